@@ -1,0 +1,22 @@
+using PanelService.Planning.Measures;
+
+namespace PanelService.Planning.Orders;
+
+/// <summary>How the painter cuts board.</summary>
+public sealed record SawSettings
+{
+    /// <summary>What one cut turns to dust. Default 1/8 in (a full-kerf blade, common practice).</summary>
+    public Length Kerf { get; init; } = Length.FromInches(0.125m);
+
+    /// <summary>Lost at each factory edge of a sheet, the trimming cut included. Default 0.</summary>
+    public Length EdgeTrim { get; init; }
+
+    /// <summary>How much less than nominal a panel may measure each way. Default 0.</summary>
+    public Length Undersize { get; init; }
+
+    /// <summary>A leftover this fits into, either way round, is kept: one side. Default 4 in.</summary>
+    public Length SmallestKeptWidth { get; init; } = Length.FromInches(4);
+
+    /// <summary>The other side. Default 6 in.</summary>
+    public Length SmallestKeptHeight { get; init; } = Length.FromInches(6);
+}

@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using PanelService.Planning.Orders;
+
+namespace PanelService.Planning.Plans;
+
+/// <summary>Everything computed for an order: what to buy, how to cut, what it costs, and the proof.</summary>
+public sealed record Plan
+{
+    /// <summary>The order planned.</summary>
+    public required Order Order { get; init; }
+
+    /// <summary>The lines in their order, then the wishes that are made.</summary>
+    public required ImmutableArray<PanelResult> Panels { get; init; }
+
+    /// <summary>The whole batch: boards, cloth, liquids and ready-made panels together.</summary>
+    public required Proof Proof { get; init; }
+
+    /// <summary>The boards.</summary>
+    public required Proof BoardProof { get; init; }
+
+    /// <summary>The cloth.</summary>
+    public required Proof ClothProof { get; init; }
+
+    /// <summary>How each sheet is cut.</summary>
+    public required ImmutableArray<SheetLayout> Sheets { get; init; }
+
+    /// <summary>The saw run.</summary>
+    public required ImmutableArray<SawStep> SawRun { get; init; }
+
+    /// <summary>How each cloth is cut.</summary>
+    public required ImmutableArray<ClothLayout> Cloth { get; init; }
+
+    /// <summary>The liquids used: adhesives first.</summary>
+    public required ImmutableArray<LiquidUse> Liquids { get; init; }
+
+    /// <summary>The shopping list.</summary>
+    public required ImmutableArray<Purchase> Buy { get; init; }
+
+    /// <summary>The tally.</summary>
+    public required Tally Cost { get; init; }
+
+    /// <summary>What the painter should know.</summary>
+    public required ImmutableArray<Warning> Warnings { get; init; }
+
+    /// <summary>Whether a stop or the clock cut the search short; such a plan need not repeat.</summary>
+    public bool StoppedEarly { get; init; }
+}
