@@ -1,0 +1,58 @@
+using System.Diagnostics;
+using System.Globalization;
+
+namespace PanelService.Benchmarks.Running;
+
+/// <summary>Prints measurements as a table in Markdown.</summary>
+public static class Table
+{
+    private const string Header =
+        "| suite | cases | plan | bound | known | mean gap | worst gap | proven | met | cpu ms: median | worst | clock ms: median | worst |";
+
+    /// <summary>One line per case.</summary>
+    /// <param name="one">The case.</param>
+    public static void PrintDetail(Measurement one) => Console.WriteLine(string.Create(
+        CultureInfo.InvariantCulture,
+        $"{one.Name,-28} plan {one.Spent,8} bound {one.LeastPossible,8} known {one.KnownPlan,8} {(one.Proven ? "proven" : one.Gap.ToString("P3", CultureInfo.InvariantCulture)),10} cpu {one.Cpu.TotalMilliseconds,9:0.0} clock {one.Clock.TotalMilliseconds,9:0.0} {one.Fault}"));
+
+    /// <summary>One line per group and one for all, then faults, memory and what the suite must reach.</summary>
+    /// <param name="suite">The suite's name.</param>
+    /// <param name="reach">What it must reach.</param>
+    /// <param name="all">Its measurements; at least one.</param>
+    public static void Print(string suite, string reach, IReadOnlyList<Measurement> all)
+    {
+        Console.WriteLine();
+        Console.WriteLine(Header);
+        Console.WriteLine("|" + string.Concat(Enumerable.Repeat("---|", Header.Count(c => c == '|') - 1)));
+        foreach (var group in all.GroupBy(one => one.Group).Where(group => group.Count() < all.Count))
+        {
+            PrintRow($"{suite}: {group.Key}", [.. group]);
+        }
+
+        PrintRow(suite, all);
+        foreach (var one in all.Where(one => one.Fault is not null))
+        {
+            Console.WriteLine($"FAULT {one.Name}: {one.Fault}");
+        }
+
+        long peak = Process.GetCurrentProcess().PeakWorkingSet64 >> 20;
+        Console.WriteLine(string.Create(
+            CultureInfo.InvariantCulture, $"peak memory {peak} MB; faults {all.Count(one => one.Fault is not null)}; to reach: {reach}"));
+    }
+
+    private static void PrintRow(string name, IReadOnlyList<Measurement> rows)
+    {
+        var known = rows.Where(one => one.KnownPlan is not null).ToArray();
+        string met = known.Length == 0 ? "" : $"{known.Count(one => one.Spent <= one.KnownPlan)} of {known.Length}";
+        string sum = known.Length == 0 ? "" : known.Sum(one => one.KnownPlan!.Value).ToString(CultureInfo.InvariantCulture);
+        Console.WriteLine(string.Create(
+            CultureInfo.InvariantCulture,
+            $"| {name} | {rows.Count} | {rows.Sum(one => one.Spent)} | {rows.Sum(one => one.LeastPossible)} | {sum} | {rows.Average(one => one.Gap):P3} | {rows.Max(one => one.Gap):P2} | {rows.Count(one => one.Proven)} ({(double)rows.Count(one => one.Proven) / rows.Count:P1}) | {met} | {Median(rows, one => one.Cpu):0.0} | {rows.Max(one => one.Cpu.TotalMilliseconds):0.0} | {Median(rows, one => one.Clock):0.0} | {rows.Max(one => one.Clock.TotalMilliseconds):0.0} |"));
+    }
+
+    private static double Median(IReadOnlyList<Measurement> rows, Func<Measurement, TimeSpan> of)
+    {
+        double[] sorted = [.. rows.Select(one => of(one).TotalMilliseconds).Order()];
+        return sorted[sorted.Length / 2];
+    }
+}
