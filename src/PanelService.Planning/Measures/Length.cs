@@ -56,12 +56,17 @@ public readonly record struct Length : IComparable<Length>
     /// <param name="steps">Any number of steps.</param>
     public static Length FromSteps(long steps) => new(steps);
 
-    /// <summary>A number of a unit, rounded to the nearest step, halves away from zero: the one door for rounding.</summary>
+    /// <summary>A number of a unit, rounded to the nearest step, halves away from zero (<see cref="Nearest"/>: the one door for rounding).</summary>
     /// <param name="value">The number.</param>
     /// <param name="unit">Its unit.</param>
     /// <exception cref="OverflowException">The length does not fit.</exception>
     public static Length From(decimal value, LengthUnit unit) =>
-        new((long)Math.Round(value * StepsPer(unit), MidpointRounding.AwayFromZero));
+        Nearest(value * StepsPer(unit));
+
+    /// <summary>The length nearest to a number of steps, halves away from zero.</summary>
+    /// <param name="steps">Steps, whole or not.</param>
+    /// <exception cref="OverflowException">The length does not fit.</exception>
+    public static Length Nearest(decimal steps) => new((long)Math.Round(steps, MidpointRounding.AwayFromZero));
 
     /// <summary>A number of inches, rounded to the nearest step.</summary>
     /// <param name="value">Inches.</param>
