@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using PanelService.Cutting.Patterns;
+
+namespace PanelService.Cutting;
+
+/// <summary>The most valuable way of cutting one stock rectangle.</summary>
+public static class BestPattern
+{
+    /// <summary>
+    /// The most valuable guillotine pattern with any number of each piece up to its demand's room for points:
+    /// give every piece a demand of <see cref="int.MaxValue"/> for the unconstrained problem. Exact.
+    /// </summary>
+    /// <param name="width">Usable width.</param>
+    /// <param name="height">Usable height.</param>
+    /// <param name="pieces">The pieces; the first entry of <see cref="Piece.On"/> says how each may lie.</param>
+    /// <param name="values">The value of one of each, 0 or more; no pattern's total may reach 2³¹.</param>
+    /// <param name="kerf">What one cut turns to dust.</param>
+    /// <returns>The best value, and a block of that value (null where nothing of value fits).</returns>
+    public static (long Value, Block? Block) Unlimited(
+        long width, long height, ImmutableArray<Piece> pieces, ImmutableArray<int> values, long kerf)
+    {
+        var grid = new Grid(pieces, [.. pieces.Select(p => p.On[0])], width, height, kerf);
+        if (grid.Shapes.Length == 0)
+        {
+            return (0, null);
+        }
+
+        var programme = new ValueProgramme(grid);
+        programme.Fill(values.AsSpan());
+        return (programme.Value(width, height), programme.Pattern(width, height));
+    }
+}

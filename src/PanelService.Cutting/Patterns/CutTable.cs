@@ -1,0 +1,60 @@
+namespace PanelService.Cutting.Patterns;
+
+/// <summary>
+/// For every point of an axis, the cuts worth trying there: the nearer part (at most half) and the point that the
+/// farther part rounds down to. Of cuts with the same farther part only the largest nearer part is kept.
+/// </summary>
+internal sealed class CutTable
+{
+    private readonly int[] _start;
+    private readonly int[] _near;
+    private readonly int[] _far;
+
+    /// <summary>Makes the table.</summary>
+    /// <param name="set">The axis's points.</param>
+    public CutTable(PointSet set)
+    {
+        var points = set.Points;
+        _start = new int[points.Length + 1];
+        var near = new List<int>();
+        var far = new List<int>();
+        for (int i = 0; i < points.Length; i++)
+        {
+            int rest = i;
+            int last = -1;
+            for (int j = 0; j < i && 2 * points[j] <= points[i]; j++)
+            {
+                while (points[rest] > points[i] - points[j])
+                {
+                    rest--;
+                }
+
+                if (rest == last)
+                {
+                    near[^1] = j;
+                    continue;
+                }
+
+                near.Add(j);
+                far.Add(rest);
+                last = rest;
+            }
+
+            _start[i + 1] = near.Count;
+        }
+
+        _near = [.. near];
+        _far = [.. far];
+    }
+
+    /// <summary>The nearer parts of the cuts at a point.</summary>
+    /// <param name="point">The point's index.</param>
+    public ReadOnlySpan<int> Near(int point) => _near.AsSpan(_start[point], _start[point + 1] - _start[point]);
+
+    /// <summary>The farther parts of the cuts at a point, in the order of <see cref="Near"/>.</summary>
+    /// <param name="point">The point's index.</param>
+    public ReadOnlySpan<int> Far(int point) => _far.AsSpan(_start[point], _start[point + 1] - _start[point]);
+
+    /// <summary>How many cuts there are in all.</summary>
+    public long Count => _near.Length;
+}

@@ -1,0 +1,231 @@
+// Problem: the most valuable guillotine pattern of unlimited copies, for a sheet and every rectangle inside it.
+// Idea:    F(x, y) = best of a single piece, F(x1, y) + F(x − x1, y) and F(x, y1) + F(x, y − y1) over normal points.
+// Source:  Gilmore and Gomory, Operations Research 14 (1966); Beasley, JORS 36 (1985); the points: see PointSet.
+// Cost:    (cuts in x) × (points in y) + (cuts in y) × (points in x) additions, eight at a time. Rows closer together
+//          than the narrowest piece do not depend on one another, so the cuts along y take eight rows at once from a
+//          transposed tile instead of gathering. 48 × 96 in with twelve inch formats: under 2 ms.
+// Not:     bounded counts: a pattern may hold more of a piece than is wanted (see CappedProgramme).
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
+
+namespace PanelService.Cutting.Patterns;
+
+/// <summary>The exact programme. One instance is filled again for each set of values; it is not thread-safe.</summary>
+internal sealed class ValueProgramme
+{
+    private const int Lanes = 8;
+
+    private readonly Grid _grid;
+    private readonly int _stride;
+    private readonly int[] _best;
+    private readonly int[] _tile;
+    private readonly int[][] _shapesByColumn;
+    private int[] _values = [];
+
+    /// <summary>Makes room for a grid.</summary>
+    /// <param name="grid">The points and shapes.</param>
+    public ValueProgramme(Grid grid)
+    {
+        _grid = grid;
+        _stride = (grid.Y.Count + Lanes - 1) / Lanes * Lanes;
+        _best = new int[checked(grid.X.Count * _stride)];
+        _tile = new int[_stride * Lanes];
+        _shapesByColumn = new int[grid.X.Count][];
+        var byColumn = grid.Shapes.Select((shape, index) => (At: grid.X.Floor(shape.Width), index)).ToLookup(s => s.At, s => s.index);
+        for (int i = 0; i < grid.X.Count; i++)
+        {
+            _shapesByColumn[i] = [.. byColumn[i]];
+        }
+    }
+
+    /// <summary>Fills the table.</summary>
+    /// <param name="values">The value of one of each piece, 0 or more; no pattern's value may reach 2³¹.</param>
+    public void Fill(ReadOnlySpan<int> values)
+    {
+        _values = values.ToArray();
+        var points = _grid.X.Points;
+        int first = 0;
+        while (first < points.Length)
+        {
+            int end = first + 1;
+            while (end < points.Length && end - first < Lanes && points[end] - points[first] < points[0])
+            {
+                end++;
+            }
+
+            for (int i = first; i < end; i++)
+            {
+                CutAcrossWidth(i, first);
+            }
+
+            CutAcrossHeight(first, end);
+            first = end;
+        }
+    }
+
+    /// <summary>The best value of a rectangle, sizes without the kerf.</summary>
+    /// <param name="width">Width.</param>
+    /// <param name="height">Height.</param>
+    public int Value(long width, long height)
+    {
+        int i = _grid.X.Floor(width + _grid.Kerf);
+        int j = _grid.Y.Floor(height + _grid.Kerf);
+        return i < 0 || j < 0 ? 0 : At(i, j);
+    }
+
+    /// <summary>A pattern of the best value of a rectangle; null where that is 0.</summary>
+    /// <param name="width">Width without the kerf.</param>
+    /// <param name="height">Height without the kerf.</param>
+    public Block? Pattern(long width, long height)
+    {
+        int i = _grid.X.Floor(width + _grid.Kerf);
+        int j = _grid.Y.Floor(height + _grid.Kerf);
+        return i < 0 || j < 0 || At(i, j) == 0 ? null : Trace(i, j);
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private int At(int i, int j) => _best[(i * _stride) + j];
+
+    /// <summary>One column of the table: single pieces, the column before, and every cut across the width.</summary>
+    private void CutAcrossWidth(int i, int firstOfTile)
+    {
+        var row = _best.AsSpan(i * _stride, _stride);
+        if (firstOfTile == 0)
+        {
+            row.Clear();
+        }
+        else
+        {
+            _best.AsSpan((firstOfTile - 1) * _stride, _stride).CopyTo(row);
+        }
+
+        // The tile's other columns are not finished yet, so the shapes they bring are placed here too.
+        for (int column = firstOfTile; column <= i; column++)
+        {
+            PlaceShapes(column, row);
+        }
+
+        ref int cells = ref MemoryMarshal.GetReference(row);
+        ref int all = ref MemoryMarshal.GetArrayDataReference(_best);
+        var near = _grid.CutsX.Near(i);
+        var far = _grid.CutsX.Far(i);
+        for (int cut = 0; cut < near.Length; cut++)
+        {
+            MaxOfSum(ref cells, ref Unsafe.Add(ref all, near[cut] * _stride), ref Unsafe.Add(ref all, far[cut] * _stride), _stride);
+        }
+    }
+
+    private void PlaceShapes(int column, Span<int> row)
+    {
+        foreach (int index in _shapesByColumn[column])
+        {
+            int value = _values[_grid.Shapes[index].Piece];
+            int from = _grid.Y.Floor(_grid.Shapes[index].Height);
+            for (int j = from; j < _grid.Y.Count && row[j] < value; j++)
+            {
+                row[j] = value;
+            }
+        }
+    }
+
+    private static void MaxOfSum(ref int target, ref int a, ref int b, int length)
+    {
+        for (nuint j = 0; j < (nuint)length; j += Lanes)
+        {
+            var sum = Vector256.LoadUnsafe(ref a, j) + Vector256.LoadUnsafe(ref b, j);
+            Vector256.Max(Vector256.LoadUnsafe(ref target, j), sum).StoreUnsafe(ref target, j);
+        }
+    }
+
+    /// <summary>Every cut across the height of up to eight columns at once, on a transposed copy of them.</summary>
+    private void CutAcrossHeight(int first, int end)
+    {
+        int count = _grid.Y.Count;
+        for (int i = first; i < end; i++)
+        {
+            int from = i * _stride;
+            for (int j = 0; j < count; j++)
+            {
+                _tile[(j * Lanes) + i - first] = _best[from + j];
+            }
+        }
+
+        CutTile(count);
+        for (int i = first; i < end; i++)
+        {
+            int to = i * _stride;
+            for (int j = 0; j < count; j++)
+            {
+                _best[to + j] = _tile[(j * Lanes) + i - first];
+            }
+        }
+    }
+
+    private void CutTile(int count)
+    {
+        ref int tile = ref MemoryMarshal.GetArrayDataReference(_tile);
+        var best = Vector256<int>.Zero;
+        for (int j = 0; j < count; j++)
+        {
+            best = Vector256.Max(best, Vector256.LoadUnsafe(ref tile, (nuint)(j * Lanes)));
+            var near = _grid.CutsY.Near(j);
+            var far = _grid.CutsY.Far(j);
+            for (int cut = 0; cut < near.Length; cut++)
+            {
+                var sum = Vector256.LoadUnsafe(ref tile, (nuint)(near[cut] * Lanes))
+                    + Vector256.LoadUnsafe(ref tile, (nuint)(far[cut] * Lanes));
+                best = Vector256.Max(best, sum);
+            }
+
+            best.StoreUnsafe(ref tile, (nuint)(j * Lanes));
+        }
+    }
+
+    /// <summary>Finds again, by comparing values, how a cell came by its best.</summary>
+    private Block Trace(int i, int j)
+    {
+        int value = At(i, j);
+        while (i > 0 && At(i - 1, j) == value)
+        {
+            i--;
+        }
+
+        while (j > 0 && At(i, j - 1) == value)
+        {
+            j--;
+        }
+
+        foreach (int index in _shapesByColumn[i])
+        {
+            var shape = _grid.Shapes[index];
+            if (_values[shape.Piece] == value && _grid.Y.Floor(shape.Height) <= j)
+            {
+                return new PieceBlock(shape.Piece, shape.Turned);
+            }
+        }
+
+        return TraceCut(Axis.X, _grid.CutsX, i, i, j, value)
+            ?? TraceCut(Axis.Y, _grid.CutsY, j, i, j, value)
+            ?? throw new InvalidOperationException("A cell's value has no origin.");
+    }
+
+    private Block? TraceCut(Axis axis, CutTable cuts, int at, int i, int j, int value)
+    {
+        var near = cuts.Near(at);
+        var far = cuts.Far(at);
+        for (int cut = 0; cut < near.Length; cut++)
+        {
+            var (i1, j1) = axis == Axis.X ? (near[cut], j) : (i, near[cut]);
+            var (i2, j2) = axis == Axis.X ? (far[cut], j) : (i, far[cut]);
+            int a = At(i1, j1);
+            int b = At(i2, j2);
+            if (a > 0 && b > 0 && a + b == value)
+            {
+                return BlockMath.Join(axis, Trace(i2, j2), Trace(i1, j1));
+            }
+        }
+
+        return null;
+    }
+}
