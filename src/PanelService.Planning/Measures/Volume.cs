@@ -30,6 +30,9 @@ public readonly record struct Volume(decimal Millilitres) : IComparable<Volume>
     /// <summary>Compares.</summary>
     public static bool operator >=(Volume a, Volume b) => a.Millilitres >= b.Millilitres;
 
+    /// <summary>The smaller of two.</summary>
+    public static Volume Min(Volume a, Volume b) => a <= b ? a : b;
+
     /// <summary>A volume as the wire gives it: US fl oz for <see cref="LengthUnit.Inch"/>, mL otherwise.</summary>
     /// <param name="value">The number.</param>
     /// <param name="unit">The order's unit.</param>

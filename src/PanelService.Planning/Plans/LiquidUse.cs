@@ -27,6 +27,20 @@ public sealed record LiquidUse
 
     /// <summary>The marks it serves, each with the volume its line takes in all.</summary>
     public required ImmutableArray<LiquidShare> Shares { get; init; }
+
+    /// <summary>What the containers cost.</summary>
+    public Money BoughtCost => Bought.Aggregate(Money.Zero, (sum, b) => sum + (b.Container.Price * b.Count));
+
+    /// <summary>What is in the containers bought.</summary>
+    public Volume BoughtVolume => Bought.Aggregate(default(Volume), (sum, b) => sum + (b.Container.Volume * b.Count));
+
+    /// <summary>The used share of the on-hand value, to the nearest minor unit, halves up.</summary>
+    public Money OnHandCost => Liquid.OnHand > default(Volume)
+        ? new Money((long)Math.Round(Liquid.Value.Minor * (FromHand.Millilitres / Liquid.OnHand.Millilitres), MidpointRounding.AwayFromZero))
+        : Money.Zero;
+
+    /// <summary>What the liquid counts as in the proof: containers and the used share of what is on hand.</summary>
+    public Money Spent => BoughtCost + OnHandCost;
 }
 
 /// <summary>Containers of one size.</summary>

@@ -70,4 +70,8 @@ public sealed record SheetCut(int Number, Length X, Length Y, Length Width, Leng
 /// <param name="Kerf">Dust of the cuts inside the trimmed sheet.</param>
 /// <param name="Trim">All that is lost at the factory edges, the trimming cuts included.</param>
 /// <param name="Scrap">Leftovers too small to keep.</param>
-public sealed record SheetWaste(Area Kerf, Area Trim, Area Scrap);
+public sealed record SheetWaste(Area Kerf, Area Trim, Area Scrap)
+{
+    /// <summary>All three together.</summary>
+    public Area All => Kerf + Trim + Scrap;
+}

@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using PanelService.Planning.Measures;
+using PanelService.Planning.Plans;
+
+namespace PanelService.Planning.Costing;
+
+/// <summary>What to buy: boards, cloth, liquids, ready-made panels, each in the order of the order.</summary>
+internal static class ShoppingList
+{
+    /// <summary>Writes the list.</summary>
+    public static ImmutableArray<Purchase> Of(Goods goods) =>
+        [.. Boards(goods), .. Cloths(goods), .. Liquids(goods), .. Ready(goods)];
+
+    private static IEnumerable<Purchase> Boards(Goods goods) =>
+        from board in goods.Order.Boards
+        let count = goods.Sheets.Where(s => s.Source == Source.Bought && s.Board.Id == board.Id).Sum(s => s.Copies)
+        where count > 0
+        select new Purchase(board.Id, GoodsName.Of(board, goods.Order.Units), count, SaleUnit.Sheet, board.Price);
+
+    private static IEnumerable<Purchase> Cloths(Goods goods) =>
+        from cloth in goods.Order.Cloths
+        let bought = goods.Cloth.Where(c => c.Source == Source.Bought && c.Cloth.Id == cloth.Id).ToList()
+        where bought.Count > 0
+        select Bought(cloth, bought, goods.Order.Units);
+
+    private static Purchase Bought(Orders.ClothSupply cloth, List<ClothLayout> bought, LengthUnit units)
+    {
+        string name = GoodsName.Of(cloth, units);
+        return cloth.Sale switch
+        {
+            Orders.SaleByLength sale => new Purchase(
+                cloth.Id, name, bought.Sum(c => c.Copies * (c.Steps ?? 0)), SaleUnit.Step, sale.Price),
+            Orders.SaleByRoll sale => new Purchase(cloth.Id, name, bought.Sum(c => c.Copies), SaleUnit.Roll, sale.Price),
+            _ => throw new InvalidOperationException("Cloth that is not for sale was bought."),
+        };
+    }
+
+    private static IEnumerable<Purchase> Liquids(Goods goods) =>
+        from use in goods.Liquids
+        from part in use.Bought
+        select new Purchase(
+            use.Liquid.Id,
+            GoodsName.Of(use, part.Container, goods.Order.Units),
+            part.Count,
+            SaleUnit.Container,
+            part.Container.Price);
+
+    private static IEnumerable<Purchase> Ready(Goods goods) =>
+        from panel in goods.Panels
+        where panel.Bought > 0
+        select new Purchase(
+            panel.Line.Mark,
+            GoodsName.Of(panel.Line, goods.Order.Units),
+            panel.Bought,
+            SaleUnit.Panel,
+            panel.Line.ShopPrice ?? Money.Zero);
+}

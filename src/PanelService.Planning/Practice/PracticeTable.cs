@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using PanelService.Planning.Orders;
+
+namespace PanelService.Planning.Practice;
+
+/// <summary>
+/// Every default that an order may leave to us, with its source. The values are read from the settings' own
+/// defaults, so that the table cannot say anything else than what is computed with.
+/// </summary>
+public static class PracticeTable
+{
+    private static readonly SawSettings _saw = new();
+    private static readonly BenchSettings _bench = new();
+
+    /// <summary>The defaults, in the order of the order's fields.</summary>
+    public static ImmutableArray<PracticeDefault> Defaults { get; } = [.. Saw(), .. Bench(), .. Thickness(), .. Work()];
+
+    private static ImmutableArray<PracticeDefault> Saw() =>
+    [
+        Practice("saw.kerf", new PracticeLength(_saw.Kerf), "a full-kerf blade; a thin one takes 3/32 in"),
+        Practice("saw.edgeTrim", new PracticeLength(_saw.EdgeTrim), "clean factory edges are used as they are"),
+        Practice("saw.undersize", new PracticeLength(_saw.Undersize), "cut to nominal; 1/16 to 1/8 in under still sits in a standard frame"),
+        Practice("saw.smallestKept", new PracticeSize(_saw.SmallestKeptWidth, _saw.SmallestKeptHeight), "anything smaller is not worth a place on the rack"),
+    ];
+
+    private static ImmutableArray<PracticeDefault> Bench() =>
+    [
+        Practice("bench.margin", new PracticeSize(_bench.MarginSides, _bench.MarginEnds), "cut 1/2 in over on every side, some cut 1 in"),
+        Practice("bench.smallestCloth", new PracticeSize(_bench.SmallestClothWidth, _bench.SmallestClothHeight), "anything smaller is a rag"),
+        Practice("bench.pressHours", new PracticeNumber(_bench.PressHours, "hours"), "overnight under weight"),
+        Practice("bench.pressSpaces", new PracticeNumber(_bench.PressSpaces, "stacks"), "stacks that stand under weight at once"),
+        Practice("bench.stackHeight", new PracticeNumber(_bench.StackHeight, "panels"), "panels of one size share a stack and its weight"),
+    ];
+
+    private static ImmutableArray<PracticeDefault> Thickness() =>
+    [
+        Practice("thickness.small", new PracticeLength(ThicknessRule.Thin), "hardboard for a panel that fits inside 16 x 20 in and is smaller than it"),
+        Practice("thickness.large", new PracticeLength(ThicknessRule.Thick), "hardboard from 16 x 20 in up"),
+        Practice("thickness.tolerance", new PracticeLength(ThicknessRule.Tolerance), "a board this near to a nominal thickness counts as that"),
+    ];
+
+    private static ImmutableArray<PracticeDefault> Work() =>
+    [
+        Practice("labour.board", Minutes(WorkMinutes.Board), "to cut, ease the edges and dust one panel"),
+        Practice("labour.cloth", Minutes(WorkMinutes.Cloth), "to cut one cloth"),
+        Practice("labour.mount", Minutes(WorkMinutes.Mount), "to glue, lay, press and trim one panel"),
+        Practice("labour.coat", Minutes(WorkMinutes.Coat), "to brush and sand one coat on one panel"),
+    ];
+
+    private static PracticeNumber Minutes(int minutes) => new(minutes, "minutes");
+
+    private static PracticeDefault Practice(string setting, PracticeValue value, string source) =>
+        new(setting, value, SourceMark.CommonPractice, source);
+}
