@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
+using PanelService.Planning.Plans;
+
+namespace PanelService.Drawing.Drafting;
+
+/// <summary>What a drawing of a cloth shows.</summary>
+internal static class ClothDraft
+{
+    public static Draft Of(Plan plan, ClothLayout cloth)
+    {
+        LengthUnit unit = plan.Order.Units;
+        ImmutableArray<DraftKey> keys = Keys.Of(plan, cloth.Pieces, unit);
+        string name = string.Create(CultureInfo.InvariantCulture, $"Cloth {cloth.Number} of {plan.Cloth.Length}");
+        string material = Material(cloth, unit);
+        string copies = Wording.Copies(cloth.Copies);
+        return new Draft
+        {
+            Sort = "cloth",
+            Batch = Lettering.Clean(plan.Order.Title),
+            Name = name,
+            Copies = copies,
+            Material = material,
+            Description = Wording.Describe($"{material}. {copies}.", keys, cloth.Offcuts, unit),
+            Unit = unit,
+            Width = cloth.Width,
+            Height = cloth.Length,
+            Pieces = [.. cloth.Pieces.Select(piece => Piece(plan, piece))],
+            Offcuts = [.. cloth.Offcuts.Select(Millimetres.Of)],
+            Bands = Selvedges(cloth),
+            BandWord = "selvedge",
+            Keys = keys,
+            Along = cloth.Cloth.Warp == Grain.Height ? "warp" : null,
+        };
+    }
+
+    private static DraftPiece Piece(Plan plan, PlacedPanel piece)
+    {
+        BenchSettings bench = plan.Order.Bench;
+        double sides = Millimetres.Of(piece.Turned ? bench.MarginEnds : bench.MarginSides);
+        double ends = Millimetres.Of(piece.Turned ? bench.MarginSides : bench.MarginEnds);
+        Box box = Millimetres.Of(piece);
+        var panel = new Box(box.X + sides, box.Y + ends, box.Width - (2 * sides), box.Height - (2 * ends));
+        bool shown = (sides > 0 || ends > 0) && panel.Width > 0 && panel.Height > 0;
+        return new DraftPiece(piece.Mark, box, piece.Width, piece.Height, piece.Turned, shown ? panel : null);
+    }
+
+    private static ImmutableArray<Box> Selvedges(ClothLayout cloth)
+    {
+        double width = Millimetres.Of(cloth.Selvedge);
+        double length = Millimetres.Of(cloth.Length);
+        return width > 0
+            ? [new Box(0, 0, width, length), new Box(Millimetres.Of(cloth.Width) - width, 0, width, length)]
+            : [];
+    }
+
+    private static string Material(ClothLayout cloth, LengthUnit unit)
+    {
+        string from = cloth.Remnant is { } remnant ? $"remnant {Lettering.Clean(remnant.Id)} from the rack" : "bought";
+        string size = $"{TapeText.Of(cloth.Width, unit)} wide, {TapeText.Of(cloth.Length, unit)} {TapeText.Symbol(unit)} long";
+        return $"{Lettering.Clean(cloth.Cloth.Name ?? cloth.Cloth.Id)}, {size}, {from}";
+    }
+}

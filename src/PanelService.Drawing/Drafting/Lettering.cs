@@ -1,0 +1,79 @@
+using System.Globalization;
+using System.Text;
+using System.Xml;
+
+namespace PanelService.Drawing.Drafting;
+
+/// <summary>
+/// How wide a text will be. The drawing cannot know the reader's font, so widths are those of the widest common
+/// sans-serif (measured on DejaVu Sans, which runs a tenth wider than the usual ones): what fits here fits everywhere.
+/// </summary>
+internal static class Lettering
+{
+    public const string Family = "Helvetica, Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif";
+
+    /// <summary>Width of a text in units of its size.</summary>
+    public static double Width(string text)
+    {
+        double width = 0;
+        foreach (Rune rune in text.EnumerateRunes())
+        {
+            width += Width(rune);
+        }
+
+        return width;
+    }
+
+    /// <summary>The text, or as much of it as fits with an ellipsis.</summary>
+    public static string Fit(string text, double size, double room)
+    {
+        if (Width(text) * size <= room)
+        {
+            return text;
+        }
+
+        var kept = new StringBuilder();
+        double width = Width(new Rune('…'));
+        foreach (Rune rune in text.EnumerateRunes())
+        {
+            width += Width(rune);
+            if (width * size > room)
+            {
+                break;
+            }
+
+            kept.Append(rune);
+        }
+
+        return kept.ToString().TrimEnd() + "…";
+    }
+
+    /// <summary>The text without what XML cannot carry; line breaks become spaces.</summary>
+    public static string Clean(string text)
+    {
+        var clean = new StringBuilder(text.Length);
+        foreach (Rune rune in text.EnumerateRunes())
+        {
+            if (Rune.IsControl(rune))
+            {
+                clean.Append(' ');
+            }
+            else if (rune.Value > char.MaxValue || XmlConvert.IsXmlChar((char)rune.Value))
+            {
+                clean.Append(rune);
+            }
+        }
+
+        return clean.ToString().Trim();
+    }
+
+    private static double Width(Rune rune) => rune.Value switch
+    {
+        ' ' or '.' or ',' or ':' or ';' or '\'' or '|' or '!' or 'i' or 'j' or 'l' or '/' => 0.37,
+        'm' or 'M' or 'W' or 'w' or '@' or '%' or '—' or '…' => 1.0,
+        '×' or '±' or '·' or '→' => 0.84,
+        _ when rune.Value >= 0x2E80 => 1.05,
+        _ when Rune.GetUnicodeCategory(rune) == UnicodeCategory.UppercaseLetter => 0.76,
+        _ => 0.64,
+    };
+}

@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PanelService.Planning.Measures;
+using PanelService.Planning.Plans;
+
+namespace PanelService.Drawing.Drafting;
+
+/// <summary>Sentences that more than one drawing says.</summary>
+internal static class Wording
+{
+    public static string Copies(int copies) => copies == 1
+        ? "cut one like this"
+        : string.Create(CultureInfo.InvariantCulture, $"cut {copies} like this");
+
+    /// <summary>The drawing in words, for who cannot see it.</summary>
+    public static string Describe(string head, ImmutableArray<DraftKey> keys, ImmutableArray<Offcut> offcuts, LengthUnit unit)
+    {
+        string pieces = string.Join("; ", keys.Select(key => $"{key.Mark}, {key.Text}"));
+        List<Offcut> kept = [.. offcuts.Where(offcut => offcut.Kept)];
+        string back = kept.Count == 0
+            ? "Nothing goes back on the rack."
+            : $"Back on the rack: {string.Join("; ", kept.Select(offcut => TapeText.Size(offcut.Width, offcut.Height, unit)))}.";
+        return $"{head} Pieces: {pieces}. {back} Sizes in {TapeText.Symbol(unit)}.";
+    }
+}
