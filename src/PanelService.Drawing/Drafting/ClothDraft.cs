@@ -59,7 +59,7 @@ internal static class ClothDraft
     private static string Material(ClothLayout cloth, LengthUnit unit)
     {
         string from = cloth.Remnant is { } remnant ? $"remnant {Lettering.Clean(remnant.Id)} from the rack" : "bought";
-        string size = $"{TapeText.Of(cloth.Width, unit)} wide, {TapeText.Of(cloth.Length, unit)} {TapeText.Symbol(unit)} long";
+        string size = $"{LengthText.FormatFigure(cloth.Width, unit)} wide, {LengthText.FormatFigure(cloth.Length, unit)} {LengthText.Abbreviation(unit)} long";
         return $"{Lettering.Clean(cloth.Cloth.Name ?? cloth.Cloth.Id)}, {size}, {from}";
     }
 }

@@ -26,18 +26,19 @@ internal static class Drafter
         XElement frame = Frame.Draw(sketch);
         XElement cuts = CutNumbers.Draw(sketch);
         XElement pieces = Pieces.Draw(sketch);
-        body = [Offcuts.Hatch(sketch), pieces, Frame.Bands(sketch), frame, cuts];
+        body = [Offcuts.Hatch(sketch), pieces, Frame.Bands(sketch), Dimensions(sketch), frame, cuts];
         return sketch;
     }
 
+    private static XElement Dimensions(Sketch sketch) => Ink.Path(
+        sketch.Dimensions.ToString(),
+        new XAttribute("class", "dimensions"),
+        Ink.Fill("none"),
+        Ink.Stroke(Ink.Grey),
+        Ink.Weight(sketch.Paper(0.13)));
+
     private static IEnumerable<XElement> Lettered(Sketch sketch)
     {
-        yield return Ink.Path(
-            sketch.Dimensions.ToString(),
-            new XAttribute("class", "dimensions"),
-            Ink.Fill("none"),
-            Ink.Stroke(Ink.Grey),
-            Ink.Weight(sketch.Paper(0.13)));
         yield return Ink.Group("letters", sketch.Letters);
         yield return Ink.Group("marks", new XAttribute("font-weight", "bold"), sketch.Marks);
     }

@@ -1,4 +1,5 @@
 using System.Xml.Linq;
+using PanelService.Planning.Measures;
 
 namespace PanelService.Drawing.Drafting;
 
@@ -12,13 +13,13 @@ internal static class Frame
         Draft draft = sketch.Draft;
         double offset = sketch.Paper(Offset);
         double letters = sketch.Paper(2.8);
-        var across = new Label(TapeText.Of(draft.Width, draft.Unit), draft.Outline.CentreX, -offset, letters);
+        var across = new Label(LengthText.FormatFigure(draft.Width, draft.Unit), draft.Outline.CentreX, -offset, letters);
         string alongside = draft.Along is null ? "" : $"   ({draft.Along} this way)";
         var down = new Label(
-            TapeText.Of(draft.Height, draft.Unit) + alongside, -offset, draft.Outline.CentreY, letters, Upright: true);
+            LengthText.FormatFigure(draft.Height, draft.Unit) + alongside, -offset, draft.Outline.CentreY, letters, Upright: true);
         if (down.Box.Height > draft.Outline.Height - sketch.Paper(4))
         {
-            down = down with { Text = TapeText.Of(draft.Height, draft.Unit) };
+            down = down with { Text = LengthText.FormatFigure(draft.Height, draft.Unit) };
         }
 
         sketch.Labels.Take(across.Box);

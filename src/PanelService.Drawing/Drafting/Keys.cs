@@ -29,13 +29,13 @@ internal static class Keys
         PlacedPanel first = group.First();
         if (panel is null)
         {
-            return $"{count} of {TapeText.Size(first.Width, first.Height, unit)}";
+            return $"{count} of {Wording.Size(first.Width, first.Height, unit)}";
         }
 
-        string nominal = $"{count} of {TapeText.Size(panel.Line.Width, panel.Line.Height, unit)}";
+        string nominal = $"{count} of {Wording.Size(panel.Line.Width, panel.Line.Height, unit)}";
         (Length width, Length height) = first.Turned ? (first.Height, first.Width) : (first.Width, first.Height);
         return width == panel.Line.Width && height == panel.Line.Height
             ? nominal
-            : $"{nominal}, cut {TapeText.Size(width, height, unit)}";
+            : $"{nominal}, cut {Wording.Size(width, height, unit)}";
     }
 }

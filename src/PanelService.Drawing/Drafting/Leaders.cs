@@ -34,7 +34,7 @@ internal static class Leaders
         double knee = sketch.Fit.Margin.X + sketch.Paper(5);
         double room = sketch.Fit.Margin.Width - sketch.Paper(9);
         string text = Lettering.Fit(
-            $"{piece.Mark}  {TapeText.Size(piece.Width, piece.Height, sketch.Draft.Unit)}", letters, room);
+            $"{piece.Mark}  {Wording.Size(piece.Width, piece.Height, sketch.Draft.Unit)}", letters, room);
         double half = Lettering.Width(text) * letters / 2;
         var label = new Label(text, knee + sketch.Paper(2) + half, y, letters);
         sketch.Labels.Take(label.Box);

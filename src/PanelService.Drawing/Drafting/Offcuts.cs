@@ -1,4 +1,5 @@
 using System.Xml.Linq;
+using PanelService.Planning.Measures;
 
 namespace PanelService.Drawing.Drafting;
 
@@ -36,10 +37,10 @@ internal static class Offcuts
     private static XElement Hatch(Sketch sketch, DraftOffcut offcut)
     {
         double gap = sketch.Paper(offcut.Kept ? KeptGap : WasteGap);
-        string size = TapeText.Size(offcut.Width, offcut.Height, sketch.Draft.Unit);
+        string size = Wording.Size(offcut.Width, offcut.Height, sketch.Draft.Unit);
         return Ink.Group(
             offcut.Kept ? "offcut kept" : "offcut waste",
-            Ink.Title($"{Word(offcut)}: {size} {TapeText.Symbol(sketch.Draft.Unit)}"),
+            Ink.Title($"{Word(offcut)}: {size} {LengthText.Abbreviation(sketch.Draft.Unit)}"),
             Ink.Rectangle(offcut.Box, Ink.Weight(sketch.Paper(offcut.Kept ? 0.3 : 0.12))),
             Ink.Path(Hatching.Lines(offcut.Box, gap), Ink.Weight(sketch.Paper(0.12))));
     }
@@ -48,7 +49,7 @@ internal static class Offcuts
 
     private static IEnumerable<XElement> Words(Sketch sketch, DraftOffcut offcut)
     {
-        string size = TapeText.Size(offcut.Width, offcut.Height, sketch.Draft.Unit);
+        string size = Wording.Size(offcut.Width, offcut.Height, sketch.Draft.Unit);
         string[] texts = offcut.Kept ? [$"keep {size}", "keep"] : ["waste"];
         foreach (string text in texts)
         {

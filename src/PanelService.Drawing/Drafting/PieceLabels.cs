@@ -1,3 +1,5 @@
+using PanelService.Planning.Measures;
+
 namespace PanelService.Drawing.Drafting;
 
 /// <summary>
@@ -27,9 +29,9 @@ internal static class PieceLabels
             double inset = letters * 1.15;
             Box free = piece.Box.Shrink(sketch.Paper(0.5));
             Label? across = Slide(sketch, free, at => new Label(
-                TapeText.Of(piece.Width, sketch.Draft.Unit), piece.Box.X + (at * piece.Box.Width), piece.Box.Y + inset, letters));
+                LengthText.FormatFigure(piece.Width, sketch.Draft.Unit), piece.Box.X + (at * piece.Box.Width), piece.Box.Y + inset, letters));
             Label? down = Slide(sketch, free, at => new Label(
-                TapeText.Of(piece.Height, sketch.Draft.Unit), piece.Box.X + inset, piece.Box.Y + (at * piece.Box.Height), letters, Upright: true));
+                LengthText.FormatFigure(piece.Height, sketch.Draft.Unit), piece.Box.X + inset, piece.Box.Y + (at * piece.Box.Height), letters, Upright: true));
             Box rest = new(
                 free.X + (inset * 1.6), free.Y + (inset * 1.6), free.Width - (inset * 1.6), free.Height - (inset * 1.6));
             if (across is { } level && down is { } upright && !level.Box.Overlaps(upright.Box) && BigMark(sketch, piece, rest) is { } mark
@@ -79,7 +81,7 @@ internal static class PieceLabels
 
     private static bool Written(Sketch sketch, DraftPiece piece)
     {
-        string size = TapeText.Size(piece.Width, piece.Height, sketch.Draft.Unit);
+        string size = Wording.Size(piece.Width, piece.Height, sketch.Draft.Unit);
         foreach (double letters in MarkSizes[1..])
         {
             foreach (bool upright in (bool[])[piece.Box.Height > piece.Box.Width, piece.Box.Height <= piece.Box.Width])

@@ -1,4 +1,5 @@
 using System.Xml.Linq;
+using PanelService.Planning.Measures;
 
 namespace PanelService.Drawing.Drafting;
 
@@ -19,12 +20,12 @@ internal static class Pieces
 
     private static XElement Draw(Sketch sketch, DraftPiece piece)
     {
-        string size = TapeText.Size(piece.Width, piece.Height, sketch.Draft.Unit);
+        string size = Wording.Size(piece.Width, piece.Height, sketch.Draft.Unit);
         string turned = piece.Turned ? ", turned" : "";
         XElement group = Ink.Group(
             "piece",
             new XAttribute("data-mark", Lettering.Clean(piece.Mark)),
-            Ink.Title($"{piece.Mark}: {size} {TapeText.Symbol(sketch.Draft.Unit)}{turned}"),
+            Ink.Title($"{piece.Mark}: {size} {LengthText.Abbreviation(sketch.Draft.Unit)}{turned}"),
             Ink.Rectangle(piece.Box));
         if (piece.Panel is { } panel)
         {

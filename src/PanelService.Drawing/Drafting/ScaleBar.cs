@@ -32,7 +32,7 @@ internal static class ScaleBar
         double above = y - sketch.Paper(1.9);
         double size = sketch.Paper(2.2);
         bar.Add(new Label("0", x, above, size).Draw());
-        bar.Add(new Label($"{TapeText.Of(length, unit)} {TapeText.Symbol(unit)}", x + (4 * field), above, size).Draw());
+        bar.Add(new Label($"{LengthText.FormatFigure(length, unit)} {LengthText.Abbreviation(unit)}", x + (4 * field), above, size).Draw());
         return bar;
     }
 

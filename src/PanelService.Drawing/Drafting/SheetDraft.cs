@@ -47,7 +47,7 @@ internal static class SheetDraft
         string edge = alongY ? "left" : "upper";
         string note = string.Create(
             CultureInfo.InvariantCulture,
-            $"Cut {cut.Number}: {TapeText.Of(from, unit)} {TapeText.Symbol(unit)} from the {edge} edge of its workpiece");
+            $"Cut {cut.Number}: {LengthText.FormatFigure(from, unit)} {LengthText.Abbreviation(unit)} from the {edge} edge of its workpiece");
 
         // A path may hang over the workpiece's edge: what hangs over is dust, and is not drawn.
         return new DraftCut(cut.Number, path.Clip(workpiece), alongY, note);
@@ -57,7 +57,7 @@ internal static class SheetDraft
     {
         BoardSupply board = sheet.Board;
         string from = sheet.Source == Source.Bought ? "bought" : "from the rack";
-        string size = TapeText.Size(board.Width, board.Height, unit);
-        return $"{Lettering.Clean(board.Name ?? board.Id)}, {TapeText.Of(board.Thickness, unit)} thick, {size} {TapeText.Symbol(unit)}, {from}";
+        string size = Wording.Size(board.Width, board.Height, unit);
+        return $"{Lettering.Clean(board.Name ?? board.Id)}, {LengthText.FormatFigure(board.Thickness, unit)} thick, {size} {LengthText.Abbreviation(unit)}, {from}";
     }
 }
