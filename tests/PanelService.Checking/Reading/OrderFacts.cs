@@ -1,0 +1,120 @@
+namespace PanelService.Checking.Reading;
+
+/// <summary>What an order says, in whole steps and minor units, defaults filled in.</summary>
+internal sealed record OrderFacts
+{
+    public required Units Units { get; init; }
+
+    /// <summary>Panel lines in their order, then wishes.</summary>
+    public required IReadOnlyList<LineFacts> Lines { get; init; }
+
+    public required IReadOnlyDictionary<string, BoardFacts> Boards { get; init; }
+
+    public required IReadOnlyDictionary<string, ClothFacts> Cloths { get; init; }
+
+    public required IReadOnlyDictionary<string, LiquidFacts> Adhesives { get; init; }
+
+    public required IReadOnlyDictionary<string, LiquidFacts> Primers { get; init; }
+
+    public required long Kerf { get; init; }
+
+    public required long Undersize { get; init; }
+
+    public required (long A, long B) SmallestKept { get; init; }
+
+    public required (long A, long B) SmallestCloth { get; init; }
+
+    public required (long Sides, long Ends) Margin { get; init; }
+
+    public required long Overheads { get; init; }
+
+    public required bool PaysLabour { get; init; }
+
+    public LineFacts? Line(string mark) => Lines.FirstOrDefault(line => line.Mark == mark);
+}
+
+/// <summary>A panel line or a wish.</summary>
+internal sealed record LineFacts
+{
+    public required string Mark { get; init; }
+
+    public required bool IsWish { get; init; }
+
+    public required long Width { get; init; }
+
+    public required long Height { get; init; }
+
+    /// <summary>Quantity and spares, or a wish's limit.</summary>
+    public required long Wanted { get; init; }
+
+    public required long Quantity { get; init; }
+
+    public required string Surface { get; init; }
+
+    public string? Board { get; init; }
+
+    public string? Cloth { get; init; }
+
+    public long? Thickness { get; init; }
+
+    public required bool MayTurn { get; init; }
+
+    public long? ShopPrice { get; init; }
+
+    public required bool MayBuy { get; init; }
+
+    public string? Adhesive { get; init; }
+
+    public string? Primer { get; init; }
+
+    public bool NeedsBoard => Surface != "loose";
+
+    public bool NeedsCloth => Surface is "cloth" or "loose";
+
+    public bool NeedsAdhesive => Surface == "cloth";
+
+    public bool NeedsPrimer => Surface == "primed";
+
+    public Int128 Area => (Int128)Width * Height;
+
+    /// <summary>
+    /// The least thickness where none is asked for, common practice: 1/8 in for what fits inside 16 x 20 in and is
+    /// smaller than it, 3/16 in from there up.
+    /// </summary>
+    public long LeastThickness
+    {
+        get
+        {
+            long a = Units.Inches(16), b = Units.Inches(20);
+            bool fits = new Box(0, 0, a, b).Holds(Width, Height);
+            return fits && Area < (Int128)a * b ? Units.Inches(0.125m) : Units.Inches(0.1875m);
+        }
+    }
+}
+
+/// <summary>A board.</summary>
+internal sealed record BoardFacts(
+    string Id, string? Kind, long Thickness, long Width, long Height, long? Price, long? ForSale, long OnHand, long Value, long EdgeTrim, bool HasGrain)
+{
+    // A board within 0.5 mm of a nominal thickness counts as that thickness.
+    private static readonly long Near = Units.Millimetres(0.5m);
+
+    public bool Serves(LineFacts line) =>
+        line.NeedsBoard
+        && (line.Board is null || line.Board == Kind)
+        && (line.Thickness is { } asked ? Math.Abs(Thickness - asked) <= Near : Thickness >= line.LeastThickness - Near);
+}
+
+/// <summary>A cloth.</summary>
+internal sealed record ClothFacts(
+    string Id, string? Kind, long Width, long Selvedge, bool WarpBinds, SaleFacts? Sale, IReadOnlyDictionary<string, RemnantFacts> Remnants);
+
+/// <summary>How a cloth is sold: steps of a length, or rolls.</summary>
+internal sealed record SaleFacts(bool ByRoll, long Length, long Price, long? Limit);
+
+/// <summary>A remnant.</summary>
+internal sealed record RemnantFacts(string Id, long Width, long Length, long Quantity, long Value);
+
+/// <summary>An adhesive or primer. Volumes in the document's units.</summary>
+internal sealed record LiquidFacts(
+    string Id, decimal VolumePerArea, IReadOnlyList<(decimal Volume, long Price)> Containers, decimal OnHand, long Value);

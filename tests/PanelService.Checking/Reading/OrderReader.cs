@@ -1,0 +1,135 @@
+using System.Text.Json;
+
+namespace PanelService.Checking.Reading;
+
+/// <summary>Reads an order as the contract describes it.</summary>
+internal static class OrderReader
+{
+    /// <summary>Reads.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="plan">The plan, for what the order may leave open: units, currency, marks.</param>
+    public static OrderFacts Read(JsonElement order, JsonElement plan)
+    {
+        var units = new Units(plan.GetProperty("units").GetString()!, plan.GetProperty("currency").GetString()!);
+        var saw = order.Field("saw") ?? default;
+        var bench = order.Field("bench") ?? default;
+        long edgeTrim = Length(saw, "edgeTrim") ?? 0;
+        string[] marks = [.. plan.GetProperty("panels").EnumerateArray().Select(panel => panel.GetProperty("mark").GetString()!)];
+
+        return new OrderFacts
+        {
+            Units = units,
+            Lines =
+            [
+                .. order.List("panels").Select((line, i) => Line(line, units, line.Text("mark") ?? marks[i])),
+                .. order.List("wishes").Select(wish => Wish(wish, units)),
+            ],
+            Boards = order.List("boards").Select(board => Board(board, units, edgeTrim)).ToDictionary(board => board.Id),
+            Cloths = order.List("cloths").Select(cloth => Cloth(cloth, units)).ToDictionary(cloth => cloth.Id),
+            Adhesives = order.List("adhesives").Select(liquid => Liquid(liquid, units)).ToDictionary(liquid => liquid.Id),
+            Primers = order.List("primers").Select(liquid => Liquid(liquid, units)).ToDictionary(liquid => liquid.Id),
+            Kerf = Length(saw, "kerf") ?? Units.Inches(0.125m),
+            Undersize = Length(saw, "undersize") ?? 0,
+            SmallestKept = Pair(saw, "smallestKept", units) ?? (Units.Inches(4), Units.Inches(6)),
+            SmallestCloth = Pair(bench, "smallestCloth", units) ?? (Units.Inches(6), Units.Inches(8)),
+            Margin = Pair(bench, "margin", units) ?? (Units.Inches(0.5m), Units.Inches(0.5m)),
+            Overheads = order.List("overheads").Sum(one => units.Money(one.GetProperty("cost"))),
+            PaysLabour = order.Field("labour")?.Field("perHour") is { } pay && pay.GetDecimal() > 0,
+        };
+
+        long? Length(JsonElement parent, string name) =>
+            parent.Field(name) is { } value ? units.OrderLength(value) : null;
+    }
+
+    private static (long A, long B)? Pair(JsonElement parent, string name, Units units) => parent.Field(name) switch
+    {
+        null => null,
+        { ValueKind: JsonValueKind.Array } pair => (units.OrderLength(pair[0]), units.OrderLength(pair[1])),
+        { } one => (units.OrderLength(one), units.OrderLength(one)),
+    };
+
+    private static LineFacts Line(JsonElement line, Units units, string mark) => new()
+    {
+        Mark = mark,
+        IsWish = false,
+        Width = units.OrderLength(line.GetProperty("width")),
+        Height = units.OrderLength(line.GetProperty("height")),
+        Quantity = line.GetProperty("quantity").GetInt64(),
+        Wanted = line.GetProperty("quantity").GetInt64() + line.Count("spares", 0),
+        Surface = line.Text("surface") ?? "bare",
+        Board = line.Text("board"),
+        Cloth = line.Text("cloth"),
+        Thickness = line.Field("thickness") is { } thickness ? units.OrderLength(thickness) : null,
+        MayTurn = line.Flag("mayTurn", true),
+        ShopPrice = line.Field("shopPrice") is { } price ? units.Money(price) : null,
+        MayBuy = line.Flag("mayBuy", false),
+        Adhesive = line.Text("adhesive"),
+        Primer = line.Text("primer"),
+    };
+
+    private static LineFacts Wish(JsonElement wish, Units units) => new()
+    {
+        Mark = wish.GetProperty("mark").GetString()!,
+        IsWish = true,
+        Width = units.OrderLength(wish.GetProperty("width")),
+        Height = units.OrderLength(wish.GetProperty("height")),
+        Quantity = 0,
+        Wanted = wish.GetProperty("atMost").GetInt64(),
+        Surface = wish.Text("surface") ?? "bare",
+        Board = wish.Text("board"),
+        Thickness = wish.Field("thickness") is { } thickness ? units.OrderLength(thickness) : null,
+        MayTurn = wish.Flag("mayTurn", true),
+        MayBuy = false,
+    };
+
+    private static BoardFacts Board(JsonElement board, Units units, long edgeTrim) => new(
+        board.GetProperty("id").GetString()!,
+        board.Text("kind"),
+        units.OrderLength(board.GetProperty("thickness")),
+        units.OrderLength(board.GetProperty("width")),
+        units.OrderLength(board.GetProperty("height")),
+        board.Field("price") is { } price ? units.Money(price) : null,
+        board.Field("forSale")?.GetInt64(),
+        board.Count("onHand", 0),
+        board.Field("value") is { } value ? units.Money(value) : 0,
+        board.Field("edgeTrim") is { } trim ? units.OrderLength(trim) : edgeTrim,
+        board.Text("grain") == "height");
+
+    private static ClothFacts Cloth(JsonElement cloth, Units units) => new(
+        cloth.GetProperty("id").GetString()!,
+        cloth.Text("kind"),
+        units.OrderLength(cloth.GetProperty("width")),
+        cloth.Field("selvedge") is { } selvedge ? units.OrderLength(selvedge) : 0,
+        cloth.Text("warp") == "height",
+        cloth.Field("sale") is { } sale ? Sale(sale, units) : null,
+        cloth.List("remnants").Select(remnant => Remnant(remnant, units)).ToDictionary(remnant => remnant.Id));
+
+    private static SaleFacts Sale(JsonElement sale, Units units)
+    {
+        bool byRoll = sale.GetProperty("by").GetString() == "roll";
+        return new SaleFacts(
+            byRoll,
+            units.OrderLength(sale.GetProperty(byRoll ? "length" : "step")),
+            units.Money(sale.GetProperty("price")),
+            sale.Field(byRoll ? "forSale" : "atMost")?.GetInt64());
+    }
+
+    private static RemnantFacts Remnant(JsonElement remnant, Units units) => new(
+        remnant.GetProperty("id").GetString()!,
+        units.OrderLength(remnant.GetProperty("width")),
+        units.OrderLength(remnant.GetProperty("length")),
+        remnant.Count("quantity", 1),
+        remnant.Field("value") is { } value ? units.Money(value) : 0);
+
+    private static LiquidFacts Liquid(JsonElement liquid, Units units)
+    {
+        var coverage = liquid.GetProperty("coverage");
+        decimal perArea = coverage.GetProperty("volume").GetDecimal() / coverage.GetProperty("area").GetDecimal();
+        return new LiquidFacts(
+            liquid.GetProperty("id").GetString()!,
+            perArea * liquid.Count("coats", 1),
+            [.. liquid.List("containers").Select(one => (one.GetProperty("volume").GetDecimal(), units.Money(one.GetProperty("price"))))],
+            liquid.Field("onHand")?.GetDecimal() ?? 0,
+            liquid.Field("value") is { } value ? units.Money(value) : 0);
+    }
+}

@@ -1,0 +1,72 @@
+namespace PanelService.Checking.Reading;
+
+/// <summary>What a plan says, in whole steps and minor units.</summary>
+internal sealed record PlanFacts(
+    IReadOnlyList<PanelFacts> Panels,
+    IReadOnlyList<SheetFacts> Sheets,
+    IReadOnlyList<SawStepFacts> SawRun,
+    IReadOnlyList<ClothLayoutFacts> Cloth,
+    IReadOnlyList<LiquidUseFacts> Liquids,
+    IReadOnlyList<BuyFacts> Buy,
+    ProofFacts Proof,
+    ProofFacts BoardProof,
+    ProofFacts ClothProof,
+    CostFacts Cost,
+    bool StoppedEarly)
+{
+    public PanelFacts? Panel(string mark) => Panels.FirstOrDefault(panel => panel.Mark == mark);
+}
+
+/// <summary>A line of the plan.</summary>
+internal sealed record PanelFacts(
+    string Mark, long Width, long Height, long CutWidth, long CutHeight, long Quantity, long Spares, long Made, long Bought, string Surface, IReadOnlyList<long> Thicknesses);
+
+/// <summary>A piece in its place.</summary>
+internal sealed record PieceFacts(string Mark, Box Box, bool Turned);
+
+/// <summary>A leftover.</summary>
+internal sealed record OffcutFacts(Box Box, bool Kept);
+
+/// <summary>A cut.</summary>
+internal sealed record CutFacts(int Number, Box Workpiece, bool AcrossX, long At, bool BySupplier, long Kerf);
+
+/// <summary>A sheet layout; waste in the document's areas.</summary>
+internal sealed record SheetFacts(
+    int Number, long Copies, string Board, bool OnHand, Box Box, IReadOnlyList<PieceFacts> Pieces, IReadOnlyList<OffcutFacts> Offcuts, IReadOnlyList<CutFacts> Cuts, decimal Waste)
+{
+    public string Where => $"sheet {Number}";
+}
+
+/// <summary>A setting of the saw with its passes in order.</summary>
+internal sealed record SawStepFacts(int Step, string Tool, long Fence, IReadOnlyList<(int Sheet, int Cut)> Passes);
+
+/// <summary>A cloth layout.</summary>
+internal sealed record ClothLayoutFacts(
+    int Number, long Copies, string Cloth, bool OnHand, string? Remnant, Box Box, IReadOnlyList<PieceFacts> Pieces, IReadOnlyList<OffcutFacts> Offcuts)
+{
+    public string Where => $"cloth {Number}";
+}
+
+/// <summary>A liquid used.</summary>
+internal sealed record LiquidUseFacts(
+    string Id, decimal Needed, decimal FromHand, IReadOnlyList<(decimal Volume, long Count, long Price)> Bought, decimal Left);
+
+/// <summary>A line of the shopping list.</summary>
+internal sealed record BuyFacts(string Id, long Quantity, string SaleUnit, long UnitPrice, long Cost);
+
+/// <summary>A proof.</summary>
+internal sealed record ProofFacts(long Spent, long LeastPossible, bool Proven);
+
+/// <summary>The tally.</summary>
+internal sealed record CostFacts(
+    long Cash, long Used, long BackOnRack, IReadOnlyList<LineCostFacts> Panels, decimal? SavedTotal, decimal? SavedShare);
+
+/// <summary>A line of the tally. Parts by their field names.</summary>
+internal sealed record LineCostFacts(
+    string Mark, long Quantity, IReadOnlyDictionary<string, long> Parts, decimal Each, long Total, IReadOnlyDictionary<string, decimal> ByArea, long? ShopPrice, decimal? SavedEach, decimal? SavedShare)
+{
+    public static readonly IReadOnlyList<string> PartNames =
+        ["board", "cloth", "adhesive", "primer", "strips", "ready", "labour", "overheads", "consumables", "tools"];
+
+    public string Where => $"cost of {Mark}";
+}

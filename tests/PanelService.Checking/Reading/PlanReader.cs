@@ -1,0 +1,138 @@
+using System.Text.Json;
+
+namespace PanelService.Checking.Reading;
+
+/// <summary>Reads a plan as the contract describes it. A missing field throws.</summary>
+internal sealed class PlanReader(Units units, long sawKerf)
+{
+    /// <summary>Reads the whole document.</summary>
+    public PlanFacts Read(JsonElement plan) => new(
+        [.. plan.GetProperty("panels").EnumerateArray().Select(Panel)],
+        [.. plan.GetProperty("sheets").EnumerateArray().Select(Sheet)],
+        [.. plan.GetProperty("sawRun").EnumerateArray().Select(Step)],
+        [.. plan.GetProperty("cloth").EnumerateArray().Select(Cloth)],
+        [.. plan.GetProperty("liquids").EnumerateArray().Select(Liquid)],
+        [.. plan.GetProperty("buy").EnumerateArray().Select(Buy)],
+        Proof(plan.GetProperty("proof")),
+        Proof(plan.GetProperty("boardProof")),
+        Proof(plan.GetProperty("clothProof")),
+        Cost(plan.GetProperty("cost")),
+        plan.Flag("stoppedEarly", false));
+
+    private long Length(JsonElement parent, string name) => units.PlanLength(parent.GetProperty(name));
+
+    private PanelFacts Panel(JsonElement panel) => new(
+        panel.GetProperty("mark").GetString()!,
+        Length(panel, "width"),
+        Length(panel, "height"),
+        Length(panel, "cutWidth"),
+        Length(panel, "cutHeight"),
+        panel.GetProperty("quantity").GetInt64(),
+        panel.GetProperty("spares").GetInt64(),
+        panel.GetProperty("made").GetInt64(),
+        panel.GetProperty("bought").GetInt64(),
+        panel.GetProperty("surface").GetString()!,
+        [.. panel.GetProperty("thicknesses").EnumerateArray().Select(units.PlanLength)]);
+
+    private SheetFacts Sheet(JsonElement sheet) => new(
+        sheet.GetProperty("number").GetInt32(),
+        sheet.GetProperty("copies").GetInt64(),
+        sheet.GetProperty("board").GetString()!,
+        OnHand(sheet),
+        new Box(0, 0, Length(sheet, "width"), Length(sheet, "height")),
+        [.. sheet.GetProperty("pieces").EnumerateArray().Select(Piece)],
+        [.. sheet.GetProperty("offcuts").EnumerateArray().Select(offcut => Offcut(offcut, "height"))],
+        [.. sheet.GetProperty("cuts").EnumerateArray().Select(Cut)],
+        sheet.GetProperty("waste") is var waste
+            ? waste.GetProperty("kerf").GetDecimal() + waste.GetProperty("trim").GetDecimal() + waste.GetProperty("scrap").GetDecimal()
+            : 0);
+
+    private static bool OnHand(JsonElement layout) => layout.GetProperty("source").GetString() switch
+    {
+        "onHand" => true,
+        "bought" => false,
+        var other => throw new FormatException($"source \"{other}\""),
+    };
+
+    private Box ReadBox(JsonElement at, string along) =>
+        new(Length(at, "x"), Length(at, "y"), Length(at, "width"), Length(at, along));
+
+    private PieceFacts Piece(JsonElement piece) => new(
+        piece.GetProperty("mark").GetString()!, ReadBox(piece, "height"), piece.GetProperty("turned").GetBoolean());
+
+    private OffcutFacts Offcut(JsonElement offcut, string along) =>
+        new(ReadBox(offcut, along), offcut.GetProperty("kept").GetBoolean());
+
+    private CutFacts Cut(JsonElement cut)
+    {
+        bool supplier = cut.GetProperty("by").GetString() == "supplier";
+        return new CutFacts(
+            cut.GetProperty("number").GetInt32(),
+            ReadBox(cut.GetProperty("workpiece"), "height"),
+            cut.GetProperty("axis").GetString() switch
+            {
+                "x" => true,
+                "y" => false,
+                var other => throw new FormatException($"axis \"{other}\""),
+            },
+            Length(cut, "at"),
+            supplier,
+            supplier ? Length(cut, "kerf") : sawKerf);
+    }
+
+    private SawStepFacts Step(JsonElement step) => new(
+        step.GetProperty("step").GetInt32(),
+        step.GetProperty("tool").GetString()!,
+        Length(step, "fence"),
+        [.. step.GetProperty("passes").EnumerateArray().Select(pass =>
+            (pass.GetProperty("sheet").GetInt32(), pass.GetProperty("cut").GetInt32()))]);
+
+    private ClothLayoutFacts Cloth(JsonElement cloth) => new(
+        cloth.GetProperty("number").GetInt32(),
+        cloth.GetProperty("copies").GetInt64(),
+        cloth.GetProperty("cloth").GetString()!,
+        OnHand(cloth),
+        cloth.Text("remnant"),
+        new Box(0, 0, Length(cloth, "width"), Length(cloth, "length")),
+        [.. cloth.GetProperty("pieces").EnumerateArray().Select(Piece)],
+        [.. cloth.GetProperty("offcuts").EnumerateArray().Select(offcut => Offcut(offcut, "length"))]);
+
+    private LiquidUseFacts Liquid(JsonElement liquid) => new(
+        liquid.GetProperty("id").GetString()!,
+        liquid.GetProperty("needed").GetDecimal(),
+        liquid.GetProperty("fromHand").GetDecimal(),
+        [.. liquid.GetProperty("bought").EnumerateArray().Select(one => (
+            one.GetProperty("volume").GetDecimal(), one.GetProperty("count").GetInt64(), units.Money(one.GetProperty("price"))))],
+        liquid.GetProperty("left").GetDecimal());
+
+    private BuyFacts Buy(JsonElement buy) => new(
+        buy.GetProperty("id").GetString()!,
+        buy.GetProperty("quantity").GetInt64(),
+        buy.GetProperty("saleUnit").GetString()!,
+        units.Money(buy.GetProperty("unitPrice")),
+        units.Money(buy.GetProperty("cost")));
+
+    private ProofFacts Proof(JsonElement proof) => new(
+        units.Money(proof.GetProperty("spent")),
+        units.Money(proof.GetProperty("leastPossible")),
+        proof.GetProperty("proven").GetBoolean());
+
+    private CostFacts Cost(JsonElement cost) => new(
+        units.Money(cost.GetProperty("cash")),
+        units.Money(cost.GetProperty("used")),
+        units.Money(cost.GetProperty("backOnRack")),
+        [.. cost.GetProperty("panels").EnumerateArray().Select(LineCost)],
+        cost.Field("savedTotal") is { } total ? units.RoughMoney(total) : null,
+        cost.Field("savedShare")?.GetDecimal());
+
+    private LineCostFacts LineCost(JsonElement line) => new(
+        line.GetProperty("mark").GetString()!,
+        line.GetProperty("quantity").GetInt64(),
+        LineCostFacts.PartNames.ToDictionary(name => name, name => units.Money(line.GetProperty(name))),
+        units.RoughMoney(line.GetProperty("each")),
+        units.Money(line.GetProperty("total")),
+        line.GetProperty("byArea").EnumerateObject().ToDictionary(part => part.Name, part => units.RoughMoney(part.Value)),
+        line.Field("shopPrice") is { } price ? units.Money(price) : null,
+        line.Field("savedEach") is { } saved ? units.RoughMoney(saved) : null,
+        line.Field("savedShare")?.GetDecimal());
+}

@@ -1,0 +1,51 @@
+using PanelService.Checking.Reading;
+
+namespace PanelService.Checking.Rules;
+
+/// <summary>What the goods of a plan cost by the order's own prices, in minor units.</summary>
+internal static class Goods
+{
+    /// <summary>What one copy of a sheet costs.</summary>
+    public static long Each(OrderFacts order, SheetFacts sheet) => order.Boards.TryGetValue(sheet.Board, out var board)
+        ? sheet.OnHand ? board.Value : board.Price ?? 0
+        : 0;
+
+    /// <summary>What one copy of a cloth costs.</summary>
+    public static long Each(OrderFacts order, ClothLayoutFacts layout)
+    {
+        if (!order.Cloths.TryGetValue(layout.Cloth, out var cloth))
+        {
+            return 0;
+        }
+
+        if (layout.Remnant is { } id)
+        {
+            return cloth.Remnants.GetValueOrDefault(id)?.Value ?? 0;
+        }
+
+        return cloth.Sale is { } sale ? sale.ByRoll ? sale.Price : sale.Price * (layout.Box.Height / sale.Length) : 0;
+    }
+
+    /// <summary>All boards, or only those on hand, or only those bought.</summary>
+    public static long Boards(OrderFacts order, PlanFacts plan, bool? onHand) => plan.Sheets
+        .Where(sheet => onHand is null || sheet.OnHand == onHand).Sum(sheet => sheet.Copies * Each(order, sheet));
+
+    /// <summary>All cloth, or only that on hand, or only that bought.</summary>
+    public static long Cloth(OrderFacts order, PlanFacts plan, bool? onHand) => plan.Cloth
+        .Where(layout => onHand is null || layout.OnHand == onHand).Sum(layout => layout.Copies * Each(order, layout));
+
+    /// <summary>Value of the on-hand goods used, least and most: a liquid's share may be rounded either way.</summary>
+    public static (long Least, long Most) OnHandUsed(OrderFacts order, PlanFacts plan)
+    {
+        long whole = Boards(order, plan, onHand: true) + Cloth(order, plan, onHand: true);
+        decimal[] shares = [.. plan.Liquids.Select(use => FromHand(order, use)).Where(share => share > 0)];
+        return (whole + shares.Sum(share => (long)Math.Floor(share)), whole + shares.Sum(share => (long)Math.Ceiling(share)));
+    }
+
+    /// <summary>What a liquid used from hand counts as, unrounded.</summary>
+    public static decimal FromHand(OrderFacts order, LiquidUseFacts use)
+    {
+        var liquid = order.Adhesives.GetValueOrDefault(use.Id) ?? order.Primers.GetValueOrDefault(use.Id);
+        return liquid is { OnHand: > 0 } ? liquid.Value * Math.Round(use.FromHand / liquid.OnHand, 6) : 0;
+    }
+}

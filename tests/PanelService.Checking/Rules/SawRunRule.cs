@@ -1,0 +1,72 @@
+using PanelService.Checking.Reading;
+
+namespace PanelService.Checking.Rules;
+
+/// <summary>Rule 6: every cut in exactly one pass, none before the one that makes its workpiece, at its true setting.</summary>
+internal static class SawRunRule
+{
+    public static IEnumerable<Violation> Check(PlanFacts plan)
+    {
+        var findings = new Findings(Rule.SawRun);
+        findings.Expect(
+            plan.SawRun.Select(step => step.Step).SequenceEqual(Enumerable.Range(1, plan.SawRun.Count)), "saw run", $"steps are not numbered 1 to {plan.SawRun.Count}");
+        foreach (var step in plan.SawRun)
+        {
+            findings.Expect(step.Tool is "fence" or "sled", $"step {step.Step}", $"tool {step.Tool}");
+            findings.Expect(step.Passes.Count > 0, $"step {step.Step}", $"has no pass");
+        }
+
+        CheckPasses(plan, findings);
+        CheckSupplier(plan, findings);
+        return findings.All;
+    }
+
+    private static void CheckPasses(PlanFacts plan, Findings findings)
+    {
+        var cuts = plan.Sheets.SelectMany(sheet => sheet.Cuts.Select(cut => (Key: (sheet.Number, cut.Number), Cut: cut)))
+            .DistinctBy(one => one.Key).ToDictionary(one => one.Key, one => one.Cut);
+        var makers = plan.Sheets.DistinctBy(sheet => sheet.Number)
+            .ToDictionary(sheet => sheet.Number, sheet => CutReplay.Of(sheet, new Findings(Rule.Geometry)).Makers);
+        var made = new HashSet<(int Sheet, int Cut)>(cuts.Where(one => one.Value.BySupplier).Select(one => one.Key));
+        foreach (var step in plan.SawRun)
+        {
+            foreach (var pass in step.Passes)
+            {
+                string where = $"step {step.Step}, sheet {pass.Sheet}, cut {pass.Cut}";
+                if (!cuts.TryGetValue(pass, out var cut))
+                {
+                    findings.Expect(false, where, $"there is no such cut");
+                    continue;
+                }
+
+                int maker = makers[pass.Sheet].GetValueOrDefault(pass.Cut);
+                findings.Expect(!cut.BySupplier, where, $"the supplier makes this cut");
+                findings.Expect(maker == 0 || made.Contains((pass.Sheet, maker)), where, $"comes before cut {maker}, which makes its workpiece");
+                findings.Expect(made.Add(pass) || cut.BySupplier, where, $"stands in a second pass");
+                CheckFence(step, cut, where, findings);
+            }
+        }
+
+        foreach (var (sheet, cut) in cuts.Keys.Where(key => !made.Contains(key)))
+        {
+            findings.Expect(false, $"sheet {sheet}, cut {cut}", $"stands in no pass");
+        }
+    }
+
+    private static void CheckFence(SawStepFacts step, CutFacts cut, string where, Findings findings)
+    {
+        var (before, after) = CutReplay.Parts(cut);
+        findings.Expect(
+            step.Fence > 0 && (step.Fence == before || step.Fence == after), where, $"setting {step.Fence} keeps neither part, {before} or {after}");
+    }
+
+    private static void CheckSupplier(PlanFacts plan, Findings findings)
+    {
+        foreach (var sheet in plan.Sheets)
+        {
+            bool[] bySupplier = [.. sheet.Cuts.OrderBy(cut => cut.Number).Select(cut => cut.BySupplier)];
+            findings.Expect(
+                !bySupplier.SkipWhile(supplier => supplier).Any(supplier => supplier), sheet.Where, $"a supplier's cut comes after one at the saw");
+        }
+    }
+}
