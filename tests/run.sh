@@ -1,0 +1,98 @@
+#!/usr/bin/env bash
+# Runs every test from a fresh clone: restore, one Release build, formatting, all test projects one after another
+# (each uses all cores by itself). The last line is "N passed, N failed"; the exit code is 0 only where something
+# passed and nothing failed.
+set -euo pipefail
+cd "$(dirname "$0")/.."
+
+export DOTNET_NOLOGO=1 DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_SKIP_FIRST_TIME_EXPERIENCE=1
+solution=PanelService.sln
+results=artifacts/test-results
+passed=0
+failed=0
+finished=false
+
+summary() {
+  local code=$?
+  if [ "$finished" = false ] && [ "$failed" -eq 0 ]; then
+    failed=1 # a step before or between the tests broke
+  fi
+  echo "$passed passed, $failed failed"
+  if [ "$failed" -gt 0 ] || [ "$passed" -eq 0 ]; then
+    exit $((code == 0 ? 1 : code))
+  fi
+  exit 0
+}
+trap summary EXIT
+
+step() { printf '\n== %s\n' "$1"; }
+
+# The sum of one counter over all result files: counter NAME
+counter() {
+  local sum=0 value
+  for value in $(grep -ho "<Counters [^>]*" "$results"/*.trx 2>/dev/null | grep -o " $1=\"[0-9]*\"" | grep -o '[0-9]\+'); do
+    sum=$((sum + value))
+  done
+  echo "$sum"
+}
+
+# The browser tests use Chromium from the distribution, else Playwright's own build of it.
+need_chromium() {
+  local name root=() driver
+  for name in chromium chromium-browser google-chrome; do
+    if command -v "$name" >/dev/null; then
+      return
+    fi
+  done
+  if [ "$(id -u)" -ne 0 ] && command -v sudo >/dev/null; then
+    root=(sudo -n)
+  fi
+  if command -v apt-get >/dev/null && "${root[@]}" apt-get update -q && "${root[@]}" apt-get install -qy --no-install-recommends chromium; then
+    return
+  fi
+  driver=$(find "${NUGET_PACKAGES:-$HOME/.nuget/packages}/microsoft.playwright" -type d -name .playwright 2>/dev/null | sort -V | tail -n 1)
+  if [ -n "$driver" ]; then
+    "$driver"/node/linux-x64/node "$driver"/package/cli.js install --with-deps chromium && return
+  fi
+  echo "No Chromium could be installed; the browser tests will say so."
+}
+
+step "restore"
+if [ "${CI:-}" = true ]; then
+  dotnet restore "$solution" --locked-mode
+else
+  dotnet restore "$solution"
+fi
+
+if [ -d tests/PanelService.Browser.Tests ]; then
+  step "browser"
+  need_chromium
+fi
+
+step "build"
+dotnet build "$solution" --configuration Release --no-restore
+
+step "formatting"
+dotnet format "$solution" --verify-no-changes --no-restore
+
+step "tests"
+rm -rf "$results"
+broken=0
+for project in tests/*.Tests/*.csproj; do
+  name=$(basename "$project" .csproj)
+  dotnet test "$project" --configuration Release --no-build \
+    --logger "trx;LogFileName=$name.trx" --results-directory "$results" \
+    --blame-hang-timeout 10m --blame-hang-dump-type none \
+    || echo "$name: not all well"
+  if [ ! -s "$results/$name.trx" ] || ! grep -q '<ResultSummary outcome="\(Completed\|Failed\|Passed\)"' "$results/$name.trx"; then
+    echo "$name ended without a result"
+    broken=$((broken + 1))
+  elif grep -q 'The active test run was aborted' "$results/$name.trx"; then
+    echo "$name was aborted"
+    broken=$((broken + 1))
+  fi
+done
+
+passed=$(counter passed)
+failed=$(($(counter failed) + $(counter error) + $(counter timeout) + $(counter aborted) + broken))
+finished=true
