@@ -1,3 +1,5 @@
+using PanelService.Cutting.Search;
+
 namespace PanelService.Cutting;
 
 /// <summary>The least price of cutting all pieces, with a plan and a bound.</summary>
@@ -13,6 +15,27 @@ public static class CuttingPlanner
         CuttingProblem problem,
         Effort effort,
         IProgress<CuttingProgress>? progress = null,
-        CancellationToken cancellation = default) =>
-        throw new NotImplementedException();
+        CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(problem);
+        var model = new Model(problem);
+        if (model.Types.Length == 0)
+        {
+            return new CuttingResult([], 0, 0, [.. problem.Pieces.Select(p => p.Demand)], StoppedEarly: false);
+        }
+
+        var work = new WorkMeter(WorkFor(effort), cancellation);
+        var search = new PlanSearch(model, work, progress);
+        search.Run();
+        var (patterns, missing) = model.Translate(search.Best.Select(u => new PatternUse(u.Column.Stock, u.Column.Block, u.Copies)));
+        return new CuttingResult(patterns, search.Spent, search.Bound, missing, work.Stopped);
+    }
+
+    private static long WorkFor(Effort effort) => effort switch
+    {
+        Effort.Quick => 200_000,
+        Effort.Steady => 2_000_000,
+        Effort.Thorough => 20_000_000,
+        _ => throw new ArgumentOutOfRangeException(nameof(effort)),
+    };
 }

@@ -1,0 +1,167 @@
+// Problem: the most valuable pattern that holds no more of each piece than is still wanted.
+// Idea:    the programme of ValueProgramme, where every cell also carries how many of each piece its pattern holds;
+//          what is too much when two cells join counts for nothing. Only joins whose plain sum would be better are
+//          looked at closely, which is few.
+// Source:  the two-dimensional form of a bounded knapsack heuristic; compare Fayard, Hifi and Zissimopoulos, JORS 49 (1998).
+// Cost:    as ValueProgramme without the vector unit, over the points of what is still wanted only.
+// Not:     exact: one pattern a cell cannot be best for every neighbour. It fills sheets; it proves nothing.
+namespace PanelService.Cutting.Patterns;
+
+/// <summary>Fills one stock rectangle well from a bounded demand.</summary>
+internal sealed class CappedProgramme
+{
+    private readonly Grid _grid;
+    private readonly int[] _room;
+    private readonly long[] _pieceValues;
+    private readonly long[] _value;
+    private readonly int[] _counts;
+    private readonly Origin[] _origin;
+    private readonly int _types;
+
+    private CappedProgramme(Grid grid, int[] room, long[] values)
+    {
+        (_grid, _room, _pieceValues) = (grid, room, values);
+        _types = grid.PieceCount;
+        int cells = checked(grid.X.Count * grid.Y.Count);
+        _value = new long[cells];
+        _counts = new int[checked(cells * _types)];
+        _origin = new Origin[cells];
+    }
+
+    /// <summary>Finds a pattern.</summary>
+    /// <param name="grid">Points made with the bounded demand.</param>
+    /// <param name="room">Per piece, how many may be placed.</param>
+    /// <param name="values">Per piece, the value of one; above 0 where it is wanted.</param>
+    /// <returns>The pattern's value and block; null where nothing fits.</returns>
+    public static (long Value, Block? Block) Fill(Grid grid, int[] room, long[] values)
+    {
+        if (grid.X.Count == 0 || grid.Y.Count == 0)
+        {
+            return (0, null);
+        }
+
+        var programme = new CappedProgramme(grid, room, values);
+        programme.Run();
+        int last = programme._value.Length - 1;
+        return (programme._value[last], programme._value[last] == 0 ? null : programme.Trace(last));
+    }
+
+    private void Run()
+    {
+        var shapes = _grid.Shapes
+            .Where(shape => _room[shape.Piece] > 0)
+            .Select((shape, index) => (shape, X: _grid.X.Floor(shape.Width), Y: _grid.Y.Floor(shape.Height)))
+            .ToLookup(s => (s.X, s.Y), s => s.shape);
+        for (int i = 0; i < _grid.X.Count; i++)
+        {
+            for (int j = 0; j < _grid.Y.Count; j++)
+            {
+                int cell = Cell(i, j);
+                Inherit(cell, i > 0 ? Cell(i - 1, j) : -1);
+                Inherit(cell, j > 0 ? Cell(i, j - 1) : -1);
+                foreach (var shape in shapes[(i, j)])
+                {
+                    Place(cell, shape);
+                }
+
+                TryCuts(cell, i, j);
+            }
+        }
+    }
+
+    private int Cell(int i, int j) => (i * _grid.Y.Count) + j;
+
+    private Span<int> Counts(int cell) => _counts.AsSpan(cell * _types, _types);
+
+    private void Inherit(int cell, int from)
+    {
+        if (from >= 0 && _value[from] > _value[cell])
+        {
+            _value[cell] = _value[from];
+            _origin[cell] = new Origin(from, -1, default, null);
+            Counts(from).CopyTo(Counts(cell));
+        }
+    }
+
+    private void Place(int cell, Shape shape)
+    {
+        if (_pieceValues[shape.Piece] <= _value[cell])
+        {
+            return;
+        }
+
+        _value[cell] = _pieceValues[shape.Piece];
+        _origin[cell] = new Origin(-1, -1, default, shape);
+        Counts(cell).Clear();
+        Counts(cell)[shape.Piece] = 1;
+    }
+
+    private void TryCuts(int cell, int i, int j)
+    {
+        var near = _grid.CutsX.Near(i);
+        var far = _grid.CutsX.Far(i);
+        for (int cut = 0; cut < near.Length; cut++)
+        {
+            TryJoin(cell, Cell(far[cut], j), Cell(near[cut], j), Axis.X);
+        }
+
+        near = _grid.CutsY.Near(j);
+        far = _grid.CutsY.Far(j);
+        for (int cut = 0; cut < near.Length; cut++)
+        {
+            TryJoin(cell, Cell(i, far[cut]), Cell(i, near[cut]), Axis.Y);
+        }
+    }
+
+    private void TryJoin(int cell, int first, int second, Axis axis)
+    {
+        if (_value[first] + _value[second] <= _value[cell])
+        {
+            return;
+        }
+
+        var a = Counts(first);
+        var b = Counts(second);
+        long value = 0;
+        for (int t = 0; t < a.Length; t++)
+        {
+            value += Math.Min(a[t] + b[t], _room[t]) * _pieceValues[t];
+        }
+
+        if (value <= _value[cell])
+        {
+            return;
+        }
+
+        var counts = Counts(cell);
+        for (int t = 0; t < a.Length; t++)
+        {
+            counts[t] = Math.Min(a[t] + b[t], _room[t]);
+        }
+
+        _value[cell] = value;
+        _origin[cell] = new Origin(first, second, axis, null);
+    }
+
+    private Block Trace(int cell)
+    {
+        int[] room = [.. Counts(cell)];
+        return BlockMath.Prune(TraceWhole(cell), room)
+            ?? throw new InvalidOperationException("A cell of some value holds no piece.");
+    }
+
+    private Block TraceWhole(int cell)
+    {
+        var origin = _origin[cell];
+        if (origin.Shape is { } shape)
+        {
+            return new PieceBlock(shape.Piece, shape.Turned);
+        }
+
+        return origin.Second < 0
+            ? TraceWhole(origin.First)
+            : BlockMath.Join(origin.Axis, TraceWhole(origin.First), TraceWhole(origin.Second));
+    }
+
+    private readonly record struct Origin(int First, int Second, Axis Axis, Shape? Shape);
+}

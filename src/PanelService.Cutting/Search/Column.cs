@@ -1,0 +1,12 @@
+namespace PanelService.Cutting.Search;
+
+/// <summary>A pattern on a stock of the model.</summary>
+/// <param name="Stock">The stock's place in the model.</param>
+/// <param name="Counts">How many of each type it holds.</param>
+/// <param name="Block">How they lie.</param>
+internal sealed record Column(int Stock, int[] Counts, Block Block);
+
+/// <summary>A column and how often it is used.</summary>
+/// <param name="Column">The column.</param>
+/// <param name="Copies">How often, 1 or more.</param>
+internal readonly record struct ColumnUse(Column Column, int Copies);

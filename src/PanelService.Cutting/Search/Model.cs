@@ -1,0 +1,175 @@
+using System.Collections.Immutable;
+using PanelService.Cutting.Patterns;
+
+namespace PanelService.Cutting.Search;
+
+/// <summary>
+/// A problem made ready for the search: equal pieces are one type, stocks that nothing fits are left out, and stocks
+/// on which everything may lie alike share one grid.
+/// </summary>
+internal sealed class Model
+{
+    private readonly CuttingProblem _problem;
+    private readonly int[] _typeOf;
+    private readonly bool[] _swapped;
+
+    /// <summary>Prepares a problem.</summary>
+    /// <param name="problem">The problem.</param>
+    public Model(CuttingProblem problem)
+    {
+        _problem = problem;
+        _typeOf = new int[problem.Pieces.Length];
+        _swapped = new bool[problem.Pieces.Length];
+        Types = GroupPieces();
+        Kerf = problem.Kerf;
+        Stocks = [.. Enumerable.Range(0, problem.Stocks.Length)
+            .Where(s => problem.Stocks[s].Limit != 0 && Types.Any(type => Fits(type, s)))];
+        Demand = [.. Types.Select(t => t.Demand)];
+        Sizes = [.. Types.Select(t => (t.Width, t.Height))];
+        (Classes, ClassOf) = GroupStocks();
+    }
+
+    /// <summary>The distinct pieces that fit some stock; <see cref="Piece.On"/> is by the problem's stocks.</summary>
+    public ImmutableArray<Piece> Types { get; }
+
+    /// <summary>Demand per type.</summary>
+    public int[] Demand { get; }
+
+    /// <summary>Size as cut per type.</summary>
+    public ImmutableArray<(long Width, long Height)> Sizes { get; }
+
+    /// <summary>The kerf.</summary>
+    public long Kerf { get; }
+
+    /// <summary>The problem's stocks that serve anything, as indices of the problem.</summary>
+    public int[] Stocks { get; }
+
+    /// <summary>The grids.</summary>
+    public StockClass[] Classes { get; }
+
+    /// <summary>Per entry of <see cref="Stocks"/>: its class.</summary>
+    public int[] ClassOf { get; }
+
+    /// <summary>A stock of the problem.</summary>
+    /// <param name="index">Its place in <see cref="Stocks"/>.</param>
+    public Stock Stock(int index) => _problem.Stocks[Stocks[index]];
+
+    /// <summary>Puts the original pieces back in the place of the types.</summary>
+    /// <param name="found">Patterns in terms of this model, with exactly the demand less what is missing.</param>
+    public (ImmutableArray<PatternUse> Patterns, ImmutableArray<int> Missing) Translate(IEnumerable<PatternUse> found)
+    {
+        int[] open = [.. _problem.Pieces.Select(p => p.Demand)];
+        var uses = new List<PatternUse>();
+        foreach (var use in found)
+        {
+            for (int copy = 0; copy < use.Copies; copy++)
+            {
+                var block = NameTypes(use.Block, open);
+                if (uses.Count > 0 && uses[^1].Stock == Stocks[use.Stock] && uses[^1].Block.Equals(block))
+                {
+                    uses[^1] = uses[^1] with { Copies = uses[^1].Copies + 1 };
+                }
+                else
+                {
+                    uses.Add(new PatternUse(Stocks[use.Stock], block, 1));
+                }
+            }
+        }
+
+        return ([.. uses], [.. open]);
+    }
+
+    private bool Fits(Piece piece, int stock)
+    {
+        var (width, height, _, _) = _problem.Stocks[stock];
+        return (piece.On[stock].HasFlag(Turning.Upright) && piece.Width <= width && piece.Height <= height)
+            || (piece.On[stock].HasFlag(Turning.Turned) && piece.Height <= width && piece.Width <= height);
+    }
+
+    private ImmutableArray<Piece> GroupPieces()
+    {
+        var types = ImmutableArray.CreateBuilder<Piece>();
+        var known = new Dictionary<(long, long, string), int>();
+        for (int i = 0; i < _problem.Pieces.Length; i++)
+        {
+            var piece = _problem.Pieces[i];
+            _typeOf[i] = -1;
+            if (!Enumerable.Range(0, _problem.Stocks.Length).Any(s => _problem.Stocks[s].Limit != 0 && Fits(piece, s)))
+            {
+                continue;
+            }
+
+            // Where it may lie either way wherever it may lie at all, 8 × 10 and 10 × 8 are the same piece.
+            bool free = piece.On.All(t => t is Turning.Either or Turning.None);
+            _swapped[i] = free && piece.Width > piece.Height;
+            var (width, height) = _swapped[i] ? (piece.Height, piece.Width) : (piece.Width, piece.Height);
+            var key = (width, height, string.Concat(piece.On.Select(t => (char)('0' + (int)t))));
+            if (known.TryGetValue(key, out int type))
+            {
+                types[type] = types[type] with { Demand = checked(types[type].Demand + piece.Demand) };
+            }
+            else
+            {
+                type = known[key] = types.Count;
+                types.Add(piece with { Width = width, Height = height });
+            }
+
+            _typeOf[i] = type;
+        }
+
+        return types.ToImmutable();
+    }
+
+    private (StockClass[] Classes, int[] ClassOf) GroupStocks()
+    {
+        var groups = Enumerable.Range(0, Stocks.Length)
+            .GroupBy(s => string.Concat(Types.Select(t => (char)('0' + (int)t.On[Stocks[s]]))), StringComparer.Ordinal)
+            .ToArray();
+        int[] classOf = new int[Stocks.Length];
+        var classes = new StockClass[groups.Length];
+        for (int c = 0; c < groups.Length; c++)
+        {
+            int[] members = [.. groups[c]];
+            foreach (int member in members)
+            {
+                classOf[member] = c;
+            }
+
+            Turning[] turning = [.. Types.Select(t => t.On[Stocks[members[0]]])];
+            classes[c] = new StockClass(members, new Grid(
+                Types, turning, members.Max(s => Stock(s).Width), members.Max(s => Stock(s).Height), Kerf));
+        }
+
+        return (classes, classOf);
+    }
+
+    /// <summary>The block with each type replaced by a piece of it that is still wanted.</summary>
+    private Block NameTypes(Block block, int[] open) => block switch
+    {
+        StackBlock stack => stack with { Parts = [.. stack.Parts.Select(part => NameTypes(part, open))] },
+        PieceBlock piece => NamePiece(piece, open),
+        _ => throw new InvalidOperationException("Blocks are a closed family."),
+    };
+
+    private PieceBlock NamePiece(PieceBlock block, int[] open)
+    {
+        var (type, turned) = block;
+        int piece = Array.FindIndex(_typeOf, t => t == type);
+        while (_typeOf[piece] != type || open[piece] == 0)
+        {
+            piece++;
+        }
+
+        open[piece]--;
+        return new PieceBlock(piece, turned != _swapped[piece]);
+    }
+}
+
+/// <summary>Stocks that share a grid.</summary>
+/// <param name="Members">Their places in <see cref="Model.Stocks"/>.</param>
+/// <param name="Grid">The grid.</param>
+internal sealed record StockClass(int[] Members, Grid Grid)
+{
+    /// <summary>The programme over the grid.</summary>
+    public ValueProgramme Programme { get; } = new(Grid);
+}

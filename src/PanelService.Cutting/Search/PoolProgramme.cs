@@ -1,0 +1,82 @@
+// Problem: the cheapest whole plan from the patterns known.
+// Idea:    an integer programme: how often each pattern, demand covered, stocks within their box. Patterns whose
+//          reduced cost exceeds what is left between bound and best plan cannot be part of a better one: left out.
+// Source:  CP-SAT of OR-Tools does the search: one worker, deterministic time, a hint from the best plan.
+// Cost:    milliseconds for a hundred patterns; bounded by the deterministic time given.
+// Not:     the cheapest over patterns not in the pool.
+using Google.OrTools.Sat;
+
+namespace PanelService.Cutting.Search;
+
+/// <summary>Whole plans over a pool of columns.</summary>
+internal static class PoolProgramme
+{
+    /// <summary>Looks for a plan cheaper than the best known.</summary>
+    /// <param name="model">The model.</param>
+    /// <param name="columns">The columns to choose from.</param>
+    /// <param name="request">Demand, box, known bounds and the time allowed.</param>
+    /// <param name="work">Where its work is counted.</param>
+    /// <returns>A cheaper plan; null where none was found.</returns>
+    public static List<ColumnUse>? Improve(Model model, IReadOnlyList<Column> columns, PoolRequest request, WorkMeter work)
+    {
+        var programme = new CpModel();
+        var copies = columns.Select(c => programme.NewIntVar(0, MostCopies(c, request), "")).ToArray();
+        for (int t = 0; t < request.Demand.Length; t++)
+        {
+            programme.Add(LinearExpr.WeightedSum(copies, columns.Select(c => (long)c.Counts[t])) >= request.Demand[t]);
+        }
+
+        for (int s = 0; s < model.Stocks.Length; s++)
+        {
+            if (request.Box.Most[s] != StockBox.Unlimited || request.Box.Least[s] > 0)
+            {
+                var used = LinearExpr.Sum(copies.Where((_, c) => columns[c].Stock == s));
+                programme.AddLinearConstraint(used, request.Box.Least[s], request.Box.Most[s]);
+            }
+        }
+
+        var price = LinearExpr.WeightedSum(copies, columns.Select(c => model.Stock(c.Stock).Price));
+        programme.AddLinearConstraint(price, request.Bound, request.Below - 1);
+        programme.Minimize(price);
+        return Solve(programme, copies, columns, request, work);
+    }
+
+    private static List<ColumnUse>? Solve(
+        CpModel programme, IntVar[] copies, IReadOnlyList<Column> columns, PoolRequest request, WorkMeter work)
+    {
+        using var solver = new CpSolver
+        {
+            StringParameters = string.Create(
+                System.Globalization.CultureInfo.InvariantCulture,
+                $"num_workers:1,random_seed:1,max_deterministic_time:{request.DeterministicTime},symmetry_level:0"),
+        };
+        using var stop = work.Cancellation.Register(solver.StopSearch);
+        var status = solver.Solve(programme);
+        work.Spend((long)(1000 + (1_000_000 * (solver.Response?.DeterministicTime ?? 0))));
+        return status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible)
+            ? null
+            : [.. copies.Select((variable, c) => new ColumnUse(columns[c], (int)solver.Value(variable))).Where(use => use.Copies > 0)];
+    }
+
+    private static int MostCopies(Column column, PoolRequest request)
+    {
+        int most = 1;
+        for (int t = 0; t < request.Demand.Length; t++)
+        {
+            if (column.Counts[t] > 0)
+            {
+                most = Math.Max(most, ((request.Demand[t] - 1) / column.Counts[t]) + 1);
+            }
+        }
+
+        return Math.Min(most, request.Box.Most[column.Stock]);
+    }
+}
+
+/// <summary>What a pool programme is asked.</summary>
+/// <param name="Demand">What is to be covered.</param>
+/// <param name="Box">How many of each stock may be used.</param>
+/// <param name="Bound">No plan costs less.</param>
+/// <param name="Below">Only plans cheaper than this are wanted.</param>
+/// <param name="DeterministicTime">The most deterministic time, about a second each.</param>
+internal sealed record PoolRequest(int[] Demand, StockBox Box, long Bound, long Below, double DeterministicTime);

@@ -1,0 +1,89 @@
+// Problem: the least price when patterns may be used in fractions: a bound close to the true least price, and the
+//          patterns and values from which whole plans are made.
+// Idea:    column generation: solve over the patterns known, price new ones with the exact programme, stop when none
+//          improves, or when the bound of the duals at hand rounds up to what the relaxation itself rounds up to.
+// Source:  Gilmore and Gomory, Operations Research 9 (1961), 13 (1965); the bound: DualVector.
+// Cost:    one programme per iteration; some tens of iterations for a dozen formats.
+// Not:     trusted for the bound: that comes from whole-number arithmetic, the simplex only proposes values.
+namespace PanelService.Cutting.Search;
+
+/// <summary>Solves the relaxation for a demand and a box.</summary>
+internal sealed class Relaxation
+{
+    private readonly Model _model;
+    private readonly Pricing _pricing;
+    private readonly ColumnPool _pool;
+    private readonly WorkMeter _work;
+
+    /// <summary>Makes it.</summary>
+    /// <param name="model">The model.</param>
+    /// <param name="pool">Columns to start from; new ones are added.</param>
+    /// <param name="work">Where its work is counted.</param>
+    public Relaxation(Model model, ColumnPool pool, WorkMeter work)
+    {
+        (_model, _pool, _work) = (model, pool, work);
+        _pricing = new Pricing(model, work);
+    }
+
+    /// <summary>Every value vector evaluated, oldest first: each is an inequality that holds for every plan.</summary>
+    public List<DualVector> Inequalities { get; } = [];
+
+    /// <summary>Solves.</summary>
+    /// <param name="demand">What is to be covered.</param>
+    /// <param name="box">How many of each stock may be used.</param>
+    /// <param name="enough">Stops as soon as the bound reaches this price: nothing cheaper is of interest then.</param>
+    public RelaxationResult Solve(int[] demand, StockBox box, long enough = long.MaxValue)
+    {
+        using var master = new Master(_model, demand, box);
+        foreach (var column in _pool.Columns)
+        {
+            master.Add(column);
+        }
+
+        long bound = 0;
+        var solution = master.Solve();
+        while (solution is not null)
+        {
+            var vector = _pricing.Evaluate(solution.Duals);
+            Inequalities.Add(vector);
+            bound = Math.Max(bound, vector.Bound(_model, demand, box));
+            bool improved = bound < enough && bound < RoundUp(solution.Price) && AddImproving(master, solution, vector, box);
+            if (!improved && (bound >= enough || solution.Short < 1e-7 || !master.RaisePenalty()))
+            {
+                break;
+            }
+
+            if (_work.Exhausted)
+            {
+                break;
+            }
+
+            solution = master.Solve();
+        }
+
+        return new RelaxationResult(bound, solution);
+    }
+
+    private static long RoundUp(double price) => (long)Math.Ceiling(price - (1e-7 * Math.Max(1, Math.Abs(price))));
+
+    private bool AddImproving(Master master, MasterSolution solution, DualVector vector, StockBox box)
+    {
+        bool added = false;
+        for (int s = 0; s < vector.Best.Length; s++)
+        {
+            double reduced = _model.Stock(s).Price - solution.StockDuals[s] - Math.ScaleB(vector.Best[s], -vector.Shift);
+            if (box.Most[s] > 0 && reduced < -1e-7 * Math.Max(1, _model.Stock(s).Price) && _pricing.Best(s) is { } column && _pool.Add(column))
+            {
+                master.Add(column);
+                added = true;
+            }
+        }
+
+        return added;
+    }
+}
+
+/// <summary>What the relaxation came to.</summary>
+/// <param name="Bound">No whole plan within the box that covers the demand costs less; exact.</param>
+/// <param name="Solution">The relaxation's last solution; null where the simplex gave up.</param>
+internal sealed record RelaxationResult(long Bound, MasterSolution? Solution);

@@ -1,0 +1,126 @@
+// Problem: a whole plan, quickly, for a demand and what is left of the stocks.
+// Idea:    fill one stock after another with the most valuable pattern of what is still wanted, taking the stock that
+//          gives the most value for its price, and as many copies of the pattern as demand and stock allow. Values
+//          are duals, or corrected from fill to fill so that pieces which ended in bad sheets come earlier next time.
+// Source:  sequential value correction: Mukhacheva and others; Belov and Scheithauer, EJOR 171 (2006).
+// Cost:    one capped programme per stock and pattern.
+// Not:     bounded in quality; the bound says how good it is.
+using PanelService.Cutting.Patterns;
+
+namespace PanelService.Cutting.Search;
+
+/// <summary>Fills stocks one after another.</summary>
+internal sealed class SequentialFill
+{
+    private readonly Model _model;
+    private readonly ColumnPool _pool;
+    private readonly WorkMeter _work;
+
+    /// <summary>Makes it.</summary>
+    /// <param name="model">The model.</param>
+    /// <param name="pool">Where the patterns found are added.</param>
+    /// <param name="work">Where its work is counted.</param>
+    public SequentialFill(Model model, ColumnPool pool, WorkMeter work) => (_model, _pool, _work) = (model, pool, work);
+
+    /// <summary>Fills.</summary>
+    /// <param name="demand">What is wanted.</param>
+    /// <param name="available">How many of each stock there are; <see cref="StockBox.Unlimited"/> for any number.</param>
+    /// <param name="values">Per type, above 0.</param>
+    /// <returns>The columns used; they may leave something missing where the stocks are used up.</returns>
+    public List<ColumnUse> Fill(int[] demand, int[] available, double[] values)
+    {
+        int[] open = [.. demand];
+        int[] left = [.. available];
+        var uses = new List<ColumnUse>();
+        while (open.Any(d => d > 0) && BestNext(open, left, values) is { } column)
+        {
+            int copies = left[column.Stock];
+            for (int t = 0; t < open.Length; t++)
+            {
+                copies = column.Counts[t] > 0 ? Math.Min(copies, open[t] / column.Counts[t]) : copies;
+            }
+
+            for (int t = 0; t < open.Length; t++)
+            {
+                open[t] -= copies * column.Counts[t];
+            }
+
+            left[column.Stock] -= left[column.Stock] == StockBox.Unlimited ? 0 : copies;
+            uses.Add(new ColumnUse(column, copies));
+            _pool.Add(column);
+        }
+
+        return uses;
+    }
+
+    /// <summary>The values after a fill: what came to lie in badly used sheets is worth more next time.</summary>
+    /// <param name="values">The values it was made with.</param>
+    /// <param name="uses">The fill.</param>
+    public double[] Correct(double[] values, List<ColumnUse> uses)
+    {
+        double[] sum = new double[values.Length];
+        double[] weight = new double[values.Length];
+        foreach (var (column, copies) in uses)
+        {
+            double used = 0;
+            for (int t = 0; t < values.Length; t++)
+            {
+                used += column.Counts[t] * Area(t);
+            }
+
+            double perArea = Math.Max(_model.Stock(column.Stock).Price, 1) / used;
+            for (int t = 0; t < values.Length; t++)
+            {
+                double count = (double)copies * column.Counts[t];
+                sum[t] += count * perArea * Math.Pow(Area(t), 1.02);
+                weight[t] += count;
+            }
+        }
+
+        return [.. values.Select((v, t) => weight[t] > 0 ? (0.5 * v) + (0.5 * sum[t] / weight[t]) : v)];
+    }
+
+    private double Area(int type) => (double)(_model.Sizes[type].Width + _model.Kerf) * (_model.Sizes[type].Height + _model.Kerf);
+
+    private Column? BestNext(int[] open, int[] left, double[] values)
+    {
+        Column? best = null;
+        double bestRatio = double.PositiveInfinity;
+        double bestWorth = 0;
+        long[] whole = Whole(values, open);
+        for (int s = 0; s < left.Length; s++)
+        {
+            if (left[s] == 0 || Fill(s, open, whole) is not { } column)
+            {
+                continue;
+            }
+
+            double worth = column.Counts.Select((count, t) => count * (double)whole[t]).Sum();
+            double ratio = _model.Stock(s).Price / worth;
+            if (ratio < bestRatio || (ratio == bestRatio && worth > bestWorth))
+            {
+                (best, bestRatio, bestWorth) = (column, ratio, worth);
+            }
+        }
+
+        return best;
+    }
+
+    private Column? Fill(int stock, int[] open, long[] values)
+    {
+        int index = _model.Stocks[stock];
+        Piece[] pieces = [.. _model.Types.Select((type, t) => type with { Demand = Math.Max(1, open[t]) })];
+        Turning[] turning = [.. _model.Types.Select((type, t) => open[t] > 0 ? type.On[index] : Turning.None)];
+        var grid = new Grid(pieces, turning, _model.Stock(stock).Width, _model.Stock(stock).Height, _model.Kerf);
+        _work.Spend(50 + (grid.Work / 400));
+        var (_, block) = CappedProgramme.Fill(grid, open, values);
+        return block is null ? null : new Column(stock, BlockMath.Counts(block, open.Length), block);
+    }
+
+    /// <summary>Values as whole numbers around a million, none below 1.</summary>
+    private static long[] Whole(double[] values, int[] open)
+    {
+        double largest = Math.Max(1e-9, values.Where((_, t) => open[t] > 0).DefaultIfEmpty(0).Max());
+        return [.. values.Select(v => Math.Max(1, (long)Math.Round(v / largest * 1e6)))];
+    }
+}
