@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace PanelService.Cutting.Search;
 
 /// <summary>One search: the relaxation's bound, whole plans from its patterns, and whatever closes the gap between them.</summary>
@@ -10,6 +12,7 @@ internal sealed class PlanSearch
     private readonly Relaxation _relaxation;
     private readonly SequentialFill _fill;
     private readonly StockBox _box;
+    private readonly long _priceDivisor;
 
     /// <summary>Starts a search.</summary>
     /// <param name="model">What is to be cut from what.</param>
@@ -21,6 +24,7 @@ internal sealed class PlanSearch
         _relaxation = new Relaxation(model, _pool, work);
         _fill = new SequentialFill(model, _pool, work);
         _box = StockBox.Of(model);
+        _priceDivisor = PriceDivisor(model);
     }
 
     /// <summary>The best plan so far: covers the demand unless <see cref="Missing"/>.</summary>
@@ -64,12 +68,18 @@ internal sealed class PlanSearch
 
     private void RaiseBound(long bound)
     {
-        if (bound > Bound)
+        // Every plan's price is a sum of prices, so a multiple of their common divisor.
+        long whole = _priceDivisor <= 1 ? bound : (bound + _priceDivisor - 1) / _priceDivisor * _priceDivisor;
+        if (whole > Bound)
         {
-            Bound = Math.Min(bound, Spent);
+            Bound = Math.Min(whole, Spent);
             Report();
         }
     }
+
+    private static long PriceDivisor(Model model) =>
+        Enumerable.Range(0, model.Stocks.Length).Aggregate(0L, (divisor, s) =>
+            (long)BigInteger.GreatestCommonDivisor(divisor, model.Stock(s).Price));
 
     private void Report() => _progress?.Report(new CuttingProgress(Missing == 0 ? Spent : null, Bound));
 
