@@ -1,1 +1,29 @@
-var app = WebApplication.CreateBuilder(args).Build(); app.Run();
+using PanelService.Endpoints;
+using PanelService.Hosting;
+using Serilog;
+
+var builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
+builder.Environment.WebRootPath = Folders.Page(builder.Environment.IsDevelopment());
+builder.ListenOnLoopbackByDefault();
+builder.Services.AddLogs();
+builder.Services.AddWire();
+builder.Services.AddPlanning(builder.Configuration);
+builder.Services.AddDocumentation();
+
+var app = builder.Build();
+app.UseSerilogRequestLogging();
+app.UseProblemAnswers();
+app.UseDefaultFiles();
+app.UseStaticFiles();
+app.UseDocumentation();
+
+app.MapPlans();
+app.MapPlanParts();
+app.MapPractice();
+app.MapDemo();
+app.MapHealth();
+
+app.Run();
+
+/// <summary>The host; named so that tests can start it.</summary>
+internal sealed partial class Program;

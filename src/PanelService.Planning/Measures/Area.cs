@@ -41,6 +41,15 @@ public readonly record struct Area : IComparable<Area>
     /// <param name="squareSteps">Any number.</param>
     public static Area FromSquareSteps(Int128 squareSteps) => new(squareSteps);
 
+    /// <summary>An area as the wire gives it: in² for <see cref="LengthUnit.Inch"/>, cm² otherwise; to the nearest square step.</summary>
+    /// <param name="value">The number, at most 10^12.</param>
+    /// <param name="unit">The order's unit.</param>
+    public static Area From(decimal value, LengthUnit unit)
+    {
+        decimal side = unit == LengthUnit.Inch ? Length.StepsPerInch : 10 * Length.StepsPerMillimetre;
+        return new((Int128)Math.Round(value * side * side, MidpointRounding.AwayFromZero));
+    }
+
     /// <summary>This area as the wire shows it: in² for <see cref="LengthUnit.Inch"/>, cm² otherwise; unrounded.</summary>
     /// <param name="unit">The order's unit.</param>
     public decimal In(LengthUnit unit)

@@ -1,0 +1,122 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.Extensions.Options;
+using PanelService.Http;
+using PanelService.Wire.Orders;
+using PanelService.Wire.Plans;
+using PanelService.Work;
+
+namespace PanelService.Endpoints;
+
+/// <summary>Orders in, plans out: made at once or in the background, watched, stopped, dropped.</summary>
+internal static class PlanEndpoints
+{
+    internal const string Address = "/api/plans";
+
+    internal static void MapPlans(this IEndpointRouteBuilder routes)
+    {
+        RouteGroupBuilder plans = routes.MapGroup(Address).WithTags("Plans").ProducesProblem(StatusCodes.Status500InternalServerError);
+
+        plans.MapPost("", CreateAsync).WithName("CreatePlan")
+            .WithSummary("Plans an order: what to buy, how to cut it, what each panel costs, with the proof.")
+            .WithDescription("With Prefer: respond-async the answer is 202 at once; GET of its Location then says how far it is.")
+            .AcceptsOrder<OrderRequest>()
+            .Produces<ImpossibleProblem>(StatusCodes.Status422UnprocessableEntity, "application/problem+json")
+            .ProducesProblem(StatusCodes.Status503ServiceUnavailable);
+        plans.MapGet("{id}", Get).WithName("GetPlan")
+            .WithSummary("The plan, or how far it is while it is made.")
+            .ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status404NotFound);
+        plans.MapDelete("{id}", Drop).WithName("DropPlan")
+            .WithSummary("Drops the plan; ends its search where it is still made.")
+            .ProducesProblem(StatusCodes.Status404NotFound);
+        plans.MapPost("{id}/stop", StopAsync).WithName("StopPlan")
+            .WithSummary("Ends the search and keeps the best plan so far.")
+            .ProducesProblem(StatusCodes.Status404NotFound);
+        plans.MapGet("{id}/progress", WatchAsync).WithName("WatchPlan")
+            .WithSummary("How far the plan is, as server-sent events, until it is made.")
+            .Produces<PlanStateResponse>(StatusCodes.Status200OK, "text/event-stream")
+            .ProducesProblem(StatusCodes.Status404NotFound);
+    }
+
+    private static async Task<Results<Created<PlanResponse>, Accepted<PlanStateResponse>, EmptyHttpResult, ProblemHttpResult>> CreateAsync(
+        RequestBody<OrderRequest> body, [AsParameters] PlanQuery query, PlanDesk desk, IOptions<PlanningOptions> options, HttpContext http)
+    {
+        if (query.Fault() is { } fault)
+        {
+            return fault;
+        }
+
+        if (desk.Take(new OrderTranslation(body.Measures).Read(body.Value!), Remarks.On(body.Value!)) is not { } job)
+        {
+            http.Response.Headers.RetryAfter = options.Value.RetryAfterSeconds.ToString(System.Globalization.CultureInfo.InvariantCulture);
+            return Problems.AllBusy();
+        }
+
+        return Preferences.RespondAsync(http)
+            ? TypedResults.Accepted(AddressOf(job.Id), StateOf(job))
+            : await FinishAsync(job, query, desk, http.RequestAborted);
+    }
+
+    // A client that goes away takes its order with it.
+    private static async Task<Results<Created<PlanResponse>, Accepted<PlanStateResponse>, EmptyHttpResult, ProblemHttpResult>> FinishAsync(
+        PlanJob job, PlanQuery query, PlanDesk desk, CancellationToken gone)
+    {
+        await using (gone.Register(() => desk.Drop(job.Id)))
+        {
+            PlanSnapshot last = await job.Finished;
+            if (last.Plan is not null)
+            {
+                return TypedResults.Created(AddressOf(job.Id), Document(job, last, query));
+            }
+
+            desk.Drop(job.Id);
+            return gone.IsCancellationRequested ? TypedResults.Empty : TypedResults.Problem(last.Problem!);
+        }
+    }
+
+    private static Results<Ok<PlanResponse>, Ok<PlanStateResponse>, ProblemHttpResult> Get(
+        string id, [AsParameters] PlanQuery query, PlanDesk desk)
+    {
+        if (query.Fault() is { } fault)
+        {
+            return fault;
+        }
+
+        if (desk.Find(id) is not { } job)
+        {
+            return Problems.Unknown(id);
+        }
+
+        PlanSnapshot now = job.Look().Snapshot;
+        return now.Plan is null ? TypedResults.Ok(StateOf(job)) : TypedResults.Ok(Document(job, now, query));
+    }
+
+    private static Results<NoContent, ProblemHttpResult> Drop(string id, PlanDesk desk) =>
+        desk.Drop(id) ? TypedResults.NoContent() : Problems.Unknown(id);
+
+    private static async Task<Results<Ok<PlanStateResponse>, ProblemHttpResult>> StopAsync(
+        string id, PlanDesk desk, CancellationToken cancellation)
+    {
+        if (desk.Find(id) is not { } job)
+        {
+            return Problems.Unknown(id);
+        }
+
+        job.Stop();
+        await job.Finished.WaitAsync(cancellation);
+        return TypedResults.Ok(StateOf(job));
+    }
+
+    private static Results<ServerSentEventsResult<PlanStateResponse>, ProblemHttpResult> WatchAsync(
+        string id, PlanDesk desk, ProgressStream stream, CancellationToken cancellation) =>
+        desk.Find(id) is { } job
+            ? TypedResults.ServerSentEvents(stream.WatchAsync(job, cancellation))
+            : Problems.Unknown(id);
+
+    private static string AddressOf(string id) => $"{Address}/{id}";
+
+    private static PlanStateResponse StateOf(PlanJob job) => PlanStates.Write(job);
+
+    private static PlanResponse Document(PlanJob job, PlanSnapshot now, PlanQuery query) =>
+        new PlanTranslation(job.Id, now.Plan!, new DrawingLinks(AddressOf(job.Id), query.Inline)).Write(now.State);
+}

@@ -1,0 +1,76 @@
+using System.Text;
+using Microsoft.AspNetCore.Http.HttpResults;
+using PanelService.Drawing;
+using PanelService.Http;
+using PanelService.Planning.Plans;
+using PanelService.Wire.Plans;
+using PanelService.Work;
+
+namespace PanelService.Endpoints;
+
+/// <summary>Parts of a plan on their own: drawings, the tally, the shopping list.</summary>
+internal static class PlanPartEndpoints
+{
+    private const string Svg = "image/svg+xml";
+    private const string Csv = "text/csv";
+
+    internal static void MapPlanParts(this IEndpointRouteBuilder routes)
+    {
+        RouteGroupBuilder parts = routes.MapGroup($"{PlanEndpoints.Address}/{{id}}").WithTags("Parts of a plan")
+            .ProducesProblem(StatusCodes.Status404NotFound)
+            .ProducesProblem(StatusCodes.Status409Conflict)
+            .ProducesProblem(StatusCodes.Status500InternalServerError);
+
+        parts.MapGet("sheets/{number:int}.svg", Sheet).WithName("DrawSheet")
+            .WithSummary("A sheet, drawn: sizes, numbered cuts, leftovers hatched.")
+            .Produces<string>(StatusCodes.Status200OK, Svg);
+        parts.MapGet("cloth/{number:int}.svg", Cloth).WithName("DrawCloth")
+            .WithSummary("A length, roll or remnant of cloth, drawn.")
+            .Produces<string>(StatusCodes.Status200OK, Svg);
+        parts.MapGet("cost", Cost).WithName("GetCost").WithSummary("The plan's tally.");
+        parts.MapGet("buy.csv", Buy).WithName("GetShoppingList")
+            .WithSummary("The shopping list as comma-separated values (RFC 4180).")
+            .Produces<string>(StatusCodes.Status200OK, Csv);
+    }
+
+    private static Results<ContentHttpResult, ProblemHttpResult> Sheet(string id, int number, PlanDesk desk) =>
+        With(id, desk, plan => plan.Sheets.Any(sheet => sheet.Number == number)
+            ? Drawn(SheetDrawing.Render(plan, number))
+            : Problems.UnknownPart("sheet", number));
+
+    private static Results<ContentHttpResult, ProblemHttpResult> Cloth(string id, int number, PlanDesk desk) =>
+        With(id, desk, plan => plan.Cloth.Any(cloth => cloth.Number == number)
+            ? Drawn(ClothDrawing.Render(plan, number))
+            : Problems.UnknownPart("cloth", number));
+
+    private static Results<Ok<CostResponse>, ProblemHttpResult> Cost(string id, PlanDesk desk) =>
+        PlanOf(id, desk, out ProblemHttpResult? problem) is { } plan
+            ? TypedResults.Ok(new CostTranslation(plan).Write())
+            : problem!;
+
+    private static Results<ContentHttpResult, ProblemHttpResult> Buy(string id, PlanDesk desk, HttpResponse response) =>
+        With(id, desk, plan =>
+        {
+            response.Headers.ContentDisposition = "attachment; filename=\"buy.csv\"";
+            return TypedResults.Text(ShoppingListCsv.Write(plan), $"{Csv}; header=present", Encoding.UTF8);
+        });
+
+    private static ContentHttpResult Drawn(string svg) => TypedResults.Text(svg, Svg, Encoding.UTF8);
+
+    private static Results<ContentHttpResult, ProblemHttpResult> With(
+        string id, PlanDesk desk, Func<Plan, Results<ContentHttpResult, ProblemHttpResult>> answer) =>
+        PlanOf(id, desk, out ProblemHttpResult? problem) is { } plan ? answer(plan) : problem!;
+
+    private static Plan? PlanOf(string id, PlanDesk desk, out ProblemHttpResult? problem)
+    {
+        PlanSnapshot? now = desk.Find(id)?.Look().Snapshot;
+        problem = now switch
+        {
+            null => Problems.Unknown(id),
+            { State: PlanState.Planning } => Problems.StillPlanning(id),
+            { Plan: null } => Problems.Failed(),
+            _ => null,
+        };
+        return now?.Plan;
+    }
+}

@@ -1,0 +1,47 @@
+using Microsoft.AspNetCore.Diagnostics;
+using Microsoft.AspNetCore.WebUtilities;
+using PanelService.Http;
+
+namespace PanelService.Hosting;
+
+/// <summary>Every failure that no endpoint answers itself becomes a problem document too.</summary>
+internal static class Failures
+{
+    private static readonly Dictionary<int, string> Details = new()
+    {
+        [StatusCodes.Status404NotFound] = "There is nothing at this address. The addresses there are stand at /docs.",
+        [StatusCodes.Status405MethodNotAllowed] = "This address does not take this method; the Allow header names those it takes.",
+        [StatusCodes.Status413PayloadTooLarge] = $"A body may have at most {BodyReader.MostBytes} bytes.",
+    };
+
+    internal static void UseProblemAnswers(this WebApplication app)
+    {
+        app.UseExceptionHandler(new ExceptionHandlerOptions
+        {
+            ExceptionHandler = AnswerException,
+            StatusCodeSelector = StatusOf,
+        });
+        app.UseStatusCodePages(context => AnswerStatus(context.HttpContext));
+    }
+
+    private static int StatusOf(Exception fault) =>
+        fault is BadHttpRequestException bad ? bad.StatusCode : StatusCodes.Status500InternalServerError;
+
+    private static Task AnswerException(HttpContext http)
+    {
+        Exception? fault = http.Features.Get<IExceptionHandlerFeature>()?.Error;
+        return fault is BadHttpRequestException bad
+            ? Answer(http, bad.StatusCode, Details.GetValueOrDefault(bad.StatusCode, "The request could not be read."))
+            : TypedResults.Problem(Problems.Internal()).ExecuteAsync(http);
+    }
+
+    private static Task AnswerStatus(HttpContext http) =>
+        Answer(http, http.Response.StatusCode, Details.GetValueOrDefault(http.Response.StatusCode, "The request was refused."));
+
+    private static Task Answer(HttpContext http, int status, string detail) =>
+        TypedResults.Problem(
+            type: $"/problems/{ReasonPhrases.GetReasonPhrase(status).ToLowerInvariant().Replace(' ', '-')}",
+            title: ReasonPhrases.GetReasonPhrase(status),
+            detail: detail,
+            statusCode: status).ExecuteAsync(http);
+}

@@ -1,0 +1,30 @@
+namespace PanelService.Hosting;
+
+/// <summary>Where the page and the demo orders lie: beside the program, or in the source tree while it is worked on.</summary>
+internal static class Folders
+{
+    private const string RootMark = "PanelService.sln";
+
+    /// <summary>The page's folder. In Development the source folder, so that an edit needs no build.</summary>
+    internal static string Page(bool development) => Find("wwwroot", development);
+
+    /// <summary>The demo orders' folder.</summary>
+    internal static string DemoData(bool development) => Find("demo-data", development);
+
+    private static string Find(string folder, bool development)
+    {
+        string beside = Path.Combine(AppContext.BaseDirectory, folder);
+        return development && SourceRoot() is { } root ? Path.Combine(root, folder) : beside;
+    }
+
+    private static string? SourceRoot()
+    {
+        DirectoryInfo? here = new(AppContext.BaseDirectory);
+        while (here is not null && !File.Exists(Path.Combine(here.FullName, RootMark)))
+        {
+            here = here.Parent;
+        }
+
+        return here?.FullName;
+    }
+}

@@ -1,0 +1,44 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using FluentValidation;
+using PanelService.Planning;
+using PanelService.Validation;
+using PanelService.Wire.Orders;
+using PanelService.Work;
+
+namespace PanelService.Hosting;
+
+/// <summary>What the host is made of.</summary>
+internal static class Services
+{
+    internal static void AddPlanning(this IServiceCollection services, IConfiguration configuration)
+    {
+        services.AddOptions<PlanningOptions>()
+            .Bind(configuration.GetSection(PlanningOptions.Section))
+            .ValidateDataAnnotations()
+            .ValidateOnStart();
+        services.AddSingleton(TimeProvider.System);
+        services.AddSingleton<PlanOrder>(Planner.Plan);
+        services.AddSingleton<PlanStore>();
+        services.AddSingleton<PlannerQueue>();
+        services.AddHostedService(provider => provider.GetRequiredService<PlannerQueue>());
+        services.AddSingleton<PlanDesk>();
+        services.AddSingleton<ProgressStream>();
+    }
+
+    internal static void AddWire(this IServiceCollection services)
+    {
+        services.AddSingleton<IValidator<OrderRequest>, OrderRules>();
+        services.ConfigureHttpJsonOptions(json => Configure(json.SerializerOptions));
+    }
+
+    private static void Configure(JsonSerializerOptions json)
+    {
+        json.DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull;
+        json.Converters.Add(new JsonStringEnumConverter(JsonNamingPolicy.CamelCase));
+
+        // Answers are JSON documents, never parts of a page: quotes and letters may stand as they are.
+        json.Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping;
+    }
+}

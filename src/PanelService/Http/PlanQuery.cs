@@ -1,0 +1,26 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using Microsoft.AspNetCore.Mvc;
+using PanelService.Wire.Reading;
+
+namespace PanelService.Http;
+
+/// <summary>What a plan's address may ask for.</summary>
+/// <param name="Drawings">"inline": every sheet and cloth carries its drawing as SVG text.</param>
+internal sealed record PlanQuery([property: FromQuery(Name = "drawings")] string? Drawings)
+{
+    private const string InlineWord = "inline";
+
+    internal bool Inline => Drawings == InlineWord;
+
+    internal ProblemHttpResult? Fault()
+    {
+        if (Drawings is null or InlineWord)
+        {
+            return null;
+        }
+
+        var faults = new Faults();
+        faults.Add("drawings", $"Expected \"{InlineWord}\", or nothing: then each sheet names its drawing's address.");
+        return Problems.Invalid(faults);
+    }
+}

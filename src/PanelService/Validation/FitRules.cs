@@ -1,0 +1,68 @@
+using FluentValidation;
+using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
+using PanelService.Wire.Orders;
+
+namespace PanelService.Validation;
+
+/// <summary>What must fit together across an order: trims and sheets, undersize and panels, named liquids.</summary>
+internal sealed class FitRules : AbstractValidator<OrderRequest>
+{
+    /// <summary>Sets the rules out.</summary>
+    public FitRules() => RuleFor(o => o).Custom((order, context) =>
+    {
+        TrimsLeaveBoard(order, context);
+        UndersizeLeavesPanels(order, context);
+        NamedLiquidsExist(order, context);
+    });
+
+    private static void TrimsLeaveBoard(OrderRequest order, ValidationContext<OrderRequest> context)
+    {
+        for (int index = 0; index < (order.Boards?.Count ?? 0); index++)
+        {
+            if (order.Boards![index] is { Width: { } width, Height: { } height } board
+                && (board.EdgeTrim ?? order.Saw?.EdgeTrim) is { } trim
+                && trim > Length.Zero && trim <= WireLimits.Side
+                && trim * 2 >= Length.Min(width, height))
+            {
+                context.AddFailure(
+                    board.EdgeTrim is null ? "Saw.EdgeTrim" : $"Boards[{index}].EdgeTrim",
+                    $"Lost at both edges, this leaves nothing of board \"{board.Id}\".");
+            }
+        }
+    }
+
+    private static void UndersizeLeavesPanels(OrderRequest order, ValidationContext<OrderRequest> context)
+    {
+        PanelRequest? gone = (order.Panels ?? []).FirstOrDefault(p =>
+            p is { Width: { } width, Height: { } height }
+            && order.Saw?.Undersize is { } undersize
+            && undersize > Length.Zero
+            && undersize >= Length.Min(width, height));
+        if (gone is not null)
+        {
+            context.AddFailure("Saw.Undersize", "This leaves nothing of the smallest panel; a panel for a standard frame is 1/16 to 1/8 in smaller than nominal.");
+        }
+    }
+
+    private static void NamedLiquidsExist(OrderRequest order, ValidationContext<OrderRequest> context)
+    {
+        for (int index = 0; index < (order.Panels?.Count ?? 0); index++)
+        {
+            if (order.Panels![index] is { } line)
+            {
+                Exists(line.Adhesive, order.Adhesives, $"Panels[{index}].Adhesive", "adhesive", context);
+                Exists(line.Primer, order.Primers, $"Panels[{index}].Primer", "primer", context);
+            }
+        }
+    }
+
+    private static void Exists(
+        string? id, IReadOnlyList<LiquidRequest?>? liquids, string path, string what, ValidationContext<OrderRequest> context)
+    {
+        if (id is not null && !(liquids ?? []).Any(liquid => liquid?.Id == id))
+        {
+            context.AddFailure(path, $"The order has no {what} with the id \"{id}\".");
+        }
+    }
+}

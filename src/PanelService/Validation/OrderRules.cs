@@ -1,0 +1,63 @@
+using FluentValidation;
+using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
+using PanelService.Wire.Orders;
+
+namespace PanelService.Validation;
+
+/// <summary>What holds for an order as a whole; each part has rules of its own.</summary>
+internal sealed class OrderRules : AbstractValidator<OrderRequest>
+{
+    /// <summary>Sets the rules out.</summary>
+    public OrderRules()
+    {
+        RuleFor(o => o.Title).Title(WireLimits.NameLength);
+        RuleFor(o => o.Currency).Fault(code => code is not null && Currencies.Find(code) is null
+            ? $"\"{code}\" is no currency code of ISO 4217, such as \"EUR\", \"USD\" or \"JPY\"."
+            : null);
+        Parts();
+        Settings();
+        Goods();
+        Include(new UniquenessRules());
+        Include(new FitRules());
+    }
+
+    private void Parts()
+    {
+        RuleFor(o => o.Panels).Needed($"1 to {WireLimits.Lines} lines, such as [{{ \"width\": 8, \"height\": 10, \"quantity\": 12 }}]");
+        RuleFor(o => o.Panels).Fault(lines => lines?.Count is 0 or > WireLimits.Lines
+            ? $"Must have 1 to {WireLimits.Lines} lines; this has {lines.Count}."
+            : null);
+        RuleForEach(o => o.Panels).SetValidator(new PanelRules()!);
+        RuleFor(o => o.Wishes).AtMostItems(WireLimits.Lines);
+        RuleForEach(o => o.Wishes).SetValidator(new WishRules()!);
+        RuleFor(o => o.Boards).AtMostItems(WireLimits.Goods);
+        RuleForEach(o => o.Boards).SetValidator(new BoardRules()!);
+        RuleFor(o => o.Cloths).AtMostItems(WireLimits.Goods);
+        RuleForEach(o => o.Cloths).SetValidator(new ClothRules()!);
+        RuleFor(o => o.Adhesives).AtMostItems(WireLimits.Liquids);
+        RuleForEach(o => o.Adhesives).SetValidator(new LiquidRules()!);
+        RuleFor(o => o.Primers).AtMostItems(WireLimits.Liquids);
+        RuleForEach(o => o.Primers).SetValidator(new LiquidRules()!);
+    }
+
+    private void Settings()
+    {
+        RuleFor(o => o.Saw).SetValidator(new SawRules()!);
+        RuleFor(o => o.Bench).SetValidator(new BenchRules()!);
+        RuleFor(o => o.Labour).SetValidator(new LabourRules()!);
+        RuleFor(o => o.Overheads).AtMostItems(WireLimits.Overheads);
+        RuleForEach(o => o.Overheads).SetValidator(new OverheadRules()!);
+    }
+
+    // Nothing is saved in this service yet, so goods that a line needs must stand in the order.
+    private void Goods()
+    {
+        RuleFor(o => o.Boards).Must((order, boards) => boards is not null || !Lines(order).Any(line => line.Surface != Surface.Loose))
+            .WithMessage("Missing: nothing is saved to take boards from, and some lines are cut from board. List the boards that can be bought or are on hand.");
+        RuleFor(o => o.Cloths).Must((order, cloths) => cloths is not null || !Lines(order).Any(line => line.Surface is Surface.Cloth or Surface.Loose))
+            .WithMessage("Missing: nothing is saved to take cloth from, and some lines need cloth. List the cloths that can be bought or are on hand.");
+    }
+
+    private static IEnumerable<PanelRequest> Lines(OrderRequest order) => (order.Panels ?? []).OfType<PanelRequest>();
+}

@@ -1,0 +1,53 @@
+using FluentValidation;
+using PanelService.Wire.Orders;
+
+namespace PanelService.Validation;
+
+/// <summary>What holds for the saw.</summary>
+internal sealed class SawRules : AbstractValidator<SawRequest>
+{
+    /// <summary>Sets the rules out.</summary>
+    public SawRules()
+    {
+        RuleFor(s => s.Kerf).Allowance(WireLimits.Kerf);
+        RuleFor(s => s.EdgeTrim).Allowance(WireLimits.Side);
+        RuleFor(s => s.Undersize).Allowance(WireLimits.Margin);
+        RuleFor(s => s.SmallestKept).SetValidator(new LengthPairRules()!);
+    }
+}
+
+/// <summary>What holds for the bench.</summary>
+internal sealed class BenchRules : AbstractValidator<BenchRequest>
+{
+    /// <summary>Sets the rules out.</summary>
+    public BenchRules()
+    {
+        RuleFor(b => b.Margin).Fault(margin => margin is not null && !WithinBounds(margin)
+            ? "Must be one length from 0 to 1 m, or two: [left-right, top-bottom]."
+            : null);
+        RuleFor(b => b.SmallestCloth).SetValidator(new LengthPairRules()!);
+        RuleFor(b => b.PressHours).Amount(WireLimits.PressHours);
+        RuleFor(b => b.PressSpaces).Count(1, WireLimits.BenchCount);
+        RuleFor(b => b.StackHeight).Count(1, WireLimits.BenchCount);
+    }
+
+    private static bool WithinBounds(Margin margin) =>
+        new[] { margin.Sides, margin.Ends }.All(side => side.Steps >= 0 && side <= WireLimits.Margin);
+}
+
+/// <summary>What holds for the smallest leftover that is kept.</summary>
+internal sealed class LengthPairRules : AbstractValidator<LengthPair>
+{
+    /// <summary>Sets the rules out.</summary>
+    public LengthPairRules() =>
+        RuleFor(p => p).Fault(pair => new[] { pair.First, pair.Second }.Any(side => side.Steps <= 0 || side > WireLimits.Side)
+            ? "Must be two lengths above 0 and at most 100 m, such as [4, 6]."
+            : null);
+}
+
+/// <summary>What holds for labour.</summary>
+internal sealed class LabourRules : AbstractValidator<LabourRequest>
+{
+    /// <summary>Sets the rules out.</summary>
+    public LabourRules() => RuleFor(l => l.PerHour).Money();
+}

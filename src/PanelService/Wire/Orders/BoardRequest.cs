@@ -1,0 +1,53 @@
+using PanelService.Planning.Measures;
+
+namespace PanelService.Wire.Orders;
+
+/// <summary>A board that can be bought by the sheet, or lies in the studio, or both.</summary>
+internal sealed record BoardRequest
+{
+    /// <summary>Unique among the boards, at most 64 characters. Required.</summary>
+    public string? Id { get; init; }
+
+    /// <summary>What the painter calls it, at most 200 characters.</summary>
+    public string? Name { get; init; }
+
+    /// <summary>"hardboard", "plywood" …; null: serves only lines that ask for no kind.</summary>
+    public string? Kind { get; init; }
+
+    /// <summary>Above 0, at most 1 m. Required.</summary>
+    public Length? Thickness { get; init; }
+
+    /// <summary>Width of the whole sheet; above 0, at most 100 m. Required.</summary>
+    public Length? Width { get; init; }
+
+    /// <summary>Height of the whole sheet; above 0, at most 100 m. Required.</summary>
+    public Length? Height { get; init; }
+
+    /// <summary>Money for one sheet. Required unless forSale is 0.</summary>
+    public decimal? Price { get; init; }
+
+    /// <summary>How many can be bought, 0 to 1 000 000; null: any number.</summary>
+    public int? ForSale { get; init; }
+
+    /// <summary>How many are in the studio already, 0 to 1 000 000. Default 0.</summary>
+    public int? OnHand { get; init; }
+
+    /// <summary>What using one on-hand piece counts as. Money. Default 0.</summary>
+    public decimal? Value { get; init; }
+
+    /// <summary>What is lost at each factory edge; null: the saw's.</summary>
+    public Length? EdgeTrim { get; init; }
+
+    /// <summary>"height": the face grain runs along the height, and panels stay upright. Default none.</summary>
+    public BoardGrain? Grain { get; init; }
+}
+
+/// <summary>A board's face grain.</summary>
+internal enum BoardGrain
+{
+    /// <summary>None to heed.</summary>
+    None,
+
+    /// <summary>Along the board's height.</summary>
+    Height,
+}

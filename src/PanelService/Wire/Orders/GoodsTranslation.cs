@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
+using PanelService.Validation;
+
+namespace PanelService.Wire.Orders;
+
+/// <summary>Boards, cloths and liquids that have passed every rule become the order's goods.</summary>
+internal sealed class GoodsTranslation(OrderMeasures measures)
+{
+    internal ImmutableArray<BoardSupply> Boards(IReadOnlyList<BoardRequest?>? boards) =>
+        [.. (boards ?? []).OfType<BoardRequest>().Select(Board)];
+
+    internal ImmutableArray<ClothSupply> Cloths(IReadOnlyList<ClothRequest?>? cloths) =>
+        [.. (cloths ?? []).OfType<ClothRequest>().Select(Cloth)];
+
+    internal ImmutableArray<LiquidSupply> Liquids(IReadOnlyList<LiquidRequest?>? liquids) =>
+        [.. (liquids ?? []).OfType<LiquidRequest>().Select(Liquid)];
+
+    private BoardSupply Board(BoardRequest board) => new()
+    {
+        Id = board.Id!,
+        Name = board.Name,
+        Kind = board.Kind,
+        Thickness = board.Thickness!.Value,
+        Width = board.Width!.Value,
+        Height = board.Height!.Value,
+        Price = Money(board.Price),
+        ForSale = board.ForSale,
+        OnHand = board.OnHand ?? 0,
+        Value = Money(board.Value),
+        EdgeTrim = board.EdgeTrim,
+        Grain = board.Grain == BoardGrain.Height ? Grain.Height : Grain.Any,
+    };
+
+    private ClothSupply Cloth(ClothRequest cloth) => new()
+    {
+        Id = cloth.Id!,
+        Name = cloth.Name,
+        Kind = cloth.Kind,
+        Width = cloth.Width!.Value,
+        Selvedge = cloth.Selvedge ?? Length.Zero,
+        Sale = Sale(cloth.Sale),
+        Remnants = Remnants(cloth.Remnants),
+        Warp = cloth.Warp == ClothWarp.Height ? Grain.Height : Grain.Any,
+    };
+
+    private ClothSale? Sale(ClothSaleRequest? sale) => sale?.By switch
+    {
+        ClothSaleBy.Length => new SaleByLength(sale.Step!.Value, Money(sale.Price), sale.AtMost),
+        ClothSaleBy.Roll => new SaleByRoll(sale.Length!.Value, Money(sale.Price), sale.ForSale),
+        _ => null,
+    };
+
+    private ImmutableArray<Remnant> Remnants(IReadOnlyList<RemnantRequest?>? remnants)
+    {
+        RemnantRequest[] all = [.. (remnants ?? []).OfType<RemnantRequest>()];
+        string[] ids = Marks.GiveOutNumbered([.. all.Select(r => r.Id)], "r");
+        return [.. all
+            .Select((r, index) => new Remnant(ids[index], r.Width!.Value, r.Length!.Value, r.Quantity ?? 1, Money(r.Value)))
+            .Where(r => r.Quantity > 0)];
+    }
+
+    private LiquidSupply Liquid(LiquidRequest liquid) => new()
+    {
+        Id = liquid.Id!,
+        Name = liquid.Name,
+        Coats = liquid.Coats ?? 1,
+        CoverageArea = AreaFrom(liquid.Coverage!.Area!.Value),
+        CoverageVolume = Volume.From(liquid.Coverage.Volume!.Value, measures.Units),
+        Containers = [.. liquid.Containers!.OfType<ContainerRequest>().Select(Container)],
+        OnHand = Volume.From(liquid.OnHand ?? 0, measures.Units),
+        Value = Money(liquid.Value),
+    };
+
+    private Container Container(ContainerRequest container) =>
+        new(Volume.From(container.Volume!.Value, measures.Units), Money(container.Price));
+
+    private Area AreaFrom(decimal area) => Area.From(area, measures.Units);
+
+    private Money Money(decimal? amount) => MoneyScale.Read(amount, measures.Currency);
+}

@@ -1,0 +1,46 @@
+namespace PanelService.Wire.Orders;
+
+/// <summary>An adhesive or a primer.</summary>
+internal sealed record LiquidRequest
+{
+    /// <summary>Unique among the adhesives, or among the primers; at most 64 characters. Required.</summary>
+    public string? Id { get; init; }
+
+    /// <summary>What the painter calls it, at most 200 characters.</summary>
+    public string? Name { get; init; }
+
+    /// <summary>Coats, 1 to 100. Default 1.</summary>
+    public int? Coats { get; init; }
+
+    /// <summary>How far it goes in one coat. Required.</summary>
+    public CoverageRequest? Coverage { get; init; }
+
+    /// <summary>What it can be bought in; at most 50. Required.</summary>
+    public IReadOnlyList<ContainerRequest?>? Containers { get; init; }
+
+    /// <summary>The volume in the studio already. Default 0.</summary>
+    public decimal? OnHand { get; init; }
+
+    /// <summary>What all that is on hand counts as. Money. Default 0.</summary>
+    public decimal? Value { get; init; }
+}
+
+/// <summary>How far a liquid goes.</summary>
+internal sealed record CoverageRequest
+{
+    /// <summary>in² for inch, cm² otherwise; above 0, at most 1 000 000 000. Required.</summary>
+    public decimal? Area { get; init; }
+
+    /// <summary>The volume that covers it: US fl oz for inch, mL otherwise; above 0, at most 1 000 000. Required.</summary>
+    public decimal? Volume { get; init; }
+}
+
+/// <summary>A bottle, tin or tub.</summary>
+internal sealed record ContainerRequest
+{
+    /// <summary>US fl oz for inch, mL otherwise; above 0, at most 1 000 000. Required.</summary>
+    public decimal? Volume { get; init; }
+
+    /// <summary>Money. Required.</summary>
+    public decimal? Price { get; init; }
+}

@@ -1,0 +1,71 @@
+using PanelService.Cutting;
+using PanelService.Planning.Measures;
+using PanelService.Wire.Reading;
+
+namespace PanelService.Wire.Orders;
+
+/// <summary>
+/// An order as it comes over the wire. Everything but <see cref="Panels"/> may be left out; what is null here was left
+/// out or null there.
+/// </summary>
+internal sealed record OrderRequest : IMeasuredRequest
+{
+    /// <summary>The batch's name, at most 200 characters.</summary>
+    public string? Title { get; init; }
+
+    /// <summary>The unit bare numbers are in. Default: inch, with a warning in the plan.</summary>
+    public LengthUnit? Units { get; init; }
+
+    /// <summary>ISO 4217 code. Default: EUR, with a warning in the plan.</summary>
+    public string? Currency { get; init; }
+
+    /// <summary>What is to be made: 1 to 500 lines.</summary>
+    public IReadOnlyList<PanelRequest?>? Panels { get; init; }
+
+    /// <summary>Panels to fill spare board with, never a reason to buy a sheet; at most 500.</summary>
+    public IReadOnlyList<WishRequest?>? Wishes { get; init; }
+
+    /// <summary>Boards to buy and on hand; at most 200.</summary>
+    public IReadOnlyList<BoardRequest?>? Boards { get; init; }
+
+    /// <summary>Cloths to buy and on hand; at most 200.</summary>
+    public IReadOnlyList<ClothRequest?>? Cloths { get; init; }
+
+    /// <summary>Adhesives: the cheapest that covers everything is used, unless a line names one; at most 50.</summary>
+    public IReadOnlyList<LiquidRequest?>? Adhesives { get; init; }
+
+    /// <summary>Primers: the cheapest that covers everything is used, unless a line names one; at most 50.</summary>
+    public IReadOnlyList<LiquidRequest?>? Primers { get; init; }
+
+    /// <summary>How board is cut.</summary>
+    public SawRequest? Saw { get; init; }
+
+    /// <summary>How cloth is cut and panels are pressed.</summary>
+    public BenchRequest? Bench { get; init; }
+
+    /// <summary>What work counts as.</summary>
+    public LabourRequest? Labour { get; init; }
+
+    /// <summary>Costs of the batch as a whole; at most 100.</summary>
+    public IReadOnlyList<OverheadRequest?>? Overheads { get; init; }
+
+    /// <summary>How much work the search may do. Default: steady.</summary>
+    public Effort? Effort { get; init; }
+}
+
+/// <summary>What work counts as.</summary>
+internal sealed record LabourRequest
+{
+    /// <summary>Money for an hour. Default 0.</summary>
+    public decimal? PerHour { get; init; }
+}
+
+/// <summary>A cost of the batch as a whole.</summary>
+internal sealed record OverheadRequest
+{
+    /// <summary>What it is for, at most 200 characters.</summary>
+    public string? Name { get; init; }
+
+    /// <summary>Money. Default 0.</summary>
+    public decimal? Cost { get; init; }
+}

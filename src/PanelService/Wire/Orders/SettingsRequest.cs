@@ -1,0 +1,48 @@
+using PanelService.Planning.Measures;
+
+namespace PanelService.Wire.Orders;
+
+/// <summary>How board is cut. What is left out comes from <c>GET /api/practice</c>.</summary>
+internal sealed record SawRequest
+{
+    /// <summary>What one cut turns to dust; 0 to 25.4 mm. Default 1/8 in.</summary>
+    public Length? Kerf { get; init; }
+
+    /// <summary>Lost at each factory edge, the trimming cut included. Default 0.</summary>
+    public Length? EdgeTrim { get; init; }
+
+    /// <summary>How much less than nominal a panel may measure each way. Default 0.</summary>
+    public Length? Undersize { get; init; }
+
+    /// <summary>A leftover this fits into, either way round, is kept. Default 4 × 6 in.</summary>
+    public LengthPair? SmallestKept { get; init; }
+}
+
+/// <summary>How cloth is cut and panels are pressed. What is left out comes from <c>GET /api/practice</c>.</summary>
+internal sealed record BenchRequest
+{
+    /// <summary>Cloth over on each side, or [left-right, top-bottom]; at most 1 m. Default 1/2 in.</summary>
+    public Margin? Margin { get; init; }
+
+    /// <summary>A cloth leftover this fits into, either way round, is kept. Default 6 × 8 in.</summary>
+    public LengthPair? SmallestCloth { get; init; }
+
+    /// <summary>How long a stack stays in the press, above 0 to 1000 hours. Default 12.</summary>
+    public decimal? PressHours { get; init; }
+
+    /// <summary>How many stacks can stand under weight at once, 1 to 1000. Default 4.</summary>
+    public int? PressSpaces { get; init; }
+
+    /// <summary>How many panels one stack holds, 1 to 1000. Default 10.</summary>
+    public int? StackHeight { get; init; }
+}
+
+/// <summary>Two lengths: an array of two on the wire.</summary>
+/// <param name="First">The first.</param>
+/// <param name="Second">The second.</param>
+internal sealed record LengthPair(Length First, Length Second);
+
+/// <summary>Cloth left over beside a panel: one length, or an array of two, on the wire.</summary>
+/// <param name="Sides">Left and right.</param>
+/// <param name="Ends">Top and bottom.</param>
+internal sealed record Margin(Length Sides, Length Ends);

@@ -1,0 +1,35 @@
+using PanelService.Planning.Orders;
+
+namespace PanelService.Wire.Orders;
+
+/// <summary>Settings, field by field: what the request leaves out is common practice.</summary>
+internal static class SettingsTranslation
+{
+    internal static SawSettings Saw(SawRequest? saw)
+    {
+        var practice = new SawSettings();
+        return new SawSettings
+        {
+            Kerf = saw?.Kerf ?? practice.Kerf,
+            EdgeTrim = saw?.EdgeTrim ?? practice.EdgeTrim,
+            Undersize = saw?.Undersize ?? practice.Undersize,
+            SmallestKeptWidth = saw?.SmallestKept?.First ?? practice.SmallestKeptWidth,
+            SmallestKeptHeight = saw?.SmallestKept?.Second ?? practice.SmallestKeptHeight,
+        };
+    }
+
+    internal static BenchSettings Bench(BenchRequest? bench)
+    {
+        var practice = new BenchSettings();
+        return new BenchSettings
+        {
+            MarginSides = bench?.Margin?.Sides ?? practice.MarginSides,
+            MarginEnds = bench?.Margin?.Ends ?? practice.MarginEnds,
+            SmallestClothWidth = bench?.SmallestCloth?.First ?? practice.SmallestClothWidth,
+            SmallestClothHeight = bench?.SmallestCloth?.Second ?? practice.SmallestClothHeight,
+            PressHours = bench?.PressHours ?? practice.PressHours,
+            PressSpaces = bench?.PressSpaces ?? practice.PressSpaces,
+            StackHeight = bench?.StackHeight ?? practice.StackHeight,
+        };
+    }
+}

@@ -1,0 +1,100 @@
+using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
+
+namespace PanelService.Wire.Plans;
+
+/// <summary>
+/// A plan: what to buy, how to cut each sheet and each cloth, what each panel costs, and the proof. Lengths are numbers in
+/// the order's units rounded to 6 decimals; areas are in² for inch and cm² otherwise; volumes US fl oz or mL.
+/// </summary>
+internal sealed record PlanResponse
+{
+    /// <summary>The plan's id.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>The batch's name.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>The unit of every length.</summary>
+    public required LengthUnit Units { get; init; }
+
+    /// <summary>ISO 4217 code of every amount.</summary>
+    public required string Currency { get; init; }
+
+    /// <summary>"done", or "stopped" where the search was ended on request.</summary>
+    public required PlanState State { get; init; }
+
+    /// <summary>Whether a stop or the clock cut the search short; such a plan need not repeat.</summary>
+    public required bool StoppedEarly { get; init; }
+
+    /// <summary>The lines in their order, then the wishes that are made.</summary>
+    public required IReadOnlyList<PanelResponse> Panels { get; init; }
+
+    /// <summary>The whole batch: boards, cloth, liquids and ready-made panels together.</summary>
+    public required ProofResponse Proof { get; init; }
+
+    /// <summary>How each sheet is cut.</summary>
+    public required IReadOnlyList<SheetResponse> Sheets { get; init; }
+
+    /// <summary>The boards' part of the proof.</summary>
+    public required ProofResponse BoardProof { get; init; }
+
+    /// <summary>The cuts in the order they are made, by fence setting.</summary>
+    public required IReadOnlyList<SawStepResponse> SawRun { get; init; }
+
+    /// <summary>How each cloth is cut.</summary>
+    public required IReadOnlyList<ClothResponse> Cloth { get; init; }
+
+    /// <summary>The cloths' part of the proof.</summary>
+    public required ProofResponse ClothProof { get; init; }
+
+    /// <summary>Adhesives, then primers.</summary>
+    public required IReadOnlyList<LiquidResponse> Liquids { get; init; }
+
+    /// <summary>The shopping list.</summary>
+    public required IReadOnlyList<PurchaseResponse> Buy { get; init; }
+
+    /// <summary>The tally.</summary>
+    public required CostResponse Cost { get; init; }
+
+    /// <summary>What the painter should know.</summary>
+    public required IReadOnlyList<WarningResponse> Warnings { get; init; }
+}
+
+/// <summary>What became of one line, or of one wish that is made.</summary>
+/// <param name="Mark">What is drawn on the layouts.</param>
+/// <param name="Width">Nominal width as it hangs.</param>
+/// <param name="Height">Nominal height as it hangs.</param>
+/// <param name="CutWidth">The width it is cut to: nominal − undersize at least.</param>
+/// <param name="CutHeight">The height it is cut to.</param>
+/// <param name="Quantity">How many are wanted; of a wish, how many are made.</param>
+/// <param name="Spares">Made on top.</param>
+/// <param name="Made">How many are cut.</param>
+/// <param name="Bought">How many are bought ready-made.</param>
+/// <param name="Surface">The finish.</param>
+/// <param name="Thicknesses">The board thicknesses used, rising; empty where no board is cut.</param>
+/// <param name="Wish">Whether it is a wish.</param>
+internal sealed record PanelResponse(
+    string Mark,
+    decimal Width,
+    decimal Height,
+    decimal CutWidth,
+    decimal CutHeight,
+    int Quantity,
+    int Spares,
+    int Made,
+    int Bought,
+    Surface Surface,
+    IReadOnlyList<decimal> Thicknesses,
+    bool Wish);
+
+/// <summary>What is spent, and what no plan can spend less than.</summary>
+/// <param name="Spent">Bought goods at their price, on-hand goods at their value.</param>
+/// <param name="LeastPossible">A true lower bound.</param>
+/// <param name="Proven">Whether the two are equal, to the cent.</param>
+internal sealed record ProofResponse(decimal Spent, decimal LeastPossible, bool Proven);
+
+/// <summary>Something the painter should know.</summary>
+/// <param name="Id">Stable, lower case with hyphens.</param>
+/// <param name="Text">In words.</param>
+internal sealed record WarningResponse(string Id, string Text);

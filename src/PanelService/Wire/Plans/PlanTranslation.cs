@@ -1,0 +1,64 @@
+using PanelService.Planning.Plans;
+
+namespace PanelService.Wire.Plans;
+
+/// <summary>A plan as the wire shows it.</summary>
+internal sealed class PlanTranslation(string id, Plan plan, DrawingLinks drawings)
+{
+    private readonly WireNumbers _numbers = new(plan.Order);
+    private readonly LayoutTranslation _layouts = new(plan, drawings);
+
+    internal PlanResponse Write(PlanState state) => new()
+    {
+        Id = id,
+        Title = plan.Order.Title,
+        Units = plan.Order.Units,
+        Currency = plan.Order.Currency.Code,
+        State = state,
+        StoppedEarly = plan.StoppedEarly,
+        Panels = [.. plan.Panels.Select(Panel)],
+        Proof = Proof(plan.Proof),
+        Sheets = [.. plan.Sheets.Select(_layouts.Sheet)],
+        BoardProof = Proof(plan.BoardProof),
+        SawRun = [.. plan.SawRun.Select(_layouts.Step)],
+        Cloth = [.. plan.Cloth.Select(_layouts.Cloth)],
+        ClothProof = Proof(plan.ClothProof),
+        Liquids = [.. plan.Liquids.Select(Liquid)],
+        Buy = [.. plan.Buy.Select(Purchase)],
+        Cost = new CostTranslation(plan).Write(),
+        Warnings = [.. plan.Warnings.Select(w => new WarningResponse(w.Id, w.Text))],
+    };
+
+    private PanelResponse Panel(PanelResult panel) => new(
+        panel.Line.Mark,
+        _numbers.Of(panel.Line.Width),
+        _numbers.Of(panel.Line.Height),
+        _numbers.Of(panel.CutWidth),
+        _numbers.Of(panel.CutHeight),
+        panel.Line.Quantity,
+        panel.Line.Spares,
+        panel.Made,
+        panel.Bought,
+        panel.Line.Surface,
+        [.. panel.Thicknesses.Select(_numbers.Of)],
+        panel.IsWish);
+
+    private ProofResponse Proof(Proof proof) =>
+        new(_numbers.Of(proof.Spent), _numbers.Of(proof.LeastPossible), proof.Proven);
+
+    private LiquidResponse Liquid(LiquidUse use) => new(
+        use.Liquid.Id,
+        use.IsAdhesive ? "adhesive" : "primer",
+        _numbers.Of(use.Needed),
+        _numbers.Of(use.FromHand),
+        [.. use.Bought.Select(b => new ContainerResponse(_numbers.Of(b.Container.Volume), b.Count, _numbers.Of(b.Container.Price)))],
+        _numbers.Of(use.Left));
+
+    private PurchaseResponse Purchase(Purchase purchase) => new(
+        purchase.Id,
+        purchase.Name,
+        purchase.Quantity,
+        purchase.SaleUnit,
+        _numbers.Of(purchase.UnitPrice),
+        _numbers.Of(purchase.Cost));
+}

@@ -1,0 +1,105 @@
+using PanelService.Cutting;
+using PanelService.Planning.Plans;
+
+namespace PanelService.Wire.Plans;
+
+/// <summary>One distinct way of cutting a sheet. x runs along the width, y along the height, from one corner.</summary>
+internal sealed record SheetResponse
+{
+    /// <summary>1, 2, …</summary>
+    public required int Number { get; init; }
+
+    /// <summary>How many sheets are cut so.</summary>
+    public required int Copies { get; init; }
+
+    /// <summary>The board's id.</summary>
+    public required string Board { get; init; }
+
+    /// <summary>Bought or on hand.</summary>
+    public required Source Source { get; init; }
+
+    /// <summary>Full width.</summary>
+    public required decimal Width { get; init; }
+
+    /// <summary>Full height.</summary>
+    public required decimal Height { get; init; }
+
+    /// <summary>Thickness.</summary>
+    public required decimal Thickness { get; init; }
+
+    /// <summary>What one cut turns to dust.</summary>
+    public required decimal Kerf { get; init; }
+
+    /// <summary>What is lost at each factory edge.</summary>
+    public required decimal EdgeTrim { get; init; }
+
+    /// <summary>The pieces of one copy.</summary>
+    public required IReadOnlyList<PieceResponse> Pieces { get; init; }
+
+    /// <summary>The leftovers of one copy.</summary>
+    public required IReadOnlyList<OffcutResponse> Offcuts { get; init; }
+
+    /// <summary>The cuts, in an order they can be made in.</summary>
+    public required IReadOnlyList<CutResponse> Cuts { get; init; }
+
+    /// <summary>Areas lost on one copy.</summary>
+    public required SheetWasteResponse Waste { get; init; }
+
+    /// <summary>Where its drawing is.</summary>
+    public required string Drawing { get; init; }
+
+    /// <summary>The drawing itself; only with <c>?drawings=inline</c>.</summary>
+    public string? Svg { get; init; }
+}
+
+/// <summary>A panel's board, or its cloth, in its place.</summary>
+/// <param name="Mark">The line's mark.</param>
+/// <param name="X">Along the material's width.</param>
+/// <param name="Y">Along the material's height or length.</param>
+/// <param name="Width">As it lies.</param>
+/// <param name="Height">As it lies.</param>
+/// <param name="Turned">Whether the panel's own width lies along y.</param>
+internal sealed record PieceResponse(string Mark, decimal X, decimal Y, decimal Width, decimal Height, bool Turned);
+
+/// <summary>A leftover of a sheet.</summary>
+/// <param name="X">Along the width.</param>
+/// <param name="Y">Along the height.</param>
+/// <param name="Width">Along x.</param>
+/// <param name="Height">Along y.</param>
+/// <param name="Kept">Whether it goes back on the rack.</param>
+internal sealed record OffcutResponse(decimal X, decimal Y, decimal Width, decimal Height, bool Kept);
+
+/// <summary>One cut: the blade's path is [at, at + kerf], from edge to edge of its workpiece.</summary>
+/// <param name="Number">1, 2, … in the order they are made.</param>
+/// <param name="Workpiece">What is cut in two.</param>
+/// <param name="Axis">The axis cut across: "x" when the blade travels along y.</param>
+/// <param name="At">Where the blade's path begins.</param>
+/// <param name="By">Who cuts: "saw", the painter's own.</param>
+internal sealed record CutResponse(int Number, WorkpieceResponse Workpiece, Axis Axis, decimal At, string By);
+
+/// <summary>A rectangle that is cut in two.</summary>
+/// <param name="X">Its corner.</param>
+/// <param name="Y">Its corner.</param>
+/// <param name="Width">Along x.</param>
+/// <param name="Height">Along y.</param>
+internal sealed record WorkpieceResponse(decimal X, decimal Y, decimal Width, decimal Height);
+
+/// <summary>Areas lost.</summary>
+/// <param name="Kerf">Turned to dust inside the trimmed sheet.</param>
+/// <param name="Trim">Lost at the factory edges, the trimming cuts included.</param>
+/// <param name="Scrap">Leftovers too small to keep.</param>
+internal sealed record SheetWasteResponse(decimal Kerf, decimal Trim, decimal Scrap);
+
+/// <summary>Cuts made at one setting.</summary>
+/// <param name="Step">1, 2, … in the order they are made.</param>
+/// <param name="Tool">fence or sled.</param>
+/// <param name="Fence">The size of the part kept between fence (or stop) and blade.</param>
+/// <param name="Passes">The cuts, each for all copies of its sheet.</param>
+/// <param name="Cautions">What to mind; the saw's manual, local rules and an experienced person come first.</param>
+internal sealed record SawStepResponse(
+    int Step, SawTool Tool, decimal Fence, IReadOnlyList<PassResponse> Passes, IReadOnlyList<WarningResponse> Cautions);
+
+/// <summary>One cut of one sheet, made on all its copies.</summary>
+/// <param name="Sheet">The sheet's number.</param>
+/// <param name="Cut">The cut's number on that sheet.</param>
+internal sealed record PassResponse(int Sheet, int Cut);

@@ -1,0 +1,120 @@
+using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+using PanelService.Http;
+using PanelService.Planning.Orders;
+using PanelService.Planning.Plans;
+using PanelService.Wire.Plans;
+
+namespace PanelService.Work;
+
+/// <summary>
+/// One order on its way to a plan. Whoever waits for it sees a snapshot and is told of the next one; whoever stops it
+/// keeps the best plan so far; whoever drops it keeps nothing.
+/// </summary>
+[SuppressMessage("Design", "CA1001", Justification = "A token source without a timer holds nothing that wants disposing, and a late stop must not throw.")]
+internal sealed class PlanJob(string id, Order order, ImmutableArray<Warning> remarks) : IProgress<PlanProgress>
+{
+    private readonly Lock _gate = new();
+    private readonly CancellationTokenSource _search = new();
+    private readonly TaskCompletionSource<PlanSnapshot> _finished = new(TaskCreationOptions.RunContinuationsAsynchronously);
+    private TaskCompletionSource _changed = new(TaskCreationOptions.RunContinuationsAsynchronously);
+    private PlanSnapshot _snapshot = new(PlanState.Planning);
+    private bool _stopAsked;
+    private bool _dropped;
+
+    internal string Id => id;
+
+    internal Order Order => order;
+
+    /// <summary>The last snapshot, once there will be no other. Never faults.</summary>
+    internal Task<PlanSnapshot> Finished => _finished.Task;
+
+    /// <summary>How it stands, and a task that ends when it stands otherwise.</summary>
+    internal (PlanSnapshot Snapshot, Task Changed) Look()
+    {
+        lock (_gate)
+        {
+            return (_snapshot, _changed.Task);
+        }
+    }
+
+    /// <summary>Ends the search; the best plan so far becomes the plan.</summary>
+    internal void Stop()
+    {
+        lock (_gate)
+        {
+            _stopAsked = true;
+        }
+
+        _search.Cancel();
+    }
+
+    /// <summary>Ends the search, or keeps it from beginning; nobody wants the plan.</summary>
+    internal void Drop()
+    {
+        lock (_gate)
+        {
+            _dropped = true;
+        }
+
+        _search.Cancel();
+    }
+
+    /// <summary>Told by the planner.</summary>
+    /// <param name="value">The best plan and the bound so far.</param>
+    public void Report(PlanProgress value) =>
+        Become(new PlanSnapshot(PlanState.Planning, value.Spent, value.LeastPossible));
+
+    /// <summary>Plans, on the caller's thread.</summary>
+    /// <param name="planOrder">The planner.</param>
+    /// <param name="safetyStop">Ends a search that runs away.</param>
+    internal void Run(PlanOrder planOrder, CancellationToken safetyStop)
+    {
+        if (_dropped)
+        {
+            End(PlanSnapshot.Of(Problems.StoppedTooSoon()));
+            return;
+        }
+
+        using var either = CancellationTokenSource.CreateLinkedTokenSource(_search.Token, safetyStop);
+        try
+        {
+            End(After(planOrder(order, this, either.Token)));
+        }
+        catch (OperationCanceledException) when (either.IsCancellationRequested)
+        {
+            End(PlanSnapshot.Of(Problems.StoppedTooSoon()));
+        }
+    }
+
+    /// <summary>Ends it after a fault of the service's own.</summary>
+    internal void Fail() => End(PlanSnapshot.Of(Problems.Internal()));
+
+    private PlanSnapshot After(PlanOutcome outcome) => outcome switch
+    {
+        Planned { Plan: var plan } => PlanSnapshot.Of(
+            plan with { Warnings = [.. plan.Warnings, .. remarks] },
+            _stopAsked && plan.StoppedEarly ? PlanState.Stopped : PlanState.Done),
+        CannotBeMade reason => PlanSnapshot.Of(Problems.Impossible(reason)),
+        _ => throw new InvalidOperationException($"An outcome of an unknown sort: {outcome.GetType().Name}."),
+    };
+
+    private void End(PlanSnapshot last)
+    {
+        Become(last);
+        _finished.TrySetResult(last);
+    }
+
+    private void Become(PlanSnapshot next)
+    {
+        TaskCompletionSource before;
+        lock (_gate)
+        {
+            _snapshot = next;
+            before = _changed;
+            _changed = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        }
+
+        before.SetResult();
+    }
+}

@@ -1,0 +1,45 @@
+using System.ComponentModel.DataAnnotations;
+
+namespace PanelService.Work;
+
+/// <summary>How much planning this service takes on; section "Planning" of the configuration.</summary>
+internal sealed class PlanningOptions : IValidatableObject
+{
+    /// <summary>The section's name.</summary>
+    internal const string Section = "Planning";
+
+    /// <summary>Orders planned at once, 1 to 64. Default: one for each processor.</summary>
+    [Range(1, 64)]
+    public int Planners { get; set; } = Math.Clamp(Environment.ProcessorCount, 1, 64);
+
+    /// <summary>Orders that may wait for a planner, 1 to 1000; one more is answered with 503. Default 16.</summary>
+    [Range(1, 1000)]
+    public int Waiting { get; set; } = 16;
+
+    /// <summary>Plans kept in memory, more than are planned and waiting, to 100 000; the oldest are dropped. Default 200.</summary>
+    [Range(1, 100_000)]
+    public int Kept { get; set; } = 200;
+
+    /// <summary>Seconds after which a search that runs away is ended with the best plan so far, 1 to 3600. Default 60.</summary>
+    [Range(1, 3600)]
+    public double SafetyStopSeconds { get; set; } = 60;
+
+    /// <summary>Seconds between signs of life on a progress stream, 0.01 to 60. Default 10.</summary>
+    [Range(0.01, 60)]
+    public double HeartbeatSeconds { get; set; } = 10;
+
+    /// <summary>Seconds a refused client is asked to wait, 1 to 3600. Default 5.</summary>
+    [Range(1, 3600)]
+    public int RetryAfterSeconds { get; set; } = 5;
+
+    /// <inheritdoc/>
+    public IEnumerable<ValidationResult> Validate(ValidationContext validationContext)
+    {
+        if (Kept <= Planners + Waiting)
+        {
+            yield return new ValidationResult(
+                $"{Section}:{nameof(Kept)} must be more than {nameof(Planners)} and {nameof(Waiting)} together, or work in progress would be dropped.",
+                [nameof(Kept)]);
+        }
+    }
+}
