@@ -1,5 +1,14 @@
+using System.Collections.Immutable;
+using PanelService.Planning.Batches;
+using PanelService.Planning.Boards;
+using PanelService.Planning.Cloth;
+using PanelService.Planning.Costing;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Plans;
+using PanelService.Planning.Refusals;
+using PanelService.Planning.SawRun;
+using PanelService.Planning.Sizes;
+using PanelService.Planning.Wishes;
 
 namespace PanelService.Planning;
 
@@ -12,6 +21,57 @@ public static class Planner
     /// <param name="cancellation">Ends the search early and keeps the best plan so far.</param>
     /// <returns>The plan, or why there is none.</returns>
     public static PlanOutcome Plan(
-        Order order, IProgress<PlanProgress>? progress = null, CancellationToken cancellation = default) =>
-        throw new NotImplementedException("Planned next.");
+        Order order, IProgress<PlanProgress>? progress = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(order);
+        if (Unfitting.Check(order) is { } refusal)
+        {
+            return refusal;
+        }
+
+        var choice = BatchPlanner.Cheapest(order, new Search(progress, default, cancellation));
+        return choice.Best.Complete ? new Planned(Write(order, choice)) : Shortage.Of(order, choice.Best);
+    }
+
+    private static Plan Write(Order order, BatchChoice choice)
+    {
+        var batch = choice.Best;
+        var sizes = SizesOf(order, batch);
+        var filled = WishPlanner.Fill(order, new FilledBatch(
+            Layouts.Of(batch.Boards, sizes, order.Saw.Kerf),
+            Layouts.Of(batch.Cloth, sizes, order.Bench),
+            batch.Liquids.Uses,
+            Counts: []));
+        var marks = PanelResults.Marks(order);
+        var sheets = SheetLayoutMaker.Make(order, filled.Boards, marks);
+        var goods = new Goods(
+            order,
+            PanelResults.Of(order, batch, new MadeSizes(sizes, sheets, filled.Counts)),
+            sheets,
+            ClothLayoutMaker.Make(order, filled.Cloth, marks),
+            filled.Liquids);
+        var buy = ShoppingList.Of(goods);
+        return new Plan
+        {
+            Order = order,
+            Panels = goods.Panels,
+            Proof = new Proof(batch.Spent, choice.LeastPossible),
+            BoardProof = new Proof(batch.Boards.Outcome.Spent, batch.Boards.Outcome.LeastPossible),
+            ClothProof = ClothProof.Of(order, batch.Cloth.Outcome, sizes),
+            Sheets = goods.Sheets,
+            SawRun = SawRunPlanner.Plan(goods.Sheets),
+            Cloth = goods.Cloth,
+            Liquids = goods.Liquids,
+            Buy = buy,
+            Cost = TallyMaker.Make(goods, buy),
+            Warnings = batch.Liquids.Warnings,
+            StoppedEarly = batch.StoppedEarly,
+        };
+    }
+
+    private static ImmutableArray<CutSize> SizesOf(Order order, Batch batch) => SizeGrower.Grow(
+        CutSizes.Smallest(order),
+        CutSizes.Nominal(order),
+        batch.Boards.Rooms(order.Saw.Kerf).Concat(batch.Cloth.Rooms(order.Bench)),
+        SizeGrower.Tape(order.Units));
 }

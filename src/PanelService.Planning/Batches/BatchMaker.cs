@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using PanelService.Planning.Boards;
+using PanelService.Planning.Cloth;
+using PanelService.Planning.Liquids;
+using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
+
+namespace PanelService.Planning.Batches;
+
+/// <summary>Plans a batch for a given decision what is bought; remembers what it has planned. Lives for one order.</summary>
+internal sealed class BatchMaker(Order order, Search search)
+{
+    private readonly Dictionary<string, Batch> _known = [];
+
+    /// <summary>Per line: how many are wanted in all.</summary>
+    public ImmutableArray<int> Wanted { get; } = [.. order.Panels.Select(line => line.Wanted)];
+
+    /// <summary>Plans what is not bought.</summary>
+    /// <param name="bought">Per line: how many are bought, at most what is wanted.</param>
+    public Batch Make(ImmutableArray<int> bought)
+    {
+        string key = string.Join(',', bought);
+        if (!_known.TryGetValue(key, out var batch))
+        {
+            batch = Plan(bought);
+            _known.Add(key, batch);
+        }
+
+        return batch;
+    }
+
+    private Batch Plan(ImmutableArray<int> bought)
+    {
+        ImmutableArray<int> made = [.. Wanted.Zip(bought, (wanted, count) => wanted - count)];
+        var boards = BoardPlanner.Plan(order, made, readyPrices: [], search);
+        return new Batch(
+            made,
+            bought,
+            boards,
+            ClothPlanner.Plan(order, made, readyPrices: [], search.After(boards.Outcome)),
+            LiquidPlanner.Plan(order, made),
+            order.Panels.Zip(bought).Aggregate(
+                Money.Zero, (sum, pair) => sum + ((pair.First.ShopPrice ?? Money.Zero) * pair.Second)));
+    }
+}

@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using PanelService.Cutting;
+using PanelService.Planning.Measures;
+using PanelService.Planning.Sizes;
+
+namespace PanelService.Planning.Boards;
+
+/// <summary>How the boards are cut, before sizes are settled.</summary>
+/// <param name="Patterns">What is cut from which board.</param>
+/// <param name="LineOf">Per piece of the patterns: its line.</param>
+/// <param name="Outcome">What it costs and what is missing.</param>
+internal sealed record BoardPlan(ImmutableArray<BoardPattern> Patterns, ImmutableArray<int> LineOf, CutOutcome Outcome)
+    : MaterialPlan(Outcome)
+{
+    /// <summary>Where lines may grow.</summary>
+    /// <param name="kerf">What one cut turns to dust.</param>
+    public IEnumerable<Room> Rooms(Length kerf) => Patterns.Select(pattern => new Room(
+        pattern.Block, LineOf, pattern.Stock.UsableWidth.Steps, pattern.Stock.UsableHeight.Steps, kerf.Steps));
+}
+
+/// <summary>One way of cutting a board.</summary>
+/// <param name="Stock">The board.</param>
+/// <param name="Block">What is cut from it.</param>
+/// <param name="Copies">How many are cut so.</param>
+internal sealed record BoardPattern(BoardStock Stock, Block Block, int Copies);

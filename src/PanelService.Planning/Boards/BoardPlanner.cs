@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using PanelService.Cutting;
+using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
+using PanelService.Planning.Sizes;
+
+namespace PanelService.Planning.Boards;
+
+/// <summary>Plans the boards of a batch: maps lines and boards to the cutting engine and reads its plan.</summary>
+internal static class BoardPlanner
+{
+    /// <summary>Plans.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="counts">Per line: how many are to be made.</param>
+    /// <param name="readyPrices">Per line: what a ready-made panel may cost here; empty: none is offered.</param>
+    /// <param name="search">Whom to tell, and when to stop.</param>
+    public static BoardPlan Plan(
+        Order order, ImmutableArray<int> counts, ImmutableArray<Money?> readyPrices, Search search) =>
+        order.Panels.Zip(counts).Any(pair => pair.First.NeedsBoard && pair.Second > 0)
+            ? SizeChoice.Cheaper(order, (sizes, heard) => PlanAt(order, new CutRequest(counts, sizes, readyPrices), heard), search)
+            : new BoardPlan([], [], CutOutcome.Nothing(order.Panels.Length));
+
+    private static BoardPlan PlanAt(Order order, CutRequest request, Search search)
+    {
+        var stocks = BoardStock.AllOf(order);
+        var material = new CutMaterial(
+            line => order.Panels[line].NeedsBoard,
+            size => (size.Width.Steps, size.Height.Steps),
+            (line, stock) => BoardFit.TurningOn(order.Panels[line], stocks[stock].Board),
+            order.Saw.Kerf.Steps);
+        var task = CutTask.Of([.. stocks.Select(stock => stock.ToStock())], request, material);
+        var result = CuttingPlanner.Plan(task.Problem, order.Effort, search.Progress, search.Cancellation);
+        return new BoardPlan(
+            PatternsOf(result, stocks), task.LineOf, CutOutcome.Of(result, task, order.Panels.Length));
+    }
+
+    private static ImmutableArray<BoardPattern> PatternsOf(CuttingResult result, ImmutableArray<BoardStock> stocks) =>
+    [
+        .. result.Patterns
+            .Where(use => use.Stock < stocks.Length)
+            .GroupBy(use => (use.Stock, use.Block))
+            .OrderBy(group => group.Key.Stock)
+            .Select(group => new BoardPattern(stocks[group.Key.Stock], group.Key.Block, group.Sum(use => use.Copies))),
+    ];
+}

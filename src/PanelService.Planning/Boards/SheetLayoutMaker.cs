@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using PanelService.Cutting;
+using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
+using PanelService.Planning.Plans;
+using PanelService.Planning.Sizes;
+
+namespace PanelService.Planning.Boards;
+
+/// <summary>Writes laid-out boards as the plan shows them: marks, numbered cuts, what is kept, what is wasted.</summary>
+internal static class SheetLayoutMaker
+{
+    /// <summary>Writes.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="boards">The boards, in the order they are to be numbered in.</param>
+    /// <param name="marks">Per piece number: its mark.</param>
+    public static ImmutableArray<SheetLayout> Make(
+        Order order, ImmutableArray<LaidOut<BoardStock>> boards, ImmutableArray<string> marks) =>
+        [.. boards.Select((board, i) => Make(order, board, marks, i + 1))];
+
+    private static SheetLayout Make(Order order, LaidOut<BoardStock> board, ImmutableArray<string> marks, int number)
+    {
+        var pieces = board.Cuts.Pieces.Select(piece => Shapes.Placed(piece, marks)).ToImmutableArray();
+        var offcuts = board.Cuts.Leftovers.Select(leftover => OffcutOf(leftover, order.Saw)).ToImmutableArray();
+        return new SheetLayout
+        {
+            Number = number,
+            Copies = board.Copies,
+            Board = board.Stock.Board,
+            Source = board.Stock.Source,
+            EdgeTrim = board.Stock.EdgeTrim,
+            Kerf = order.Saw.Kerf,
+            Pieces = pieces,
+            Offcuts = offcuts,
+            Cuts = [.. board.Cuts.Cuts.Select((cut, i) => CutOf(cut, i + 1))],
+            Waste = WasteOf(board, pieces, offcuts),
+        };
+    }
+
+    /// <summary>What was trimmed off a factory edge is never kept.</summary>
+    private static Offcut OffcutOf(Leftover leftover, SawSettings saw)
+    {
+        var offcut = Shapes.Offcut(leftover.At);
+        return offcut with
+        {
+            Kept = !leftover.FromTrim && Shapes.Holds(offcut, saw.SmallestKeptWidth, saw.SmallestKeptHeight),
+        };
+    }
+
+    private static SheetCut CutOf(CutLine cut, int number) => new(
+        number,
+        Length.FromSteps(cut.Workpiece.X),
+        Length.FromSteps(cut.Workpiece.Y),
+        Length.FromSteps(cut.Workpiece.Width),
+        Length.FromSteps(cut.Workpiece.Height),
+        cut.Axis,
+        Length.FromSteps(cut.At),
+        cut.IsTrim);
+
+    private static SheetWaste WasteOf(
+        LaidOut<BoardStock> board, ImmutableArray<PlacedPanel> pieces, ImmutableArray<Offcut> offcuts)
+    {
+        var inner = board.Stock.UsableWidth * board.Stock.UsableHeight;
+        var leftovers = Shapes.Sum(board.Cuts.Leftovers.Where(l => !l.FromTrim).Select(l => Shapes.Offcut(l.At).Area));
+        var kept = Shapes.Sum(offcuts.Where(offcut => offcut.Kept).Select(offcut => offcut.Area));
+        return new SheetWaste(
+            Kerf: inner - Shapes.Sum(pieces.Select(piece => piece.Width * piece.Height)) - leftovers,
+            Trim: (board.Stock.Board.Width * board.Stock.Board.Height) - inner,
+            Scrap: leftovers - kept);
+    }
+}

@@ -1,0 +1,99 @@
+// Problem: pieces of cloth out of remnants, whole rolls, and cloth sold by length, at the least cost.
+// Idea:    the cutting engine with no kerf. Each step length of a cloth sold by length is a stock of its own price, so
+//          that a plan may buy one length or several; afterwards lengths are joined end to end where that saves steps.
+//          The engine's bound speaks of the lengths it was offered. It holds for all lengths where no cheaper plan
+//          could afford a longer one (ClothReach.Covers); else StripBound, which knows no longest length, takes its place.
+// Cost:    one run of the engine for each set of sizes, a second one where the first reach turns out too short.
+// Not:     steps sold at most so often are a limit on their sum, which the engine sees only for each length by itself:
+//          where its plan breaks the sum, a plan out of one length of all there is takes its place.
+using System.Collections.Immutable;
+using PanelService.Cutting;
+using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
+using PanelService.Planning.Sizes;
+
+namespace PanelService.Planning.Cloth;
+
+/// <summary>Plans the cloth of a batch.</summary>
+internal static class ClothPlanner
+{
+    /// <summary>Plans.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="counts">Per line: how many are to be made.</param>
+    /// <param name="readyPrices">Per line: what a ready-made panel may cost here; empty: none is offered.</param>
+    /// <param name="search">Whom to tell, and when to stop.</param>
+    public static ClothPlan Plan(
+        Order order, ImmutableArray<int> counts, ImmutableArray<Money?> readyPrices, Search search) =>
+        order.Panels.Zip(counts).Any(pair => pair.First.NeedsCloth && pair.Second > 0)
+            ? SizeChoice.Cheaper(order, (sizes, heard) => PlanAt(order, new CutRequest(counts, sizes, readyPrices), heard), search)
+            : new ClothPlan([], [], CutOutcome.Nothing(order.Panels.Length));
+
+    private static ClothPlan PlanAt(Order order, CutRequest request, Search search)
+    {
+        var reach = ClothReach.For(order, request);
+        var plan = Solve(order, request, ClothStocks.Of(order, reach), search);
+        var wider = reach.Widened(order, plan.Outcome.Spent);
+        if (plan.Outcome.Complete && !reach.Steps.SequenceEqual(wider.Steps))
+        {
+            reach = wider;
+            plan = Solve(order, request, ClothStocks.Of(order, reach), search);
+        }
+
+        plan = plan with { Outcome = plan.Outcome with { LeastPossible = Bound(order, request, plan.Outcome, reach) } };
+        return KeepsLimits(order, plan)
+            ? plan
+            : WithinLimits(order, request, plan.Outcome.LeastPossible, ClothStocks.WithinLimits(order, reach), search);
+    }
+
+    private static ClothPlan Solve(Order order, CutRequest request, ImmutableArray<ClothStock> stocks, Search search)
+    {
+        var task = CutTask.Of([.. stocks.Select(stock => stock.ToStock())], request, Material(order, stocks));
+        var result = CuttingPlanner.Plan(task.Problem, order.Effort, search.Progress, search.Cancellation);
+        var found = PatternsOf(result, stocks);
+        var joined = StripJoiner.Join(found, [.. task.Problem.Pieces.Select(piece => (piece.Width, piece.Height))]);
+        var outcome = CutOutcome.Of(result, task, order.Panels.Length);
+        return new ClothPlan(joined, task.LineOf, outcome with { Spent = outcome.Spent - PriceOf(found) + PriceOf(joined) });
+    }
+
+    private static CutMaterial Material(Order order, ImmutableArray<ClothStock> stocks) => new(
+        line => order.Panels[line].NeedsCloth,
+        size =>
+        {
+            var piece = ClothFit.WithMargins(size, order.Bench);
+            return (piece.Width.Steps, piece.Height.Steps);
+        },
+        (line, stock) => ClothFit.TurningOn(order.Panels[line], stocks[stock].Cloth),
+        Kerf: 0);
+
+    private static ImmutableArray<ClothPattern> PatternsOf(CuttingResult result, ImmutableArray<ClothStock> stocks) =>
+    [
+        .. result.Patterns
+            .Where(use => use.Stock < stocks.Length)
+            .GroupBy(use => (use.Stock, use.Block))
+            .OrderBy(group => group.Key.Stock)
+            .Select(group => new ClothPattern(stocks[group.Key.Stock], group.Key.Block, group.Sum(use => use.Copies))),
+    ];
+
+    private static Money PriceOf(ImmutableArray<ClothPattern> patterns) =>
+        patterns.Aggregate(Money.Zero, (sum, pattern) => sum + (pattern.Stock.Price * pattern.Copies));
+
+    private static Money Bound(Order order, CutRequest request, CutOutcome outcome, ClothReach reach)
+    {
+        var strips = StripBound.Of(order, request);
+        var least = outcome.Complete && reach.Covers(order, outcome.Spent) && outcome.LeastPossible > strips
+            ? outcome.LeastPossible
+            : strips;
+        return outcome.Complete && least > outcome.Spent ? outcome.Spent : least;
+    }
+
+    private static bool KeepsLimits(Order order, ClothPlan plan) => order.Cloths.All(cloth =>
+        cloth.Sale is not SaleByLength { AtMost: { } most }
+        || plan.Patterns.Where(p => p.Stock.Cloth.Id == cloth.Id).Sum(p => p.Copies * (p.Stock.Steps ?? 0)) <= most);
+
+    private static ClothPlan WithinLimits(
+        Order order, CutRequest request, Money least, ImmutableArray<ClothStock> stocks, Search search)
+    {
+        var plan = Solve(order, request, stocks, search);
+        return plan with { Outcome = plan.Outcome with { LeastPossible = least } };
+    }
+}

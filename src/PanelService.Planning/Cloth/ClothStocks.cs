@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
+
+namespace PanelService.Planning.Cloth;
+
+/// <summary>Everything cloth can be cut from: per cloth the remnants, then what is for sale.</summary>
+internal static class ClothStocks
+{
+    /// <summary>Every source of cloth, with every step length up to the reach.</summary>
+    public static ImmutableArray<ClothStock> Of(Order order, ClothReach reach) =>
+        Usable(order.Cloths.SelectMany((cloth, i) => Remnants(cloth).Concat(ForSale(cloth, Enumerable.Range(1, reach.Steps[i])))));
+
+    /// <summary>
+    /// The same, but of cloth whose length is limited only one length, all there is: several lengths cannot then
+    /// add up to more. What is not cut into is not bought.
+    /// </summary>
+    public static ImmutableArray<ClothStock> WithinLimits(Order order, ClothReach reach) =>
+        Usable(order.Cloths.SelectMany((cloth, i) => Remnants(cloth).Concat(ForSale(
+            cloth, cloth.Sale is SaleByLength { AtMost: { } most } ? [most] : Enumerable.Range(1, reach.Steps[i])))));
+
+    private static IEnumerable<ClothStock> Remnants(ClothSupply cloth) =>
+        cloth.Remnants.Select(remnant => ClothStock.Of(cloth, remnant));
+
+    private static IEnumerable<ClothStock> ForSale(ClothSupply cloth, IEnumerable<int> steps) => cloth.Sale switch
+    {
+        SaleByLength sale => steps.Select(count => ClothStock.Of(cloth, sale, count)),
+        SaleByRoll sale => [ClothStock.Of(cloth, sale)],
+        _ => [],
+    };
+
+    private static ImmutableArray<ClothStock> Usable(IEnumerable<ClothStock> stocks) =>
+        [.. stocks.Where(stock => stock.Limit is null or > 0 && stock.UsableWidth > Length.Zero)];
+}

@@ -1,0 +1,22 @@
+using PanelService.Planning.Measures;
+
+namespace PanelService.Planning.Practice;
+
+/// <summary>From where on a cut wants care. Common practice; the saw's manual, local rules and an experienced person come first.</summary>
+public static class SawPractice
+{
+    /// <summary>A part between fence and blade narrower than this wants a push stick or block: 6 in.</summary>
+    public static Length NarrowPart { get; } = Length.FromInches(6);
+
+    /// <summary>A part shorter than this along the fence is not ripped along it but goes on a sled: 10 in.</summary>
+    public static Length LeastAlongFence { get; } = Length.FromInches(10);
+
+    /// <summary>A part shorter than this along the fence wants care: 12 in.</summary>
+    public static Length ShortAlongFence { get; } = Length.FromInches(12);
+
+    /// <summary>A workpiece that measures this and <see cref="LargeLong"/> wants two people: 48 in.</summary>
+    public static Length LargeShort { get; } = Length.FromInches(48);
+
+    /// <summary>The longer side of such a workpiece: 96 in.</summary>
+    public static Length LargeLong { get; } = Length.FromInches(96);
+}

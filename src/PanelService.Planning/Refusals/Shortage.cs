@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using PanelService.Planning.Batches;
+using PanelService.Planning.Orders;
+using PanelService.Planning.Plans;
+
+namespace PanelService.Planning.Refusals;
+
+/// <summary>Says what is missing where there is too little of something.</summary>
+internal static class Shortage
+{
+    private const int MarksInDetail = 5;
+
+    /// <summary>The refusal of a batch that is not complete.</summary>
+    public static CannotBeMade Of(Order order, Batch batch)
+    {
+        var marks = Lines(order, batch.Boards.Outcome.Missing, "boards")
+            .Concat(Lines(order, batch.Cloth.Outcome.Missing, "cloth"))
+            .GroupBy(line => line.Mark, StringComparer.Ordinal)
+            .Select(group => group.Aggregate(Joined))
+            .ToImmutableArray();
+        string named = string.Join("; ", marks.Take(MarksInDetail).Select(line => $"{line.Mark}: {line.Missing}"));
+        string others = marks.Length > MarksInDetail ? $"; and {marks.Length - MarksInDetail} more lines" : "";
+        return new CannotBeMade(
+            CannotReason.NotEnoughStock,
+            $"There is too little: {named}{others}. Raise what is for sale or on hand, or lower the quantities.",
+            marks);
+    }
+
+    private static IEnumerable<UnmakeableLine> Lines(Order order, ImmutableArray<int> missing, string material) =>
+        order.Panels.Zip(missing)
+            .Where(pair => pair.Second > 0)
+            .Select(pair => new UnmakeableLine(
+                pair.First.Mark,
+                $"{pair.Second} of {pair.First.Wanted} find no room on the {material} there is for them",
+                pair.Second));
+
+    private static UnmakeableLine Joined(UnmakeableLine a, UnmakeableLine b) =>
+        new(a.Mark, $"{a.Missing}; {b.Missing}", Math.Max(a.Count, b.Count));
+}

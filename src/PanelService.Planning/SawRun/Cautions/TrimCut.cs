@@ -1,0 +1,16 @@
+using PanelService.Planning.Plans;
+
+namespace PanelService.Planning.SawRun.Cautions;
+
+/// <summary>A trimming cut on a factory edge: the strip is thin and loose.</summary>
+internal sealed class TrimCut : ICaution
+{
+    /// <inheritdoc/>
+    public Warning Text { get; } = new(
+        "factory-edge",
+        "A thin strip falls free at the blade: leave it there until the blade stands still.");
+
+    /// <inheritdoc/>
+    public bool IsRaisedBy(SawCutFacts cut) =>
+        cut.Cut.IsTrim;
+}

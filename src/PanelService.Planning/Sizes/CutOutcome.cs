@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using PanelService.Planning.Measures;
+
+namespace PanelService.Planning.Sizes;
+
+/// <summary>What a material's plan comes to.</summary>
+/// <param name="Spent">What it costs, ready-made panels included where they were offered.</param>
+/// <param name="LeastPossible">What no plan can spend less than, at any size the order allows.</param>
+/// <param name="Missing">Per line: how many could not be placed.</param>
+/// <param name="Ready">Per line: how many are taken ready-made.</param>
+internal sealed record CutOutcome(
+    Money Spent, Money LeastPossible, ImmutableArray<int> Missing, ImmutableArray<int> Ready)
+{
+    /// <summary>What no plan with all sizes nominal can spend less than.</summary>
+    public Money LeastAtNominal { get; init; } = LeastPossible;
+
+    /// <summary>Whether the patterns hold for certain only at the smallest sizes.</summary>
+    public bool AtSmallest { get; init; }
+
+    /// <summary>Whether the search was stopped.</summary>
+    public bool StoppedEarly { get; init; }
+
+    /// <summary>Whether everything was placed.</summary>
+    public bool Complete => Missing.All(count => count == 0);
+
+    /// <summary>Nothing to cut.</summary>
+    /// <param name="lines">How many lines there are.</param>
+    public static CutOutcome Nothing(int lines) =>
+        new(Money.Zero, Money.Zero, [.. new int[lines]], [.. new int[lines]]);
+
+    /// <summary>Reads what the engine found.</summary>
+    /// <param name="result">The engine's result.</param>
+    /// <param name="task">Which piece is of which line, and which stocks are ready-made panels.</param>
+    /// <param name="lines">How many lines there are.</param>
+    public static CutOutcome Of(Cutting.CuttingResult result, CutTask task, int lines)
+    {
+        var missing = new int[lines];
+        for (int piece = 0; piece < task.LineOf.Length; piece++)
+        {
+            missing[task.LineOf[piece]] = result.Missing[piece];
+        }
+
+        var ready = new int[lines];
+        foreach (var use in result.Patterns.Where(use => use.Stock >= task.FirstReady))
+        {
+            ready[task.ReadyLines[use.Stock - task.FirstReady]] += use.Copies;
+        }
+
+        return new CutOutcome(new Money(result.Spent), new Money(result.LeastPossible), [.. missing], [.. ready])
+        {
+            StoppedEarly = result.StoppedEarly,
+        };
+    }
+}

@@ -1,0 +1,21 @@
+using System.Collections.Immutable;
+using PanelService.Planning.Measures;
+
+namespace PanelService.Planning.Sizes;
+
+/// <summary>
+/// What is to be cut: how many of each line at what size. A line may also come ready-made at a price: the engine
+/// then sees it as a stock of exactly the panel's size that nothing else can be cut from, so that making and buying
+/// are weighed against each other inside the plan and inside the bound.
+/// </summary>
+/// <param name="Counts">Per line; 0: none.</param>
+/// <param name="Sizes">Per line.</param>
+/// <param name="ReadyPrices">Per line: what a ready-made one costs here, or null; empty: none is offered.</param>
+internal sealed record CutRequest(ImmutableArray<int> Counts, ImmutableArray<CutSize> Sizes, ImmutableArray<Money?> ReadyPrices)
+{
+    /// <summary>The lines of which some are wanted.</summary>
+    public IEnumerable<int> Lines => Enumerable.Range(0, Counts.Length).Where(i => Counts[i] > 0);
+
+    /// <summary>What a ready-made panel of a line costs here; null: none is offered.</summary>
+    public Money? ReadyPrice(int line) => ReadyPrices.IsEmpty ? null : ReadyPrices[line];
+}

@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using PanelService.Cutting;
+
+namespace PanelService.Planning.Sizes;
+
+/// <summary>A pattern and the room it must stay within while its pieces grow.</summary>
+/// <param name="Block">The pattern.</param>
+/// <param name="LineOf">Per piece of the pattern's problem: the line it is of.</param>
+/// <param name="Width">Usable width in steps.</param>
+/// <param name="Height">Usable height in steps.</param>
+/// <param name="Kerf">What a cut takes, in steps.</param>
+/// <param name="AddWidth">What the material is larger than the panel: both margins of a cloth, in steps; 0 for board.</param>
+/// <param name="AddHeight">The same along the panel's height.</param>
+internal sealed record Room(
+    Block Block, ImmutableArray<int> LineOf, long Width, long Height, long Kerf, long AddWidth = 0, long AddHeight = 0)
+{
+    /// <summary>Whether the pattern fits with its lines at these sizes.</summary>
+    public bool Holds(ReadOnlySpan<CutSize> sizes)
+    {
+        var pieces = ImmutableArray.CreateBuilder<(long Width, long Height)>(LineOf.Length);
+        foreach (int line in LineOf)
+        {
+            pieces.Add((sizes[line].Width.Steps + AddWidth, sizes[line].Height.Steps + AddHeight));
+        }
+
+        var (width, height) = SheetCutter.SizeOf(Block, pieces.MoveToImmutable(), Kerf);
+        return width <= Width && height <= Height;
+    }
+
+    /// <summary>The lines the pattern holds.</summary>
+    public IEnumerable<int> Lines() => PiecesOf(Block).Select(piece => LineOf[piece]).Distinct();
+
+    private static IEnumerable<int> PiecesOf(Block block) => block switch
+    {
+        PieceBlock piece => [piece.Piece],
+        StackBlock stack => stack.Parts.SelectMany(PiecesOf),
+        _ => throw new InvalidOperationException("A block is a piece or a stack."),
+    };
+}

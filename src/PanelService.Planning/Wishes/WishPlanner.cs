@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using PanelService.Cutting;
+using PanelService.Planning.Boards;
+using PanelService.Planning.Cloth;
+using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
+using PanelService.Planning.Plans;
+using PanelService.Planning.Sizes;
+
+namespace PanelService.Planning.Wishes;
+
+/// <summary>The batch laid out, wishes included.</summary>
+/// <param name="Boards">The sheets.</param>
+/// <param name="Cloth">The cloths.</param>
+/// <param name="Liquids">The liquids.</param>
+/// <param name="Counts">Per wish: how many are made.</param>
+internal sealed record FilledBatch(
+    ImmutableArray<LaidOut<BoardStock>> Boards,
+    ImmutableArray<LaidOut<ClothStock>> Cloth,
+    ImmutableArray<LiquidUse> Liquids,
+    ImmutableArray<int> Counts);
+
+/// <summary>
+/// Fills what a finished plan leaves over with wishes, at no extra price: board from spare board, cloth from spare
+/// cloth, liquids from what is left. Where the cloth holds fewer than the boards, the boards are filled again with fewer.
+/// </summary>
+internal static class WishPlanner
+{
+    /// <summary>Fills.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="batch">The batch without wishes (no counts).</param>
+    public static FilledBatch Fill(Order order, FilledBatch batch)
+    {
+        if (order.Wishes.IsEmpty)
+        {
+            return batch;
+        }
+
+        var lines = order.Wishes.Select(wish => wish.AsLine(1)).ToImmutableArray();
+        var most = FreeLiquids.AtMost(order, batch.Liquids);
+        while (true)
+        {
+            var boards = SpareFiller<BoardStock>.Fill(batch.Boards, BoardTask(order, lines), OnlyWhere(most, lines, line => line.NeedsBoard));
+            var wanted = most.Select((count, i) => lines[i].NeedsBoard ? boards.Counts[i] : count).ToImmutableArray();
+            var cloth = SpareFiller<ClothStock>.Fill(batch.Cloth, ClothTask(order, lines), OnlyWhere(wanted, lines, line => line.NeedsCloth));
+            var made = wanted.Select((count, i) => lines[i].NeedsCloth ? cloth.Counts[i] : count).ToImmutableArray();
+            if (made.SequenceEqual(wanted) || !lines.Any(line => line.NeedsBoard && line.NeedsCloth))
+            {
+                return new FilledBatch(boards.Sheets, cloth.Sheets, FreeLiquids.Take(order, batch.Liquids, made), made);
+            }
+
+            most = made;
+        }
+    }
+
+    private static ImmutableArray<int> OnlyWhere(
+        ImmutableArray<int> counts, ImmutableArray<PanelLine> lines, Func<PanelLine, bool> needed) =>
+        [.. counts.Select((count, i) => needed(lines[i]) ? count : 0)];
+
+    private static SpareTask<BoardStock> BoardTask(Order order, ImmutableArray<PanelLine> lines) => new(
+        [.. lines.Select(line => (line.Width.Steps, line.Height.Steps))],
+        Worths(order),
+        order.Panels.Length,
+        order.Saw.Kerf.Steps,
+        (wish, stock) => BoardFit.TurningOn(lines[wish], stock.Board));
+
+    private static SpareTask<ClothStock> ClothTask(Order order, ImmutableArray<PanelLine> lines) => new(
+        [.. lines.Select(line => ClothFit.WithMargins(new CutSize(line.Width, line.Height), order.Bench)).Select(size => (size.Width.Steps, size.Height.Steps))],
+        Worths(order),
+        order.Panels.Length,
+        Kerf: 0,
+        (wish, stock) => ClothFit.TurningOn(lines[wish], stock.Cloth));
+
+    private static ImmutableArray<long> Worths(Order order) => [.. order.Wishes.Select(wish => wish.Worth.Minor)];
+}

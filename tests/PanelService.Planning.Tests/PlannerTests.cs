@@ -1,0 +1,51 @@
+using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
+using PanelService.Planning.Plans;
+using static PanelService.Planning.Tests.Demo;
+
+namespace PanelService.Planning.Tests;
+
+public sealed class PlannerTests
+{
+    [Fact]
+    public void Plan_of_ten_8_by_10_takes_one_sheet_of_24_by_48()
+    {
+        // Exact guillotine yield of a 24 x 48 in sheet with a 1/8 in kerf, by dynamic programme: 10.
+        var plan = Planned(OrderOf(Line("A", 8, 10, 10)));
+        Assert.Equal(1, plan.Sheets.Sum(sheet => sheet.Copies));
+        Assert.Equal(new Proof(new Money(610), new Money(610)), plan.BoardProof);
+    }
+
+    [Fact]
+    public void Plan_of_eleven_8_by_10_takes_a_second_sheet() =>
+        Assert.Equal(2, Planned(OrderOf(Line("A", 8, 10, 11))).Sheets.Sum(sheet => sheet.Copies));
+
+    [Fact]
+    public void Plan_with_undersize_cuts_fourteen_out_of_a_sheet_and_no_smaller_than_that_takes()
+    {
+        // Exact guillotine yield of the same sheet for 7 7/8 x 9 7/8: 14.
+        var order = OrderOf(Line("A", 8, 10, 14));
+        var plan = Planned(order with { Saw = order.Saw with { Undersize = Inches(0.125m) } });
+        Assert.Equal(1, plan.Sheets.Sum(sheet => sheet.Copies));
+        Assert.True(plan.BoardProof.Proven);
+        Assert.True(plan.Panels[0].CutWidth >= Inches(7.875m) && plan.Panels[0].CutHeight >= Inches(9.875m));
+        Assert.True(plan.Panels[0].CutWidth < Inches(8) || plan.Panels[0].CutHeight < Inches(10));
+    }
+
+    [Fact]
+    public void Plan_with_undersize_that_saves_nothing_cuts_nominal()
+    {
+        var order = OrderOf(Line("A", 8, 10, 10));
+        var panel = Planned(order with { Saw = order.Saw with { Undersize = Inches(0.125m) } }).Panels[0];
+        Assert.Equal((Inches(8), Inches(10)), (panel.CutWidth, panel.CutHeight));
+    }
+
+    [Fact]
+    public void Plan_of_cloth_panels_buys_boards_cloth_and_glue()
+    {
+        var plan = Planned(OrderOf(Line("A", 8, 10, 12) with { Surface = Surface.Cloth }));
+        Assert.Equal(["hb3", "lin", "glue"], plan.Buy.Select(purchase => purchase.Id));
+        Assert.True(plan.Proof.Proven);
+        Assert.Equal(plan.Cost.Cash, plan.Proof.Spent);
+    }
+}
