@@ -42,6 +42,11 @@ public sealed record Options(
           --check         check every bound again, independently of the search
         """;
 
+    /// <summary>What stops a case after the seconds asked for; never, where none were.</summary>
+    public CancellationTokenSource Stopper() => Seconds is { } seconds
+        ? new CancellationTokenSource(TimeSpan.FromSeconds(seconds))
+        : new CancellationTokenSource();
+
     /// <summary>Reads a command line.</summary>
     /// <param name="args">Suites and options, in any order.</param>
     /// <exception cref="ArgumentException">An unknown option, or one without its value.</exception>

@@ -1,55 +1,46 @@
-using System.Diagnostics;
 using PanelService.Benchmarks.Suites;
 using PanelService.Cutting;
 
 namespace PanelService.Benchmarks.Running;
 
-/// <summary>Runs cases through the cutting engine, one after another, and measures them.</summary>
+/// <summary>Runs cases straight through the cutting engine.</summary>
 public static class CuttingRunner
 {
-    /// <summary>Runs a suite; the first case runs once unmeasured, so that no compiling is counted.</summary>
-    /// <param name="suite">The suite.</param>
-    /// <param name="options">The command line.</param>
-    public static IEnumerable<Measurement> Run(CuttingSuite suite, Options options)
-    {
-        var cases = suite.Cases(options.Data)
-            .Where(one => options.Only is null || one.Name.Contains(options.Only, StringComparison.OrdinalIgnoreCase))
-            .Skip(options.Skip)
-            .Take(options.First ?? int.MaxValue);
-        bool warm = false;
-        foreach (var one in cases)
-        {
-            if (!warm)
-            {
-                _ = Plan(one.Problem, options);
-                warm = true;
-            }
+    /// <summary>A suite's way of running, given its cases.</summary>
+    /// <param name="cases">Its cases, given the data folder.</param>
+    public static Func<Options, IEnumerable<Measurement>> Of(Func<string?, IEnumerable<CuttingCase>> cases) => options =>
+        CaseFilter.Run(cases(options.Data), one => one.Name, one => Measure(one, options), options);
 
-            yield return Measure(one, options);
-        }
-    }
+    /// <summary>A suite's way of running single sheets of published value.</summary>
+    /// <param name="cases">Its cases, given the data folder.</param>
+    public static Func<Options, IEnumerable<Measurement>> OfValues(Func<string?, IEnumerable<ValueCase>> cases) => options =>
+        CaseFilter.Run(cases(options.Data), one => one.Name, Measure, options);
 
     private static Measurement Measure(CuttingCase one, Options options)
     {
-        var process = Process.GetCurrentProcess();
-        var cpuBefore = process.TotalProcessorTime;
-        var clock = Stopwatch.StartNew();
-        var result = Plan(one.Problem, options);
-        clock.Stop();
-        process.Refresh();
-        return new Measurement(
-            one.Group, one.Name, result.Spent, result.LeastPossible, process.TotalProcessorTime - cpuBefore, clock.Elapsed)
+        var (result, cpu, clock) = Timing.Of(() => Plan(one.Problem, options));
+        return new Measurement(one.Group, one.Name, result.Spent, result.LeastPossible, cpu, clock)
         {
-            KnownPlan = one.KnownPlan,
+            Known = one.KnownPlan,
+            Met = one.KnownPlan is { } known ? result.Spent <= known : null,
             Fault = PlanAudit.Fault(one, result),
+        };
+    }
+
+    private static Measurement Measure(ValueCase one)
+    {
+        var (value, cpu, clock) = Timing.Of(one.Solve);
+        return new Measurement(one.Group, one.Name, value, value, cpu, clock)
+        {
+            Known = one.Optimum,
+            Met = value == one.Optimum,
+            Fault = value == one.Optimum ? null : $"value {value}, published {one.Optimum}",
         };
     }
 
     private static CuttingResult Plan(CuttingProblem problem, Options options)
     {
-        using var source = options.Seconds is { } seconds
-            ? new CancellationTokenSource(TimeSpan.FromSeconds(seconds))
-            : new CancellationTokenSource();
+        using var source = options.Stopper();
         return CuttingPlanner.Plan(problem, options.Effort, null, source.Token);
     }
 }

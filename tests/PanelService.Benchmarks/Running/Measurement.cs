@@ -10,8 +10,11 @@ namespace PanelService.Benchmarks.Running;
 public sealed record Measurement(
     string Group, string Name, long Spent, long LeastPossible, TimeSpan Cpu, TimeSpan Clock)
 {
-    /// <summary>A price some plan is known to reach.</summary>
-    public long? KnownPlan { get; init; }
+    /// <summary>A figure known beforehand: a price some plan reaches, or a published value.</summary>
+    public long? Known { get; init; }
+
+    /// <summary>Whether the known figure is reached; null where none is known.</summary>
+    public bool? Met { get; init; }
 
     /// <summary>What is wrong with the result, in words; null: nothing.</summary>
     public string? Fault { get; init; }

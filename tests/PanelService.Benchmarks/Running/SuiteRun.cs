@@ -11,7 +11,7 @@ public static class SuiteRun
     /// <returns>The exit code: 0 where no result has a fault, 1 otherwise, 2 where nothing could run.</returns>
     public static int Run(string name, Options options)
     {
-        var suite = Catalogue.Cutting.Single(one => one.Name == name);
+        var suite = Catalogue.All.Single(one => one.Name == name);
         if (suite.NeedsData && options.Data is null)
         {
             Console.WriteLine($"{name}: needs --data DIR");
@@ -19,7 +19,7 @@ public static class SuiteRun
         }
 
         var rows = new List<Measurement>();
-        foreach (var row in CuttingRunner.Run(suite, options))
+        foreach (var row in suite.Run(options))
         {
             rows.Add(row);
             if (options.Details)

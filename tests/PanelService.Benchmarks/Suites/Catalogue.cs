@@ -1,21 +1,26 @@
+using PanelService.Benchmarks.Running;
+
 namespace PanelService.Benchmarks.Suites;
 
 /// <summary>Every suite by name.</summary>
 public static class Catalogue
 {
-    /// <summary>Suites that go straight to the cutting engine.</summary>
-    public static readonly IReadOnlyList<CuttingSuite> Cutting =
+    /// <summary>All suites: those of the cutting engine first, then whole orders.</summary>
+    public static readonly IReadOnlyList<Suite> All =
     [
-        new("studio500", ">= 99.5 % proven, median <= 20 ms, worst <= 2 s", _ => StudioOrders.OneSheetSize()),
-        new("mixed500", ">= 97 % proven, mean gap <= 0.05 %, median <= 50 ms, worst <= 5 s", _ => StudioOrders.MixedBoards()),
-        new("small300", "100 % proven, worst <= 2 s", _ => StudioOrders.Small()),
-        new("jigsaw100", ">= 95 % solved with exactly those sheets, worst <= 5 s", _ => Jigsaws.All()),
-        new("large", "proven or gap <= 0.01 %, <= 1 s, cost flat in the number of panels", _ => StudioOrders.Large()),
-        new("odd30", "<= 3 s, gap <= 1 %", _ => OddFormats.All()),
-        new("packing250", "RG <= 3395, OG <= 3533 sheets at 1 s a problem", PublishedSheets.Packing, NeedsData: true),
-        new("furniture22", "every proven optimum met and proven in <= 2 s", PublishedSheets.Furniture, NeedsData: true),
+        new("studio500", ">= 99.5 % proven, median <= 20 ms, worst <= 2 s", CuttingRunner.Of(_ => StudioOrders.OneSheetSize())),
+        new("mixed500", ">= 97 % proven, mean gap <= 0.05 %, median <= 50 ms, worst <= 5 s", CuttingRunner.Of(_ => StudioOrders.MixedBoards())),
+        new("small300", "100 % proven, worst <= 2 s", CuttingRunner.Of(_ => StudioOrders.Small())),
+        new("jigsaw100", ">= 95 % solved with exactly those sheets, worst <= 5 s", CuttingRunner.Of(_ => Jigsaws.All())),
+        new("large", "proven or gap <= 0.01 %, <= 1 s, cost flat in the number of panels", CuttingRunner.Of(_ => StudioOrders.Large())),
+        new("odd30", "<= 3 s, gap <= 1 %", CuttingRunner.Of(_ => OddFormats.All())),
+        new("packing250", "RG <= 3395, OG <= 3533 sheets at 1 s a problem", CuttingRunner.Of(PublishedSheets.Packing), NeedsData: true),
+        new("furniture22", "every proven optimum met and proven in <= 2 s", CuttingRunner.Of(PublishedSheets.Furniture), NeedsData: true),
+        new("gcut", "all optima, <= 0.1 s in all for gcut1 to 12", CuttingRunner.OfValues(PublishedValues.Unconstrained), NeedsData: true),
+        new("cloth200", ">= 95 % proven, mean gap <= 0.2 %, median <= 50 ms", OrderRunner.Of(ClothOrders.Mixed)),
+        new("strip100", "within 1 % on all, exact on half, <= 5 s", OrderRunner.Of(ClothOrders.Strips)),
     ];
 
     /// <summary>Every name the command line takes.</summary>
-    public static IEnumerable<string> Names => Cutting.Select(suite => suite.Name);
+    public static IEnumerable<string> Names => All.Select(suite => suite.Name);
 }

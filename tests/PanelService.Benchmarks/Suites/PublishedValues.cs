@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using PanelService.Cutting;
+
+namespace PanelService.Benchmarks.Suites;
+
+/// <summary>
+/// Published best values of one sheet, read from the data folder: Beasley's unconstrained problems (JORS 36, 1985;
+/// optima by Cintra et al., EJOR 191, 2008), as given and with turning.
+/// </summary>
+public static class PublishedValues
+{
+    /// <summary>The unconstrained problems, both ways.</summary>
+    /// <param name="folder">The data folder.</param>
+    public static IEnumerable<ValueCase> Unconstrained(string? folder)
+    {
+        using var document = JsonDocument.Parse(File.ReadAllText(Path.Combine(folder ?? ".", "gcut.json")));
+        foreach (var instance in document.RootElement.GetProperty("instances").EnumerateArray())
+        {
+            string name = instance.GetProperty("name").GetString()!;
+            yield return Case(instance, $"OG {name}", Turning.Upright, instance.GetProperty("opt_oriented").GetInt64());
+            yield return Case(instance, $"RG {name}", Turning.Either, instance.GetProperty("opt_rotated").GetInt64());
+        }
+    }
+
+    private static ValueCase Case(JsonElement instance, string name, Turning turning, long optimum)
+    {
+        long width = instance.GetProperty("L").GetInt64(), height = instance.GetProperty("W").GetInt64();
+        ImmutableArray<Piece> pieces = [.. instance.GetProperty("items").EnumerateArray().Select(item =>
+            new Piece(item[0].GetInt64(), item[1].GetInt64(), int.MaxValue, [turning]))];
+        ImmutableArray<int> values = [.. instance.GetProperty("items").EnumerateArray().Select(item => item[2].GetInt32())];
+        string group = name.EndsWith("gcut13", StringComparison.Ordinal) ? "gcut13" : "gcut1-12";
+        return new ValueCase(group, name, optimum, () => BestPattern.Unlimited(width, height, pieces, values, 0).Value);
+    }
+}

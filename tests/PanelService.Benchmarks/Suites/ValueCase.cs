@@ -1,0 +1,8 @@
+namespace PanelService.Benchmarks.Suites;
+
+/// <summary>One sheet whose best value is published.</summary>
+/// <param name="Group">What its figures are summed under.</param>
+/// <param name="Name">What it is called in the details.</param>
+/// <param name="Optimum">The published value.</param>
+/// <param name="Solve">Computes it.</param>
+public sealed record ValueCase(string Group, string Name, long Optimum, Func<long> Solve);
