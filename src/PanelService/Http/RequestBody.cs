@@ -73,12 +73,17 @@ internal sealed class RequestBody<T>
     }
 
     // Read ahead: bare numbers may stand before the unit they are in.
-    private static LengthUnit UnitsOf(JsonElement document) =>
-        document.ValueKind == JsonValueKind.Object
-        && document.TryGetProperty("units", out JsonElement units)
-        && units.ValueKind == JsonValueKind.String
-        && Enum.TryParse(JsonKind.TextOf(units), ignoreCase: true, out LengthUnit unit)
-        && Enum.IsDefined(unit)
-            ? unit
-            : Defaults.Units;
+    private static LengthUnit UnitsOf(JsonElement document)
+    {
+        if (document.ValueKind != JsonValueKind.Object)
+        {
+            return Defaults.Units;
+        }
+
+        string? word = document.EnumerateObject()
+            .Where(field => field.Value.ValueKind == JsonValueKind.String && JsonKind.NameOf(field) == "units")
+            .Select(field => JsonKind.TextOf(field.Value))
+            .FirstOrDefault();
+        return Enum.TryParse(word, ignoreCase: true, out LengthUnit unit) && Enum.IsDefined(unit) ? unit : Defaults.Units;
+    }
 }

@@ -1,0 +1,176 @@
+using System.Text;
+using System.Text.Json;
+using PanelService.Api.Tests.Hosts;
+
+namespace PanelService.Api.Tests.Orders;
+
+/// <summary>Bodies that are no JSON document at all, too large, or of another type.</summary>
+public sealed class BodyTests : IDisposable
+{
+    private const string Malformed = "/problems/malformed-json";
+
+    private readonly SamplePlanner _planner = new();
+    private readonly TestHost _host;
+
+    public BodyTests() => _host = new TestHost(_planner.PlanAtOnce);
+
+    [Theory]
+    [InlineData("", "empty")]
+    [InlineData("   ", "line 1")]
+    [InlineData("{", "line 1")]
+    [InlineData("{ \"panels\": [ }", "line 1")]
+    [InlineData("{\n\"units\": inch }", "line 2, byte 10")]
+    [InlineData("{ \"units\": \"inch\", }", "line 1")]
+    [InlineData("{ \"units\": \"inch\" } // all", "line 1")]
+    [InlineData("{ \"units\": NaN }", "line 1")]
+    [InlineData("{ \"units\": Infinity }", "line 1")]
+    [InlineData("{ \"units\": 01 }", "line 1")]
+    [InlineData("{} {}", "line 1")]
+    [InlineData("width=8&height=10", "line 1")]
+    public async Task Create_body_that_is_no_json_is_400_and_says_where(string body, string expected)
+    {
+        using HttpClient client = _host.CreateClient();
+
+        using HttpResponseMessage response = await client.PostOrderAsync(body);
+
+        JsonElement problem = await Json.ReadProblemAsync(response, 400, Malformed);
+        Assert.Contains(expected, problem.GetProperty("detail").GetString(), StringComparison.Ordinal);
+        Assert.Equal(problem.GetProperty("detail").GetString(), problem.GetProperty("errors").GetProperty("$")[0].GetString());
+    }
+
+    [Theory]
+    [InlineData("[]", "an array")]
+    [InlineData("\"order\"", "text")]
+    [InlineData("42", "a number")]
+    [InlineData("null", "null")]
+    public async Task Create_body_that_is_no_object_is_400(string body, string expected)
+    {
+        using HttpClient client = _host.CreateClient();
+
+        using HttpResponseMessage response = await client.PostOrderAsync(body);
+
+        JsonElement problem = await Json.ReadProblemAsync(response, 400, "/problems/invalid-request");
+        Assert.EndsWith($"this is {expected}.", problem.GetProperty("errors").GetProperty("$")[0].GetString(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("{ \"units\": \"inch\", \"units\": \"millimetre\" }", "units")]
+    [InlineData("{ \"panels\": [ { \"width\": 1, \"width\": 2 } ] }", "panels[0].width")]
+    public async Task Create_field_that_stands_twice_is_400(string body, string key)
+    {
+        using HttpClient client = _host.CreateClient();
+
+        using HttpResponseMessage response = await client.PostOrderAsync(body);
+
+        JsonElement problem = await Json.ReadProblemAsync(response, 400, "/problems/invalid-request");
+        Assert.Contains("twice", problem.GetProperty("errors").GetProperty(key)[0].GetString(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("{ \"\\ud800\": 1 }", "$", "Unicode")]
+    [InlineData("{ \"title\": \"half \\ud800 character\" }", "title", "printable")]
+    [InlineData("{ \"units\": \"\\udfff\" }", "units", "Expected one of")]
+    [InlineData("{ \"panels\": [ { \"width\": \"\\ud800\" } ] }", "panels[0].width", "Expected a length")]
+    public async Task Create_text_with_half_a_character_is_400(string body, string key, string expected)
+    {
+        using HttpClient client = _host.CreateClient();
+
+        using HttpResponseMessage response = await client.PostOrderAsync(body);
+
+        JsonElement problem = await Json.ReadProblemAsync(response, 400, "/problems/invalid-request");
+        Assert.Contains(expected, problem.GetProperty("errors").GetProperty(key)[0].GetString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Create_body_nested_beyond_reason_is_400()
+    {
+        using HttpClient client = _host.CreateClient();
+        string deep = string.Concat(Enumerable.Repeat("{\"panels\":", 10_000)) + "1" + new string('}', 10_000);
+
+        using HttpResponseMessage response = await client.PostOrderAsync(deep);
+
+        await Json.ReadProblemAsync(response, 400, Malformed);
+    }
+
+    [Fact]
+    public async Task Create_body_that_is_not_utf8_is_400()
+    {
+        using HttpClient client = _host.CreateClient();
+        byte[] body = [.. Encoding.UTF8.GetBytes("{ \"title\": \""), 0xC3, 0x28, .. Encoding.UTF8.GetBytes("\" }")];
+
+        using HttpResponseMessage response = await client.PostAsync("/api/plans", Json.Content(body));
+
+        JsonElement problem = await Json.ReadProblemAsync(response, 400, Malformed);
+        Assert.Contains("UTF-8", problem.GetProperty("detail").GetString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Create_body_with_a_byte_order_mark_is_read()
+    {
+        using HttpClient client = _host.CreateClient();
+        byte[] body = [.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes(SampleOrders.Smallest)];
+
+        using HttpResponseMessage response = await client.PostAsync("/api/plans", Json.Content(body));
+
+        Assert.Equal(HttpStatusCode.Created, response.StatusCode);
+    }
+
+    [Theory]
+    [InlineData(null)]
+    [InlineData("text/plain")]
+    [InlineData("application/x-www-form-urlencoded")]
+    [InlineData("application/json; charset=utf-16")]
+    public async Task Create_body_of_another_type_is_415(string? type)
+    {
+        using HttpClient client = _host.CreateClient();
+
+        using HttpResponseMessage response = await client.PostAsync("/api/plans", Json.Content(Encoding.UTF8.GetBytes(SampleOrders.Smallest), type));
+
+        await Json.ReadProblemAsync(response, 415, "/problems/unsupported-media-type");
+    }
+
+    [Theory]
+    [InlineData("application/json; charset=utf-8")]
+    [InlineData("application/json; charset=\"UTF-8\"")]
+    [InlineData("application/vnd.studio+json")]
+    public async Task Create_body_of_a_json_type_is_read(string type)
+    {
+        using HttpClient client = _host.CreateClient();
+
+        using HttpResponseMessage response = await client.PostAsync("/api/plans", Json.Content(Encoding.UTF8.GetBytes(SampleOrders.Smallest), type));
+
+        Assert.Equal(HttpStatusCode.Created, response.StatusCode);
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task Create_body_over_a_mebibyte_is_413_chunked_or_not(bool chunked)
+    {
+        using HttpClient client = _host.CreateClient();
+        using var request = new HttpRequestMessage(HttpMethod.Post, "/api/plans") { Content = Json.Content(Padded(1024 * 1024 + 1)) };
+        request.Headers.TransferEncodingChunked = chunked;
+
+        using HttpResponseMessage response = await client.SendAsync(request);
+
+        await Json.ReadProblemAsync(response, 413, "/problems/body-too-large");
+    }
+
+    [Fact]
+    public async Task Create_body_of_a_mebibyte_exactly_is_read()
+    {
+        using HttpClient client = _host.CreateClient();
+
+        using HttpResponseMessage response = await client.PostAsync("/api/plans", Json.Content(Padded(1024 * 1024)));
+
+        Assert.Equal(HttpStatusCode.Created, response.StatusCode);
+    }
+
+    public void Dispose()
+    {
+        _host.Dispose();
+        _planner.Dispose();
+    }
+
+    private static byte[] Padded(int bytes) => Encoding.UTF8.GetBytes(SampleOrders.Smallest.PadRight(bytes));
+}

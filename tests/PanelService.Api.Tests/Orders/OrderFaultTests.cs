@@ -1,0 +1,198 @@
+using System.Text.Json;
+using PanelService.Api.Tests.Hosts;
+
+namespace PanelService.Api.Tests.Orders;
+
+/// <summary>Orders with faults: each is refused with 400, names its field, says what would be right, and is never planned.</summary>
+public sealed class OrderFaultTests : IDisposable
+{
+    private readonly SamplePlanner _planner = new();
+    private readonly TestHost _host;
+
+    public OrderFaultTests() => _host = new TestHost(_planner.PlanAtOnce);
+
+    [Theory]
+    [InlineData("title", "17", "title", "Expected text")]
+    [InlineData("title", "\"line\\nbreak\"", "title", "printable")]
+    [InlineData("units", "\"inches\"", "units", "\"inch\"")]
+    [InlineData("units", "1", "units", "\"inch\", \"centimetre\", \"millimetre\"")]
+    [InlineData("currency", "\"EURO\"", "currency", "ISO 4217")]
+    [InlineData("currency", "\"eur\"", "currency", "ISO 4217")]
+    [InlineData("panels", null, "panels", "Required")]
+    [InlineData("panels", "[]", "panels", "1 to 500 lines")]
+    [InlineData("panels", "{}", "panels", "Expected an array")]
+    [InlineData("panels[1]", "7", "panels[1]", "Expected an object")]
+    [InlineData("panels[1]", "null", "panels[1]", "Expected an object")]
+    [InlineData("panels[1].width", null, "panels[1].width", "Required")]
+    [InlineData("panels[1].width", "0", "panels[1].width", "above 0")]
+    [InlineData("panels[1].width", "-3", "panels[1].width", "above 0")]
+    [InlineData("panels[1].width", "0.00001", "panels[1].width", "above 0")]
+    [InlineData("panels[1].width", "3938", "panels[1].width", "at most 100 m")]
+    [InlineData("panels[1].width", "1e30", "panels[1].width", "too large")]
+    [InlineData("panels[1].width", "1e400", "panels[1].width", "too large")]
+    [InlineData("panels[1].width", "true", "panels[1].width", "Expected a length")]
+    [InlineData("panels[1].width", "\"16 furlongs\"", "panels[1].width", "\"furlongs\" is no unit")]
+    [InlineData("panels[1].width", "\"NaN\"", "panels[1].width", "is no length")]
+    [InlineData("panels[1].height", "\"3/0\"", "panels[1].height", "cannot be 0")]
+    [InlineData("panels[1].height", "[10]", "panels[1].height", "Expected a length")]
+    [InlineData("panels[1].quantity", null, "panels[1].quantity", "Required")]
+    [InlineData("panels[1].quantity", "0", "panels[1].quantity", "1 to 100000")]
+    [InlineData("panels[1].quantity", "100001", "panels[1].quantity", "1 to 100000")]
+    [InlineData("panels[1].quantity", "2.5", "panels[1].quantity", "whole number")]
+    [InlineData("panels[1].quantity", "\"3\"", "panels[1].quantity", "this is text")]
+    [InlineData("panels[1].quantity", "99999999999", "panels[1].quantity", "whole number")]
+    [InlineData("panels[1].spares", "-1", "panels[1].spares", "0 to 100000")]
+    [InlineData("panels[1].surface", "\"oak\"", "panels[1].surface", "\"bare\", \"cloth\", \"primed\", \"loose\"")]
+    [InlineData("panels[1].surface", "\"primd\"", "panels[1].surface", "Did you mean \"primed\"?")]
+    [InlineData("panels[1].mayTurn", "\"yes\"", "panels[1].mayTurn", "true or false")]
+    [InlineData("panels[1].mark", "\"A\"", "panels[1].mark", "already the mark at panels[0].mark")]
+    [InlineData("panels[1].mark", "\"\"", "panels[1].mark", "1 to 16 characters")]
+    [InlineData("panels[1].mark", "\"a mark that is too long\"", "panels[1].mark", "1 to 16 characters")]
+    [InlineData("panels[1].thickness", "0", "panels[1].thickness", "above 0")]
+    [InlineData("panels[1].mayBuy", "true", "panels[1].mayBuy", "shopPrice")]
+    [InlineData("panels[1].mayBuy", "true", "panels[1].shopPrice", "Required where mayBuy")]
+    [InlineData("panels[0].shopPrice", "7.405", "panels[0].shopPrice", "EUR has 2 decimal digits")]
+    [InlineData("panels[0].shopPrice", "-1", "panels[0].shopPrice", "0 to 10000000")]
+    [InlineData("panels[0].shopPrice", "10000000.01", "panels[0].shopPrice", "0 to 10000000")]
+    [InlineData("panels[0].adhesive", "\"paste\"", "panels[0].adhesive", "no adhesive with the id \"paste\"")]
+    [InlineData("panels[0].primer", "\"chalk\"", "panels[0].primer", "no primer with the id \"chalk\"")]
+    [InlineData("panels[1].widht", "8", "panels[1].widht", "Did you mean \"width\"?")]
+    [InlineData("pannels", "[]", "pannels", "Did you mean \"panels\"?")]
+    [InlineData("zebra", "1", "zebra", "Known here: title, units")]
+    [InlineData("wishes[0].mark", "\"A\"", "wishes[0].mark", "already the mark at panels[0].mark")]
+    [InlineData("wishes[0].width", null, "wishes[0].width", "Required")]
+    [InlineData("wishes[0].atMost", null, "wishes[0].atMost", "Required")]
+    [InlineData("wishes[0].atMost", "0", "wishes[0].atMost", "1 to 100000")]
+    [InlineData("wishes[0].surface", "\"cloth\"", "wishes[0].surface", "\"bare\" or \"primed\"")]
+    [InlineData("boards", null, "boards", "nothing is saved")]
+    [InlineData("boards[0].id", null, "boards[0].id", "Required")]
+    [InlineData("boards[1].id", "\"hb3\"", "boards[1].id", "already the id of a board at boards[0].id")]
+    [InlineData("boards[0].thickness", null, "boards[0].thickness", "Required")]
+    [InlineData("boards[0].width", "\"two feet\"", "boards[0].width", "is no length")]
+    [InlineData("boards[0].height", null, "boards[0].height", "Required")]
+    [InlineData("boards[0].price", null, "boards[0].price", "forSale 0")]
+    [InlineData("boards[0].price", "\"6.10\"", "boards[0].price", "Expected a number")]
+    [InlineData("boards[0].price", "6.101", "boards[0].price", "EUR has 2 decimal digits")]
+    [InlineData("boards[0].forSale", "-1", "boards[0].forSale", "0 to 1000000")]
+    [InlineData("boards[0].onHand", "1.5", "boards[0].onHand", "whole number")]
+    [InlineData("boards[0].value", "-0.01", "boards[0].value", "0 to 10000000")]
+    [InlineData("boards[0].edgeTrim", "12", "boards[0].edgeTrim", "leaves nothing of board \"hb3\"")]
+    [InlineData("boards[0].grain", "\"width\"", "boards[0].grain", "\"none\", \"height\"")]
+    [InlineData("cloths", null, "cloths", "nothing is saved")]
+    [InlineData("cloths[1].id", "\"lin-wide\"", "cloths[1].id", "already the id of a cloth at cloths[0].id")]
+    [InlineData("cloths[1].sale", null, "cloths[1].sale", "Required where there are no remnants")]
+    [InlineData("cloths[1].sale.by", "\"yard\"", "cloths[1].sale.by", "\"length\", \"roll\"")]
+    [InlineData("cloths[1].sale.by", null, "cloths[1].sale.by", "Required")]
+    [InlineData("cloths[1].sale.length", null, "cloths[1].sale.length", "Required")]
+    [InlineData("cloths[1].sale.price", null, "cloths[1].sale.price", "Required")]
+    [InlineData("cloths[1].sale.step", "36", "cloths[1].sale.step", "Belongs to a sale by length")]
+    [InlineData("cloths[0].sale.step", "0", "cloths[0].sale.step", "above 0")]
+    [InlineData("cloths[0].sale.forSale", "2", "cloths[0].sale.forSale", "Belongs to a sale by roll")]
+    [InlineData("cloths[0].selvedge", "31", "cloths[0].selvedge", "leaves nothing")]
+    [InlineData("cloths[0].remnants[0].length", null, "cloths[0].remnants[0].length", "Required")]
+    [InlineData("cloths[0].remnants[0].quantity", "-1", "cloths[0].remnants[0].quantity", "0 to 1000000")]
+    [InlineData("cloths[0].warp", "\"none\"", "cloths[0].warp", "\"any\", \"height\"")]
+    [InlineData("adhesives[0].coverage", null, "adhesives[0].coverage", "Required")]
+    [InlineData("adhesives[0].coverage.area", "0", "adhesives[0].coverage.area", "above 0")]
+    [InlineData("adhesives[0].coverage.volume", null, "adhesives[0].coverage.volume", "Required")]
+    [InlineData("adhesives[0].containers", null, "adhesives[0].containers", "Required")]
+    [InlineData("primers[0].containers", "[]", "primers[0].containers", "at least one")]
+    [InlineData("adhesives[0].containers[1].volume", "-8", "adhesives[0].containers[1].volume", "above 0")]
+    [InlineData("adhesives[0].containers[1].price", null, "adhesives[0].containers[1].price", "Required")]
+    [InlineData("primers[0].coats", "0", "primers[0].coats", "1 to 100")]
+    [InlineData("saw.kerf", "-0.125", "saw.kerf", "from 0 to")]
+    [InlineData("saw.kerf", "2", "saw.kerf", "from 0 to")]
+    [InlineData("saw.edgeTrim", "12", "saw.edgeTrim", "leaves nothing of board \"hb3\"")]
+    [InlineData("saw.undersize", "8", "saw.undersize", "leaves nothing of the smallest panel")]
+    [InlineData("saw.smallestKept", "[4]", "saw.smallestKept", "array of two lengths")]
+    [InlineData("saw.smallestKept", "[4, \"x\"]", "saw.smallestKept[1]", "is no length")]
+    [InlineData("saw.smallestKept", "[4, 0]", "saw.smallestKept", "above 0")]
+    [InlineData("bench.margin", "[1, 2, 3]", "bench.margin", "array of two lengths")]
+    [InlineData("bench.margin", "-1", "bench.margin", "0 to 1 m")]
+    [InlineData("bench.pressSpaces", "0", "bench.pressSpaces", "1 to 1000")]
+    [InlineData("bench.pressHours", "0", "bench.pressHours", "above 0")]
+    [InlineData("labour.perHour", "-5", "labour.perHour", "0 to 10000000")]
+    [InlineData("overheads[0].cost", "\"dear\"", "overheads[0].cost", "Expected a number")]
+    [InlineData("effort", "\"utmost\"", "effort", "\"quick\", \"steady\", \"thorough\"")]
+    public async Task Create_order_with_one_fault_is_refused_naming_the_field_and_what_is_right(
+        string path, string? value, string key, string expected)
+    {
+        using HttpClient client = _host.CreateClient();
+
+        using HttpResponseMessage response = await client.PostOrderAsync(Json.With(SampleOrders.Full, path, value));
+
+        JsonElement problem = await Json.ReadProblemAsync(response, 400, "/problems/invalid-request");
+        string message = Assert.Single(problem.GetProperty("errors").GetProperty(key).EnumerateArray()).GetString()!;
+        Assert.Contains(expected, message, StringComparison.Ordinal);
+        Assert.Empty(_planner.Orders);
+    }
+
+    [Fact]
+    public async Task Create_order_with_many_faults_of_all_sorts_is_told_all_of_them_at_once()
+    {
+        using HttpClient client = _host.CreateClient();
+        const string body =
+            """
+            { "panels": [ { "widht": 8, "height": "x", "quantity": 1.5 }, { "width": 0, "height": 10, "quantity": 3, "mark": "A" }, { "mark": "A", "width": 1, "height": 1, "quantity": 1, "mayBuy": true } ],
+              "boards": [ { "id": "b", "thickness": 1, "width": 4, "height": "4 ells", "price": 1.001, "onHand": -1 } ],
+              "saw": { "kerf": "wide" }, "efort": "quick" }
+            """;
+
+        using HttpResponseMessage response = await client.PostOrderAsync(body);
+
+        JsonElement problem = await Json.ReadProblemAsync(response, 400, "/problems/invalid-request");
+        Assert.Equal(
+            new[]
+            {
+                "boards[0].height", "boards[0].onHand", "boards[0].price", "efort", "panels[0].height", "panels[0].quantity",
+                "panels[0].widht", "panels[0].width", "panels[1].width", "panels[2].mark", "panels[2].mayBuy", "panels[2].shopPrice", "saw.kerf",
+            },
+            problem.GetProperty("errors").EnumerateObject().Select(e => e.Name).Order(StringComparer.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("JPY", "610", true)]
+    [InlineData("JPY", "6.10", false)]
+    [InlineData("KWD", "6.125", true)]
+    [InlineData("KWD", "6.1251", false)]
+    [InlineData("EUR", "6.1000", true)]
+    public async Task Create_price_with_the_currencys_digits_is_taken_and_with_more_is_refused(string currency, string price, bool right)
+    {
+        using HttpClient client = _host.CreateClient();
+        string order = Json.With(Json.With(SampleOrders.Smallest, "currency", $"\"{currency}\""), "boards[0].price", price);
+
+        using HttpResponseMessage response = await client.PostOrderAsync(order);
+
+        Assert.Equal(right ? HttpStatusCode.Created : HttpStatusCode.BadRequest, response.StatusCode);
+    }
+
+    [Fact]
+    public async Task Create_more_than_500_lines_is_refused()
+    {
+        using HttpClient client = _host.CreateClient();
+        string lines = string.Join(',', Enumerable.Repeat("""{ "width": 8, "height": 10, "quantity": 1 }""", 501));
+
+        using HttpResponseMessage response = await client.PostOrderAsync(Json.With(SampleOrders.Full, "panels", $"[{lines}]"));
+
+        JsonElement problem = await Json.ReadProblemAsync(response, 400, "/problems/invalid-request");
+        Assert.Contains("501", problem.GetProperty("errors").GetProperty("panels")[0].GetString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Create_a_body_of_nothing_but_unknown_fields_is_answered_briefly()
+    {
+        using HttpClient client = _host.CreateClient();
+        string body = "{" + string.Join(',', Enumerable.Range(0, 20_000).Select(i => $"\"unknown{i}\":1")) + "}";
+
+        using HttpResponseMessage response = await client.PostOrderAsync(body);
+
+        JsonElement problem = await Json.ReadProblemAsync(response, 400, "/problems/invalid-request");
+        Assert.InRange(problem.GetProperty("errors").EnumerateObject().Count(), 100, 200);
+    }
+
+    public void Dispose()
+    {
+        _host.Dispose();
+        _planner.Dispose();
+    }
+}
