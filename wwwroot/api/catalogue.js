@@ -1,0 +1,18 @@
+// @ts-check
+/** What the service knows by itself: standard formats and demo orders. */
+
+/** @param {string} address */
+async function ask(address) {
+  const response = await fetch(address);
+  if (!response.ok) throw new TypeError(`${address}: ${response.status}`);
+  return response.json();
+}
+
+/** @returns {Promise<any[]>} */
+export const formats = () => ask('/api/formats');
+
+/** @returns {Promise<string[]>} */
+export const demoNames = () => ask('/api/demo');
+
+/** @param {string} name @returns {Promise<any>} */
+export const demo = (name) => ask(`/api/demo/${encodeURIComponent(name)}`);

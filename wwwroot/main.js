@@ -1,0 +1,162 @@
+// @ts-check
+/** Wires the page: state to parts, parts to state, the service behind them. Everything else is told what it shows. */
+
+import * as catalogue from './api/catalogue.js';
+import * as plans from './api/plans.js';
+import * as shelf from './api/shelf.js';
+import { formatByName, seriesOf } from './model/formats.js';
+import { numbers } from './model/numbers.js';
+import { addLine, changeUnits, emptyOrder, freeMark, fromWire, keyed, put, at, toWire } from './model/order.js';
+import { createStore } from './model/store.js';
+import { speak, t } from './texts/index.js';
+import { mountAct, mountProblem } from './view/act.js';
+import { mountDays } from './view/days.js';
+import { mountGoods } from './view/goods.js';
+import { mountLines } from './view/lines.js';
+import { mountRack } from './view/rack.js';
+import { layOut, mountHead, offerKinds } from './view/ticket.js';
+import { mountWishes } from './view/wishes.js';
+import { mountWork } from './view/work.js';
+import { mountWrite } from './view/write.js';
+import { mountYields } from './view/yields.js';
+
+const EXAMPLE = 'tern-island';
+
+/** What can go wrong before there is a page: no service. */
+const orElse = (/** @type {Promise<any>} */ wanted, /** @type {any} */ instead) => wanted.catch((fault) => {
+  if (fault instanceof TypeError) return instead;
+  throw fault;
+});
+
+const [listed, demos, remembered] = await Promise.all([orElse(catalogue.formats(), []), orElse(catalogue.demoNames(), []), shelf.recall()]);
+const first = remembered ?? {
+  order: fromWire(await orElse(catalogue.demo(EXAMPLE), emptyOrder())),
+  way: { series: 'inch', face: '', lying: false, surface: 'cloth' }, decimals: false, language: 'en', plan: null, ticks: {},
+};
+await speak(first.language);
+
+let kept = true;
+const store = createStore(first, (state) => { kept = shelf.keep(state); });
+/** @type {{ busy: boolean, progress: any, problem: any, address: string, wish: AbortController | null }} */
+const work = { busy: false, progress: null, problem: null, address: '', wish: null };
+const series = seriesOf(listed);
+
+const change = (/** @type {string} */ path, /** @type {any} */ value) => store.change(path, (state) => put(state.order, path, value));
+const add = (/** @type {string} */ list, /** @type {any} */ row) => store.change(`add ${list}`, ({ order }) => {
+  if (!at(order, list)) put(order, list, []);
+  at(order, list).push(keyed(row));
+});
+const remove = (/** @type {string} */ list, /** @type {string} */ key) => store.change(`remove ${key}`, ({ order }) => {
+  put(order, list, at(order, list).filter((/** @type {any} */ row) => row.key !== key));
+});
+const addLines = (/** @type {any[]} */ lines) => store.change(`lines ${Date.now()}`, ({ order }) => lines.forEach((line) => addLine(order, line)));
+const open = (/** @type {any} */ order) => store.change(`open ${Date.now()}`, (state) => { state.order = order; });
+
+/** Asks for a plan and shows what comes. */
+async function go() {
+  if (work.busy) return;
+  const order = toWire(store.state().order);
+  if (order.panels.length === 0) return;
+  Object.assign(work, { busy: true, progress: null, problem: null, address: '', wish: new AbortController() });
+  render();
+  try {
+    const plan = await plans.plan(order, {
+      signal: /** @type {AbortController} */ (work.wish).signal,
+      onStart: (address) => { work.address = address; render(); },
+      onProgress: (progress) => { work.progress = progress; render(); },
+    });
+    store.change('plan', (state) => Object.assign(state, { plan: { document: plan, order, address: `/api/plans/${plan.id}` }, ticks: {} }));
+    done();
+  } catch (fault) {
+    if (!(fault instanceof plans.Refused)) throw fault;
+    work.problem = fault.problem;
+  } finally {
+    work.busy = false;
+    render();
+  }
+  if (work.problem) places.problem.querySelector('h3')?.focus();
+}
+
+/** The plan is there: show it, and let a link find it again. */
+function done() {
+  history.replaceState(null, '', `#plan=${store.state().plan.document.id}`);
+  work.busy = false;
+  render();
+  document.getElementById('plan')?.focus();
+}
+
+/** A link that names a plan opens it. */
+async function openLinked() {
+  const id = /^#plan=([\w-]+)$/.exec(location.hash)?.[1];
+  if (!id || store.state().plan?.document.id === id) return;
+  try {
+    const plan = await plans.read(`/api/plans/${id}`);
+    if (plan.sheets) store.change('plan', (state) => Object.assign(state, { plan: { document: plan, order: toWire(state.order), address: `/api/plans/${id}` }, ticks: {} }));
+  } catch (fault) {
+    if (!(fault instanceof plans.Refused)) throw fault;
+    work.problem = fault.problem;
+    render();
+  }
+}
+
+const ticket = /** @type {HTMLElement} */ (document.getElementById('ticket'));
+const places = layOut(ticket);
+
+/** Everything the parts are told, from one state. */
+function props() {
+  const { order, way, decimals, language, plan, ticks } = store.state();
+  const format = numbers(order.units, order.currency, decimals);
+  const base = { order, problem: work.problem, change, add, remove, numbers: format, volume: t.volume[/** @type {'inch'} */ (order.units)] };
+  const stale = plan !== null && JSON.stringify(plan.order) !== JSON.stringify(toWire(order));
+  const panels = order.panels.reduce((/** @type {number} */ sum, /** @type {any} */ row) => sum + (Number(row.quantity) || 0), 0);
+  return {
+    base,
+    head: {
+      ...base, demos, decimals, language, kept, canUndo: store.canUndo(), undo: store.undo, fresh: () => open(emptyOrder()),
+      openDemo: async (/** @type {string} */ name) => open(fromWire(await catalogue.demo(name))),
+      setUnits: (/** @type {any} */ unit) => store.change('units', (state) => changeUnits(state.order, unit)),
+      setDecimals: (/** @type {boolean} */ on) => store.change('decimals', (state) => { state.decimals = on; }),
+      setLanguage: (/** @type {string} */ code) => { store.change('language', (state) => { state.language = code; }); location.reload(); },
+    },
+    rack: { ...base, series, way, setWay: (/** @type {any} */ next) => store.change('way', (state) => Object.assign(state.way, next)), add: (/** @type {any} */ line) => addLines([line]) },
+    write: { order, way, named: (/** @type {string} */ name) => formatByName(series, name, way.series), add: addLines },
+    wishes: { ...base, freeMark: () => freeMark(order) },
+    act: {
+      ...work, canStop: work.address !== '', stop: () => void plans.stop(work.address), go, panels, hasPlan: plan !== null, stale, numbers: format,
+      said: plan ? t.act.done(numbers(plan.document.units, plan.document.currency, decimals).money(plan.document.cost.cash)) : '',
+    },
+    days: plan && {
+      plan: plan.document, order: plan.order, address: plan.address, ticks, decimals, numbers: numbers(plan.document.units, plan.document.currency, decimals),
+      tick: (/** @type {string} */ name, /** @type {boolean} */ ticked) => store.change('tick', (state) => { state.ticks[name] = ticked; }),
+    },
+  };
+}
+
+const now = props();
+const parts = {
+  head: mountHead(places.head, now.head), lines: mountLines(places.lines, now.base), write: mountWrite(places.write, now.write),
+  rack: series.length > 0 ? mountRack(places.rack, now.rack) : { update: () => {} }, wishes: mountWishes(places.wishes, now.wishes),
+  goods: mountGoods(places.goods, now.base), work: mountWork(places.work, now.base), yields: mountYields(places.yields, now.base),
+  problem: mountProblem(places.problem), days: mountDays(places.days), act: mountAct(/** @type {Element} */ (document.getElementById('act')), now.act),
+};
+
+function render() {
+  const next = props();
+  offerKinds(next.base.order);
+  parts.head.update(next.head);
+  parts.lines.update(next.base);
+  parts.write.update(next.write);
+  parts.rack.update(next.rack);
+  parts.wishes.update(next.wishes);
+  parts.goods.update(next.base);
+  parts.work.update(next.base);
+  parts.yields.update(next.base);
+  parts.problem.update(work.problem);
+  parts.days.update(next.days);
+  parts.act.update(next.act);
+}
+
+store.listen(render);
+render();
+ticket.removeAttribute('aria-busy');
+await openLinked();

@@ -1,0 +1,154 @@
+// @ts-check
+/**
+ * The order as it is typed: the wire's shape with what stands in the fields, text for text. Every row of a list
+ * has a `key` of its own that never goes out. An empty field is left out, so that the service's default holds.
+ *
+ * @typedef {Record<string, any> & { key: string }} Row
+ * @typedef {{ title: string, units: import('./measures.js').Unit, currency: string, effort: string, panels: Row[], wishes: Row[],
+ *   boards: Row[], cloths: Row[], adhesives: Row[], primers: Row[], saw: Record<string, any>, bench: Record<string, any>,
+ *   labour: Record<string, any>, overheads: Row[] }} Order
+ */
+
+import { readLength, withUnit } from './measures.js';
+
+/** What a field's text becomes on the wire. Lengths may stay text: the service reads them as written. */
+const LENGTHS = new Set(['width', 'height', 'thickness', 'kerf', 'edgeTrim', 'undersize', 'margin', 'smallestKept', 'smallestCloth', 'selvedge', 'step', 'length']);
+const WORDS = new Set(['title', 'units', 'currency', 'mark', 'surface', 'board', 'cloth', 'id', 'name', 'kind', 'grain', 'warp', 'by', 'adhesive', 'primer', 'effort']);
+const PLAIN = /^\d+(?:[.,]\d+)?$/;
+
+let next = 0;
+
+/** A key no other row has. */
+export const newKey = () => `r${Date.now().toString(36)}${next++}`;
+
+/** @param {Record<string, any>} row @returns {Row} */
+export const keyed = (row) => ({ ...row, key: newKey() });
+
+/**
+ * The order as the wire wants it.
+ * @param {Order} order
+ */
+export function toWire(order) {
+  return wire(order, '');
+}
+
+/** What an empty ticket is. @returns {Order} */
+export const emptyOrder = () => ({
+  title: '', units: 'inch', currency: 'EUR', effort: 'steady', panels: [], wishes: [], boards: [], cloths: [], adhesives: [], primers: [],
+  saw: {}, bench: {}, labour: {}, overheads: [],
+});
+
+/**
+ * An order of the wire as it stands in the fields.
+ * @param {any} document
+ * @returns {Order}
+ */
+export function fromWire(document) {
+  const order = { ...emptyOrder(), ...typed(document) };
+  if (typeof order.bench.margin === 'string') order.bench.margin = [order.bench.margin, order.bench.margin];
+  order.panels.forEach((/** @type {Row} */ row) => { row.mark ??= freeMark(order); });
+  return order;
+}
+
+/** @param {any} value @returns {any} */
+function typed(value) {
+  if (Array.isArray(value)) return value.map((item) => (item !== null && typeof item === 'object' ? keyed(typed(item)) : typed(item)));
+  if (value !== null && typeof value === 'object') return Object.fromEntries(Object.entries(value).map(([name, item]) => [name, typed(item)]));
+  return typeof value === 'number' ? String(value) : value;
+}
+
+/** @param {any} value @param {string} name @returns {any} */
+function wire(value, name) {
+  if (Array.isArray(value)) return value.map((item) => wire(item, name));
+  if (value !== null && typeof value === 'object') return wireRow(value);
+  if (typeof value !== 'string' || WORDS.has(name)) return value;
+  const text = value.trim();
+  // What is neither a number nor a length goes out as it is: the service says what is wrong with it.
+  return PLAIN.test(text) ? Number(text.replace(',', '.')) : text;
+}
+
+/** The fields of a sale that belong to the way it is sold; the others wait in the browser. */
+const SALE = /** @type {Record<string, string[]>} */ ({ length: ['by', 'step', 'price', 'atMost'], roll: ['by', 'length', 'price', 'forSale'], none: [] });
+
+/** @param {Record<string, any>} row */
+function wireRow(row) {
+  const fields = row.by === undefined ? null : SALE[row.by];
+  const entries = Object.entries(row)
+    .filter(([name, value]) => name !== 'key' && !empty(value) && (fields?.includes(name) ?? true))
+    .map(([name, value]) => [name, wire(value, name)]);
+  return Object.fromEntries(entries);
+}
+
+/** @param {any} value @returns {boolean} */
+function empty(value) {
+  return value === null || value === undefined || value.by === 'none' || (typeof value === 'string' && value.trim() === '')
+    || (Array.isArray(value) && value.length > 0 && value.every((item) => item === ''));
+}
+
+/**
+ * The value at a path such as `panels[2].width`.
+ * @param {any} root @param {string} path
+ */
+export function at(root, path) {
+  return steps(path).reduce((value, step) => value?.[step], root);
+}
+
+/** Sets the value at a path, making what is missing on the way. @param {any} root @param {string} path @param {any} value */
+export function put(root, path, value) {
+  const way = steps(path);
+  const last = /** @type {string} */ (way.pop());
+  const owner = way.reduce((here, step, i) => (here[step] ??= /^\d+$/.test(way[i + 1] ?? last) ? [] : {}), root);
+  owner[last] = value;
+}
+
+/** @param {string} path */
+const steps = (path) => path.split(/[.[\]]+/).filter((step) => step !== '');
+
+/**
+ * Another unit for bare numbers: those that stand there keep their meaning by getting the old unit.
+ * @param {Order} order @param {import('./measures.js').Unit} unit
+ */
+export function changeUnits(order, unit) {
+  const old = order.units;
+  const walk = (/** @type {any} */ value, /** @type {string} */ name) => {
+    if (Array.isArray(value)) return value.map((/** @type {any} */ item) => walk(item, name));
+    if (value !== null && typeof value === 'object') {
+      return Object.fromEntries(Object.entries(value).map(([key, item]) => [key, walk(item, key)]));
+    }
+    return LENGTHS.has(name) && typeof value === 'string' && value !== '' ? withUnit(value, old) : value;
+  };
+  Object.assign(order, walk(order, ''), { units: unit });
+}
+
+/**
+ * Puts a line on the ticket, or more onto one that is alike.
+ * @param {Order} order @param {Record<string, any>} line
+ */
+export function addLine(order, line) {
+  const alike = order.panels.find((row) => same(row, line, order.units));
+  if (alike) {
+    alike.quantity = String(Number(alike.quantity || 0) + Number(line.quantity));
+    return;
+  }
+  order.panels.push(keyed({ mark: freeMark(order), ...line, quantity: String(line.quantity) }));
+}
+
+/** @param {Row} row @param {Record<string, any>} line @param {import('./measures.js').Unit} unit */
+export function same(row, line, unit) {
+  const alike = (/** @type {string} */ name) => (row[name] ?? '') === (line[name] ?? '');
+  return readLength(row.width, unit) === readLength(line.width, unit)
+    && readLength(row.height, unit) === readLength(line.height, unit)
+    && alike('surface') && alike('cloth') && alike('board');
+}
+
+/** The first of A, B … Z, AA … no line has. @param {Order} order */
+export function freeMark(order) {
+  const taken = new Set([...order.panels, ...order.wishes].map((row) => row.mark));
+  for (let i = 0; ; i++) {
+    const mark = i < 26 ? letter(i) : letter(Math.floor(i / 26) - 1) + letter(i % 26);
+    if (!taken.has(mark)) return mark;
+  }
+}
+
+/** @param {number} i */
+const letter = (i) => String.fromCharCode(65 + i);

@@ -1,0 +1,68 @@
+// @ts-check
+/** Questions one asks of a plan document (CONTRACT 3): what each day needs, nothing computed anew that the plan says. */
+
+/** @typedef {Record<string, any>} Plan */
+
+/** What is taken from the rack: boards, remnants, liquids. @param {Plan} plan */
+export function fromRack(plan) {
+  const boards = plan.sheets.filter((/** @type {any} */ s) => s.source === 'onHand')
+    .map((/** @type {any} */ s) => ({ sort: 'board', id: s.board, count: s.copies, width: s.width, height: s.height }));
+  const cloth = plan.cloth.filter((/** @type {any} */ c) => c.source === 'onHand')
+    .map((/** @type {any} */ c) => ({ sort: 'cloth', id: c.cloth, remnant: c.remnant, count: c.copies, width: c.width, height: c.length }));
+  const liquids = plan.liquids.filter((/** @type {any} */ l) => l.fromHand > 0)
+    .map((/** @type {any} */ l) => ({ sort: 'liquid', id: l.id, volume: l.fromHand }));
+  return [...boards, ...cloth, ...liquids];
+}
+
+/** Leftovers worth keeping, alike ones together. @param {Plan} plan @param {'sheets' | 'cloth'} where */
+export function kept(plan, where) {
+  /** @type {Map<string, { id: string, width: number, height: number, count: number }>} */
+  const found = new Map();
+  for (const material of plan[where]) {
+    for (const offcut of material.offcuts.filter((/** @type {any} */ o) => o.kept)) {
+      const id = material.board ?? material.cloth;
+      const height = offcut.height ?? offcut.length;
+      const name = `${id} ${offcut.width} ${height}`;
+      const one = found.get(name) ?? { id, width: offcut.width, height, count: 0 };
+      one.count += material.copies;
+      found.set(name, one);
+    }
+  }
+  return [...found.values()].sort((a, b) => b.width * b.height - a.width * a.height);
+}
+
+/** Waste over all sheets. @param {Plan} plan */
+export function waste(plan) {
+  const sum = (/** @type {string} */ part) =>
+    plan.sheets.reduce((/** @type {number} */ all, /** @type {any} */ s) => all + s.waste[part] * s.copies, 0);
+  return { kerf: sum('kerf'), trim: sum('trim'), scrap: sum('scrap') };
+}
+
+/**
+ * The press: panels of one size share a stack. Plain arithmetic on the bench settings; the days come with the schedule.
+ * @param {Plan} plan @param {{ pressSpaces: number, stackHeight: number }} bench
+ */
+export function press(plan, bench) {
+  const lines = plan.panels
+    .filter((/** @type {any} */ p) => p.surface === 'cloth' && p.made > 0)
+    .map((/** @type {any} */ p) => ({ ...p, stacks: Math.ceil(p.made / bench.stackHeight) }));
+  const stacks = lines.reduce((/** @type {number} */ sum, /** @type {any} */ p) => sum + p.stacks, 0);
+  return { lines, stacks, rounds: Math.ceil(stacks / bench.pressSpaces) };
+}
+
+/** Which cuts a setting makes: sheet number to cut numbers. @param {any} step @returns {[number, number[]][]} */
+export function cutsOf(step) {
+  /** @type {Map<number, number[]>} */
+  const bySheet = new Map();
+  for (const pass of step.passes) bySheet.set(pass.sheet, [...(bySheet.get(pass.sheet) ?? []), pass.cut]);
+  return [...bySheet].sort(([a], [b]) => a - b);
+}
+
+/** Parts of a line's cost that are not nothing. @param {any} line @param {Record<string, string>} names @returns {[string, number][]} */
+export const parts = (line, names) => /** @type {[string, number][]} */ (Object.keys(names).map((name) => [name, line[name] ?? 0])).filter(([, cost]) => cost > 0);
+
+/** The name of a good by its id. @param {any} order @param {string} id @returns {string} */
+export function nameOf(order, id) {
+  const good = [...order.boards, ...order.cloths, ...order.adhesives, ...order.primers].find((one) => one.id === id);
+  return good?.name || id;
+}

@@ -1,0 +1,105 @@
+// @ts-check
+/** The one button, what it is doing, and what stands in its way. */
+
+import { t } from '../texts/index.js';
+import { h, refill, say, set } from './dom.js';
+
+/**
+ * @typedef {{ busy: boolean, progress: import('../api/plans.js').Progress | null, problem: import('../api/plans.js').Problem | null, canStop: boolean,
+ *   panels: number, hasPlan: boolean, stale: boolean, said: string, numbers: import('../model/numbers.js').Numbers, go: () => void, stop: () => void }} ActProps
+ * @param {Element} element @param {ActProps} props
+ */
+export function mountAct(element, props) {
+  const go = h('button', { type: 'button', class: 'go', onclick: () => props.go() });
+  const stop = h('button', { type: 'button', onclick: () => props.stop() }, t.act.stop);
+  const said = h('p', { class: 'act-said', role: 'status' });
+  const meter = h('meter', { min: 0, max: 1, 'aria-hidden': 'true' });
+  const skip = h('a', { href: '#plan', class: 'to-plan' }, t.page.skip);
+  element.append(h('div', { class: 'act-inner' }, go, stop, meter, said, skip));
+  const update = (/** @type {ActProps} */ next) => {
+    props = next;
+    const { busy, hasPlan, stale, progress } = props;
+    say(go, hasPlan ? t.act.again : t.act.plan);
+    set(go, { 'aria-disabled': busy, 'data-fresh': hasPlan && !stale });
+    go.hidden = busy;
+    stop.hidden = !busy || !props.canStop;
+    skip.hidden = !hasPlan || busy;
+    meter.hidden = !busy || !progress?.spent;
+    if (progress?.spent) meter.value = Math.min(1, (progress.leastPossible ?? 0) / progress.spent);
+    say(said, words(props));
+  };
+  update(props);
+  return { update };
+}
+
+/** @param {ActProps} props */
+function words({ busy, progress, panels, hasPlan, stale, said, numbers }) {
+  if (!busy) return [hasPlan && stale ? t.act.stale : said, panels === 0 ? '' : t.make.total(panels)].filter(Boolean).join(' ');
+  const spent = typeof progress?.spent === 'number' ? `${t.act.best}: ${numbers.money(progress.spent)}.` : '';
+  const least = typeof progress?.leastPossible === 'number' && spent ? `${t.act.least} ${numbers.money(progress.leastPossible)}.` : '';
+  return [t.act.planning, spent, least].filter(Boolean).join(' ');
+}
+
+/**
+ * What is wrong, in words, with a way to each field.
+ * @param {Element} element
+ */
+export function mountProblem(element) {
+  const head = h('h3', { tabindex: -1 }, t.wrong.head);
+  const detail = h('p');
+  const list = h('ul');
+  const box = h('div', { class: 'problem', role: 'alert' });
+  element.append(box);
+  /** @type {any} */
+  let shown = null;
+  return {
+    /** @param {import('../api/plans.js').Problem | null} problem */
+    update(problem) {
+      if (problem === shown) return;
+      shown = problem;
+      box.hidden = !problem;
+      refill(box);
+      if (!problem) return;
+      say(detail, plain(problem));
+      refill(list, ...Object.entries(problem.errors ?? {}).map(([path, faults]) => fault(path, faults)), ...lines(problem.marks));
+      refill(box, head, detail, list);
+    },
+  };
+}
+
+/** @param {import('../api/plans.js').Problem} problem */
+function plain({ title, status, detail, errors }) {
+  if (title === 'unreachable') return t.wrong.unreachable;
+  if (status === 503) return t.wrong.busy;
+  if (status === 404) return t.wrong.lost;
+  return errors && Object.keys(errors).length > 0 ? '' : detail ?? title;
+}
+
+/** @param {string} path @param {string[]} faults */
+function fault(path, faults) {
+  const input = /** @type {HTMLElement | null} */ (document.querySelector(`[data-path="${CSS.escape(path)}"], [data-path="${CSS.escape(`${path}[0]`)}"]`));
+  const words = `${input ? where(path, input) : path}: ${faults.join(' ')}`;
+  return input ? h('li', {}, h('a', { href: `#${input.id}`, onclick: (/** @type {Event} */ event) => goTo(event, input) }, words)) : h('li', {}, words);
+}
+
+/** "A, width". @param {string} path @param {HTMLElement} input */
+function where(path, input) {
+  const line = input.closest('.line')?.getAttribute('aria-label');
+  const label = document.querySelector(`label[for="${input.id}"]`)?.textContent ?? path;
+  return line ? `${line}, ${label}` : label;
+}
+
+/** @param {Event} event @param {HTMLElement} input */
+function goTo(event, input) {
+  event.preventDefault();
+  for (let box = input.closest('details'); box; box = box.parentElement?.closest('details') ?? null) box.open = true;
+  input.focus();
+  input.scrollIntoView({ block: 'center' });
+}
+
+/** Lines that cannot be made: by mark, or a list of what is missing. @param {any} marks */
+function lines(marks) {
+  if (!marks) return [];
+  const all = Array.isArray(marks) ? marks : Object.entries(marks).map(([mark, missing]) => ({ mark, missing }));
+  return all.map((one) => h('li', {}, typeof one === 'string' ? one : `${one.mark}: ${[one.missing].flat().map((m) => (typeof m === 'string' ? m : JSON.stringify(m))).join(' ')}`));
+}

@@ -1,0 +1,52 @@
+// @ts-check
+/** Day 3: cut the cloth, have glue and ground ready, fill the press. */
+
+import { nameOf, press } from '../model/plan.js';
+import { t } from '../texts/index.js';
+import { h } from './dom.js';
+import { figure } from './drawing.js';
+import { tick } from './tick.js';
+
+/** @param {import('./days.js').DayProps} props */
+export function bench(props) {
+  const content = [...cloth(props), ...liquids(props), ...stacks(props)];
+  return content.length > 0 ? content : [h('p', {}, t.bench.nothing)];
+}
+
+/** @param {import('./days.js').DayProps} props */
+function cloth({ plan, order }) {
+  if (plan.cloth.length === 0) return [];
+  return [
+    h('h3', {}, t.bench.cloth),
+    h('div', { class: 'cloths' }, ...plan.cloth.map((/** @type {any} */ one) => figure(
+      one.drawing, `${one.number}: ${t.bench.copies(one.copies)}, ${nameOf(order, one.cloth)}${one.remnant ? `, ${one.remnant}` : ''}`, one.svg))),
+  ];
+}
+
+/** @param {import('./days.js').DayProps} props */
+function liquids(props) {
+  const { plan, order, numbers } = props;
+  if (plan.liquids.length === 0) return [];
+  return [
+    h('h3', {}, t.bench.glue),
+    h('ul', { class: 'slip' }, ...plan.liquids.map((/** @type {any} */ one) => h('li', {}, tick(props, `liquid-${one.id}`,
+      h('strong', { class: 'amount' }, numbers.volume(one.needed)), ' ', nameOf(order, one.id),
+      h('span', { class: 'at' }, [one.fromHand > 0 && `${numbers.volume(one.fromHand)} ${t.bench.fromHand}`, `${numbers.volume(one.left)} ${t.bench.left}`].filter(Boolean).join(', ')))))),
+  ];
+}
+
+/** @param {import('./days.js').DayProps} props */
+function stacks(props) {
+  const { plan, order, numbers } = props;
+  const settings = { pressSpaces: Number(order.bench?.pressSpaces ?? 4), stackHeight: Number(order.bench?.stackHeight ?? 10) };
+  const pressed = press(plan, settings);
+  if (pressed.stacks === 0) return [];
+  return [
+    h('h3', {}, t.bench.press),
+    h('p', {}, t.bench.rounds(pressed.rounds, String(order.bench?.pressHours ?? 12))),
+    h('ul', { class: 'slip' }, ...pressed.lines.map((/** @type {any} */ p) => h('li', {}, tick(props, `press-${p.mark}`,
+      h('strong', { class: 'amount' }, `${p.made} × ${p.mark}`), ' ', numbers.size(p.width, p.height),
+      h('span', { class: 'at' }, t.bench.stack(p.stacks, settings.stackHeight)))))),
+    h('p', { class: 'hint' }, t.bench.order),
+  ];
+}

@@ -1,0 +1,62 @@
+// @ts-check
+/** Day 1: what to buy, by kind of shop, and what to take from the rack. */
+
+import { fromRack, nameOf } from '../model/plan.js';
+import { t } from '../texts/index.js';
+import { h } from './dom.js';
+import { tick } from './tick.js';
+
+/** @type {Record<string, keyof typeof t.errand.shops>} */
+const SHOP = { sheet: 'board', step: 'cloth', roll: 'cloth', container: 'liquid', panel: 'ready' };
+
+/** @param {import('./days.js').DayProps} props */
+export function errand(props) {
+  const { plan, numbers, address } = props;
+  const bought = plan.buy.length === 0
+    ? [h('p', {}, t.errand.nothing)]
+    : [...shops(props), h('p', { class: 'sum' }, h('span', {}, t.errand.sum), h('strong', {}, numbers.money(plan.cost.cash)))];
+  return [
+    ...bought,
+    ...taken(props),
+    h('p', { class: 'tools' },
+      h('button', { type: 'button', onclick: () => print() }, t.errand.print),
+      h('a', { href: `${address}/buy.csv`, download: '' }, t.errand.csv)),
+  ];
+}
+
+/** @param {import('./days.js').DayProps} props */
+function shops(props) {
+  return Object.keys(t.errand.shops).flatMap((shop) => {
+    const here = props.plan.buy.map((/** @type {any} */ line, /** @type {number} */ i) => ({ ...line, i })).filter((/** @type {any} */ line) => SHOP[line.saleUnit] === shop);
+    if (here.length === 0) return [];
+    return [
+      h('h3', {}, t.errand.shops[/** @type {'board'} */ (shop)]),
+      h('ul', { class: 'slip' }, ...here.map((/** @type {any} */ line) => h('li', {}, tick(props, `buy${line.i}`, ...said(line, props))))),
+    ];
+  });
+}
+
+/** @param {any} line @param {import('./days.js').DayProps} props */
+function said(line, { order, numbers }) {
+  const cloth = line.saleUnit === 'step' && order.cloths.find((/** @type {any} */ c) => c.id === line.id);
+  const step = cloth ? `${cloth.sale.step} ${/[a-z]/i.test(String(cloth.sale.step)) ? '' : t.short[/** @type {'inch'} */ (order.units)]}`.trim() : '';
+  const amount = cloth ? t.errand.ofSteps(line.quantity, step) : `${line.quantity} ×`;
+  return [
+    h('strong', { class: 'amount' }, amount), ' ', h('span', { class: 'what' }, line.name ?? line.id),
+    h('span', { class: 'at' }, `${t.errand.at} ${numbers.money(line.unitPrice)}`), h('span', { class: 'cost' }, numbers.money(line.cost)),
+  ];
+}
+
+/** @param {import('./days.js').DayProps} props */
+function taken(props) {
+  const { plan, order, numbers } = props;
+  const all = fromRack(plan);
+  if (all.length === 0) return [];
+  const one = (/** @type {any} */ good) => (good.sort === 'liquid'
+    ? [h('strong', { class: 'amount' }, numbers.volume(good.volume)), ' ', nameOf(order, good.id)]
+    : [h('strong', { class: 'amount' }, `${good.count} ×`), ' ', `${nameOf(order, good.id)}${good.remnant ? `, ${good.remnant}` : ''}, ${numbers.size(good.width, good.height)}`]);
+  return [
+    h('h3', {}, t.errand.fromRack),
+    h('ul', { class: 'slip' }, ...all.map((good, i) => h('li', {}, tick(props, `take${i}`, ...one(good))))),
+  ];
+}

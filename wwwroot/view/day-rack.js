@@ -1,0 +1,46 @@
+// @ts-check
+/** Day 6: what goes back on the rack, drawn to one scale. */
+
+import { kept, nameOf } from '../model/plan.js';
+import { t } from '../texts/index.js';
+import { h, svg } from './dom.js';
+import { tick } from './tick.js';
+
+const TALLEST_PIXELS = 96;
+const HATCH_PIXELS = 9;
+
+/** @param {import('./days.js').DayProps} props */
+export function rack(props) {
+  const { plan, order, numbers } = props;
+  const liquids = plan.liquids.filter((/** @type {any} */ l) => l.left > 0);
+  const content = [
+    ...leftovers(props, kept(plan, 'sheets'), t.rack.boards, 'board'),
+    ...leftovers(props, kept(plan, 'cloth'), t.rack.cloth, 'cloth'),
+    ...(liquids.length > 0 ? [h('h3', {}, t.rack.liquids), h('ul', { class: 'slip' }, ...liquids.map((/** @type {any} */ l) => h('li', {},
+      tick(props, `left-${l.id}`, h('strong', { class: 'amount' }, numbers.volume(l.left)), ' ', nameOf(order, l.id)))))] : []),
+  ];
+  return content.length > 0 ? [...content, h('p', { class: 'hint' }, t.rack.hint)] : [h('p', {}, t.rack.nothing)];
+}
+
+/** @param {import('./days.js').DayProps} props @param {ReturnType<typeof kept>} all @param {string} head @param {string} sort */
+function leftovers(props, all, head, sort) {
+  if (all.length === 0) return [];
+  const scale = TALLEST_PIXELS / Math.max(...all.flatMap((one) => [one.width, one.height]));
+  return [
+    h('h3', {}, head),
+    h('ul', { class: 'leftovers' }, ...all.map((one, i) => h('li', {}, picture(one.width * scale, one.height * scale),
+      tick(props, `${sort}${i}`, h('strong', {}, `${one.count} × ${props.numbers.size(one.width, one.height)}`), h('span', { class: 'at' }, nameOf(props.order, one.id)))))),
+  ];
+}
+
+/** @param {number} width @param {number} height */
+function picture(width, height) {
+  const lines = [];
+  for (let sum = HATCH_PIXELS; sum < width + height; sum += HATCH_PIXELS) {
+    const x1 = Math.max(0, sum - height);
+    const x2 = Math.min(width, sum);
+    lines.push(`M${x1} ${sum - x1}L${x2} ${sum - x2}`);
+  }
+  return svg('svg', { class: 'leftover', width: width + 2, height: height + 2, viewBox: `-1 -1 ${width + 2} ${height + 2}`, 'aria-hidden': 'true' },
+    svg('rect', { width, height }), svg('path', { d: lines.join('') }));
+}

@@ -1,0 +1,81 @@
+// @ts-check
+/** Day 2: the saw run, one setting after the other, beside the sheets; the setting at hand is lit on them. */
+
+import { cutsOf, nameOf } from '../model/plan.js';
+import { t } from '../texts/index.js';
+import { h, set } from './dom.js';
+import { figure } from './drawing.js';
+import { tick } from './tick.js';
+
+/** @param {import('./days.js').DayProps} props */
+export function saw(props) {
+  const { plan } = props;
+  if (plan.sheets.length === 0) return [h('p', {}, t.saw.nothing)];
+  const sheets = h('div', { class: 'sheets' }, h('h3', {}, t.saw.sheets), ...plan.sheets.map((/** @type {any} */ sheet) => drawn(sheet, props)));
+  const run = h('div', { class: 'run' }, h('h3', {}, t.saw.run), h('p', { class: 'hint' }, t.saw.runHint), ...atSupplier(plan), steps(props, sheets), h('p', { class: 'caution-first' }, t.saw.first));
+  return [h('div', { class: 'saw-day' }, run, sheets)];
+}
+
+/** @param {any} sheet @param {import('./days.js').DayProps} props */
+function drawn(sheet, { order }) {
+  const name = `${t.saw.sheet} ${sheet.number}: ${t.saw.copies(sheet.copies)}, ${nameOf(order, sheet.board)}, ${t.saw.pieces(sheet.pieces.length)}`;
+  const element = figure(sheet.drawing, name, sheet.svg);
+  set(element, { 'data-sheet': sheet.number, id: `sheet-${sheet.number}` });
+  return element;
+}
+
+/** Cuts made where the board is bought. @param {any} plan */
+function atSupplier(plan) {
+  const sheets = plan.sheets.map((/** @type {any} */ s) => [s, s.cuts.filter((/** @type {any} */ c) => c.by === 'supplier')]).filter(([, cuts]) => cuts.length > 0);
+  if (sheets.length === 0) return [];
+  return [h('p', { class: 'supplier' }, h('strong', {}, t.saw.supplier), ' ', sheets.map(([s, cuts]) => `${t.saw.sheet} ${s.number}: ${cuts.map((/** @type {any} */ c) => c.number).join(', ')}`).join('; '))];
+}
+
+/** @param {import('./days.js').DayProps} props @param {Element} sheets */
+function steps(props, sheets) {
+  const list = h('ol', { class: 'steps' });
+  /** @type {Set<string>} */
+  const warned = new Set();
+  props.plan.sawRun.forEach((/** @type {any} */ step) => list.append(stepLine(step, props, warned, () => light(list, sheets, step))));
+  sheets.addEventListener('drawn', () => relight(list, sheets, props.plan));
+  return list;
+}
+
+/** @param {any} step @param {import('./days.js').DayProps} props @param {Set<string>} warned @param {() => void} show */
+function stepLine(step, props, warned, show) {
+  const head = t.saw.setting(step.tool === 'sled' ? t.saw.sled : t.saw.fence, props.numbers.length(step.fence));
+  const cuts = cutsOf(step).map(([sheet, numbers]) => `${t.saw.sheet} ${sheet}: ${numbers.length === 1 ? t.saw.cut : t.saw.cuts} ${numbers.join(', ')}`).join('; ');
+  // A caution is read out in full the first time; after that its box says it still holds.
+  const cautions = step.cautions.filter((/** @type {any} */ c) => !warned.has(c.text));
+  cautions.forEach((/** @type {any} */ c) => warned.add(c.text));
+  return h('li', { class: 'step', 'data-step': step.step },
+    h('button', { type: 'button', class: 'setting', 'aria-pressed': 'false', onclick: show }, h('span', { class: 'setting-size' }, head), h('span', { class: 'setting-cuts' }, cuts)),
+    tick(props, `saw${step.step}`, t.saw.done),
+    ...cautions.map((/** @type {any} */ c) => h('p', { class: 'caution' }, c.text)));
+}
+
+/** Lights a setting's cuts on their sheets; the same again puts it out. @param {Element} list @param {Element} sheets @param {any} step */
+function light(list, sheets, step) {
+  const mine = list.querySelector(`[data-step="${step.step}"] .setting`);
+  const on = mine?.getAttribute('aria-pressed') !== 'true';
+  list.querySelectorAll('.setting').forEach((button) => set(button, { 'aria-pressed': String(on && button === mine) }));
+  show(sheets, on ? step : null);
+  const first = on && sheets.querySelector('[data-lit]');
+  if (first) first.closest('figure')?.scrollIntoView({ block: 'nearest', behavior: matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth' });
+}
+
+/** A drawing that comes late shows the setting chosen before. @param {Element} list @param {Element} sheets @param {any} plan */
+function relight(list, sheets, plan) {
+  const number = list.querySelector('[aria-pressed="true"]')?.closest('.step')?.getAttribute('data-step');
+  show(sheets, plan.sawRun.find((/** @type {any} */ step) => String(step.step) === number) ?? null);
+}
+
+/** @param {Element} sheets @param {any} step */
+function show(sheets, step) {
+  const bySheet = new Map(step ? cutsOf(step) : []);
+  sheets.querySelectorAll('figure').forEach((figure) => {
+    const cuts = bySheet.get(Number(figure.getAttribute('data-sheet')));
+    set(figure, { 'data-lighting': step && cuts ? true : null });
+    figure.querySelectorAll('.cut').forEach((cut) => set(cut, { 'data-lit': cuts?.includes(Number(cut.getAttribute('data-cut'))) ? true : null }));
+  });
+}

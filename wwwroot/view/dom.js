@@ -1,0 +1,76 @@
+// @ts-check
+/** The few helpers that make elements. Text goes in as text: nothing here reads markup. */
+
+const SVG = 'http://www.w3.org/2000/svg';
+
+/** @typedef {Record<string, any>} Attributes */
+/** @typedef {Node | string | number | null | undefined | false} Child */
+
+/**
+ * @param {string} tag @param {Attributes} [attributes] functions become listeners @param {...Child} children
+ * @returns {any}
+ */
+export function h(tag, attributes = {}, ...children) {
+  return fill(document.createElement(tag), attributes, children);
+}
+
+/** @param {string} tag @param {Attributes} [attributes] @param {...Child} children @returns {any} */
+export function svg(tag, attributes = {}, ...children) {
+  return fill(document.createElementNS(SVG, tag), attributes, children);
+}
+
+/** @param {Element} element @param {Attributes} attributes @param {Child[]} children */
+function fill(element, attributes, children) {
+  set(element, attributes);
+  element.append(...children.filter(present).map((child) => (child instanceof Node ? child : String(child))));
+  return element;
+}
+
+/** @param {Child} child @returns {child is Node | string | number} */
+const present = (child) => child !== null && child !== undefined && child !== false;
+
+/** Sets attributes; false, null and undefined take one away. @param {Element} element @param {Attributes} attributes */
+export function set(element, attributes) {
+  for (const [name, value] of Object.entries(attributes)) {
+    if (typeof value === 'function') element.addEventListener(name.slice(2), value);
+    else if (value === false || value === null || value === undefined) element.removeAttribute(name);
+    else if (element.getAttribute(name) !== String(value)) element.setAttribute(name, value === true ? '' : String(value));
+  }
+}
+
+/** Replaces text only where it differs, so that a screen reader is not told the same twice. @param {Element} element @param {string} text */
+export function say(element, text) {
+  if (element.textContent !== text) element.textContent = text;
+}
+
+/** @param {Element} element @param {...Child} children */
+export function refill(element, ...children) {
+  element.replaceChildren(...children.filter(present).map((child) => (child instanceof Node ? child : String(child))));
+}
+
+/**
+ * Keeps one mounted part for each item, found again by its key: what has the focus keeps it.
+ * @template T, P
+ * @param {Element} parent
+ * @param {(item: T) => string} key
+ * @param {(item: T) => { element: Element, update: (item: T, index: number, props: P) => void }} mount
+ */
+export function rows(parent, key, mount) {
+  /** @type {Map<string, { element: Element, update: (item: T, index: number, props: P) => void }>} */
+  const parts = new Map();
+  return (/** @type {T[]} */ items, /** @type {P} */ props) => {
+    const gone = new Set(parts.keys());
+    items.forEach((item, index) => {
+      const name = key(item);
+      gone.delete(name);
+      const part = parts.get(name) ?? mount(item);
+      parts.set(name, part);
+      if (parent.children[index] !== part.element) parent.insertBefore(part.element, parent.children[index] ?? null);
+      part.update(item, index, props);
+    });
+    gone.forEach((name) => {
+      parts.get(name)?.element.remove();
+      parts.delete(name);
+    });
+  };
+}

@@ -1,0 +1,66 @@
+// @ts-check
+/**
+ * A drawing of the plan. Its text comes from our own service; it is read as XML, looked through for anything that
+ * could act, and put into the page, so that a cut can be lit and colours follow the page's.
+ */
+
+import * as plans from '../api/plans.js';
+import { t } from '../texts/index.js';
+import { h, refill } from './dom.js';
+
+const ALLOWED = new Set(['svg', 'g', 'rect', 'path', 'text', 'title', 'desc', 'circle', 'line', 'polyline']);
+
+/** @type {Map<string, Promise<string>>} */
+const loaded = new Map();
+
+/** @param {string} address */
+function load(address) {
+  const text = loaded.get(address) ?? plans.drawing(address);
+  loaded.set(address, text);
+  text.catch(() => loaded.delete(address));
+  return text;
+}
+
+/** @param {string} text @returns {Element | null} */
+export function parse(text) {
+  const root = new DOMParser().parseFromString(text, 'image/svg+xml').documentElement;
+  const safe = [root, ...root.querySelectorAll('*')].every((element) => ALLOWED.has(element.localName)
+    && [...element.attributes].every((attribute) => !attribute.name.startsWith('on') && attribute.localName !== 'href'));
+  return safe ? document.importNode(root, true) : null;
+}
+
+/**
+ * A figure that holds a drawing and opens it large.
+ * @param {string} address @param {string} name @param {string | undefined} text the drawing, where the plan brought it along
+ */
+export function figure(address, name, text) {
+  const place = h('div', { class: 'drawing-place', 'aria-busy': 'true' });
+  const large = h('button', { type: 'button', class: 'quiet', onclick: () => enlarge(place, name), 'aria-label': `${t.saw.large}: ${name}` }, t.saw.large);
+  const element = h('figure', { class: 'figure' }, place, h('figcaption', {}, name, ' ', large));
+  const fill = async () => {
+    try {
+      const drawing = parse(text ?? await load(address));
+      if (!drawing) throw new plans.Refused({ title: t.wrong.drawing });
+      refill(place, drawing);
+      element.dispatchEvent(new CustomEvent('drawn', { bubbles: true }));
+    } catch (fault) {
+      if (!(fault instanceof plans.Refused)) throw fault;
+      refill(place, h('p', { class: 'hint' }, t.wrong.drawing, ' '), h('button', { type: 'button', onclick: fill }, t.wrong.retry));
+    }
+    place.removeAttribute('aria-busy');
+  };
+  void fill();
+  return element;
+}
+
+/** @param {HTMLElement} place @param {string} name */
+function enlarge(place, name) {
+  const drawing = place.querySelector('svg')?.cloneNode(true);
+  if (!drawing) return;
+  const close = h('button', { type: 'button', onclick: () => dialog.close() }, t.saw.close);
+  const zoom = h('input', { type: 'range', min: 1, max: 4, step: 0.25, value: 1, 'aria-label': t.saw.zoom, oninput: () => sheet.style.setProperty('--zoom', zoom.value) });
+  const sheet = h('div', { class: 'large-sheet', tabindex: 0 }, drawing);
+  const dialog = h('dialog', { class: 'large', 'aria-label': name, onclose: () => dialog.remove() }, h('div', { class: 'large-bar' }, h('strong', {}, name), zoom, close), sheet);
+  document.body.append(dialog);
+  dialog.showModal();
+}

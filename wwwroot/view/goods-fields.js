@@ -1,0 +1,122 @@
+// @ts-check
+/** The fields of each sort of good, and how it is said in a sentence. */
+
+import { t } from '../texts/index.js';
+
+/**
+ * @typedef {import('./field.js').FieldShape} FieldShape
+ * @typedef {{ head: () => string, add: () => string, fresh: (order: any) => any, fields: (list: string) => ((i: number) => FieldShape)[],
+ *   said: (row: any, sign: string, props: any) => string, parts?: 'remnants' | 'containers' }} Sort
+ */
+
+/** @param {string[]} parts */
+const sentence = (...parts) => parts.filter((part) => part !== '').join('; ');
+
+/** @param {any} props @param {string} price */
+const money = (props, price) => (/^[\d.,]+$/.test(price ?? '') ? props.numbers.money(Number(String(price).replace(',', '.'))) : '');
+
+/** An id no other good of the list has. @param {any} order @param {string} list @param {string} word */
+function freeId(order, list, word) {
+  const taken = new Set(order[list].map((/** @type {any} */ row) => row.id));
+  let n = order[list].length + 1;
+  while (taken.has(`${word}-${n}`)) n++;
+  return `${word}-${n}`;
+}
+
+/** How a cloth is sold. @param {any} order @param {number} i */
+const by = (order, i) => order.cloths[i]?.sale?.by ?? 'none';
+
+/** @type {Record<string, Sort>} */
+export const GOODS = {
+  boards: {
+    head: () => t.goods.boards, add: () => t.goods.addBoard,
+    fresh: (order) => ({ id: freeId(order, 'boards', 'board'), name: '', thickness: '1/8 in' }),
+    fields: (list) => [
+      (i) => ({ path: `${list}[${i}].name`, label: t.goods.name, size: 24 }),
+      (i) => ({ path: `${list}[${i}].kind`, label: t.goods.kind, size: 11, list: 'board-kinds' }),
+      (i) => ({ path: `${list}[${i}].thickness`, unit: 'length', label: t.goods.thickness, size: 6 }),
+      (i) => ({ path: `${list}[${i}].width`, unit: 'length', label: t.goods.width, size: 7 }),
+      (i) => ({ path: `${list}[${i}].height`, unit: 'length', label: t.goods.height, size: 7 }),
+      (i) => ({ path: `${list}[${i}].price`, unit: 'money', label: t.goods.price, size: 7, kind: 'number' }),
+      (i) => ({ path: `${list}[${i}].forSale`, label: t.goods.forSale, hint: t.goods.forSaleHint, size: 4, kind: 'number' }),
+      (i) => ({ path: `${list}[${i}].onHand`, label: t.goods.onHand, size: 4, kind: 'number' }),
+      (i) => ({ path: `${list}[${i}].value`, unit: 'money', label: t.goods.value, size: 6, kind: 'number' }),
+      (i) => ({ path: `${list}[${i}].grain`, label: t.goods.grain, kind: 'choice', options: [['', t.goods.grainNone], ['height', t.goods.grainHeight]] }),
+      (i) => ({ path: `${list}[${i}].edgeTrim`, unit: 'length', label: t.goods.edgeTrim, hint: t.goods.edgeTrimHint, size: 6 }),
+    ],
+    said: (row, sign, props) => sentence(
+      row.name || t.goods.unnamed,
+      row.width && row.height ? `${row.width} × ${row.height} ${sign}, ${row.thickness} ${t.goods.thick}` : '',
+      row.forSale === '0' ? t.goods.notForSale : row.price ? t.goods.sheetSaid(money(props, row.price)) : '',
+      Number(row.onHand) > 0 ? t.goods.onRack(row.onHand) : '',
+    ),
+  },
+  cloths: {
+    head: () => t.goods.cloths, add: () => t.goods.addCloth, parts: 'remnants',
+    fresh: (order) => ({ id: freeId(order, 'cloths', 'cloth'), name: '', sale: { by: 'length' }, remnants: [] }),
+    fields: (list) => [
+      (i) => ({ path: `${list}[${i}].name`, label: t.goods.name, size: 24 }),
+      (i) => ({ path: `${list}[${i}].kind`, label: t.goods.kind, size: 9, list: 'cloth-kinds' }),
+      (i) => ({ path: `${list}[${i}].width`, unit: 'length', label: t.goods.width, size: 7 }),
+      (i) => ({ path: `${list}[${i}].selvedge`, unit: 'length', label: t.goods.selvedge, size: 6 }),
+      (i) => ({ path: `${list}[${i}].warp`, label: t.goods.warp, kind: 'choice', options: [['', t.goods.warpAny], ['height', t.goods.warpHeight]] }),
+      (i) => ({ path: `${list}[${i}].sale.by`, label: t.goods.sale, kind: 'choice', options: [['length', t.goods.byLength], ['roll', t.goods.byRoll], ['none', t.goods.notSold]] }),
+      (i) => ({ path: `${list}[${i}].sale.step`, unit: 'length', when: (order) => by(order, i) === 'length', label: t.goods.step, size: 7 }),
+      (i) => ({ path: `${list}[${i}].sale.length`, unit: 'length', when: (order) => by(order, i) === 'roll', label: t.goods.length, size: 7 }),
+      (i) => ({ path: `${list}[${i}].sale.price`, unit: 'money', when: (order) => by(order, i) !== 'none', label: t.goods.price, size: 7, kind: 'number' }),
+      (i) => ({ path: `${list}[${i}].sale.atMost`, when: (order) => by(order, i) === 'length', label: t.goods.atMost, hint: t.goods.forSaleHint, size: 4, kind: 'number' }),
+      (i) => ({ path: `${list}[${i}].sale.forSale`, when: (order) => by(order, i) === 'roll', label: t.goods.forSale, hint: t.goods.forSaleHint, size: 4, kind: 'number' }),
+    ],
+    said: (row, sign, props) => sentence(
+      row.name || t.goods.unnamed,
+      row.width ? `${row.width} ${sign} ${t.goods.wide}` : '',
+      row.sale?.by === 'roll' ? t.goods.rollSaid(money(props, row.sale.price))
+        : row.sale?.by === 'length' ? t.goods.stepSaid(`${row.sale.step ?? ''} ${sign}`, money(props, row.sale.price)) : t.goods.notForSale,
+      row.remnants?.length > 0 ? t.goods.remnantsSaid(row.remnants.length) : '',
+    ),
+  },
+  adhesives: liquid('adhesives', 'glue', () => t.goods.adhesives, () => t.goods.addAdhesive),
+  primers: liquid('primers', 'ground', () => t.goods.primers, () => t.goods.addPrimer),
+};
+
+/** @param {string} sort @param {string} word @param {() => string} head @param {() => string} add @returns {Sort} */
+function liquid(sort, word, head, add) {
+  return {
+    head, add, parts: 'containers',
+    fresh: (order) => ({ id: freeId(order, sort, word), name: '', coverage: {}, containers: [] }),
+    fields: (list) => [
+      (i) => ({ path: `${list}[${i}].name`, label: t.goods.name, size: 24 }),
+      (i) => ({ path: `${list}[${i}].coverage.area`, label: t.goods.covers, size: 6, kind: 'number', unit: 'area' }),
+      (i) => ({ path: `${list}[${i}].coverage.volume`, label: t.goods.with, size: 6, kind: 'number', unit: 'volume' }),
+      (i) => ({ path: `${list}[${i}].onHand`, label: t.goods.have, size: 6, kind: 'number', unit: 'volume' }),
+      (i) => ({ path: `${list}[${i}].value`, unit: 'money', label: t.goods.worth, size: 6, kind: 'number' }),
+      ...(sort === 'primers' ? [(/** @type {number} */ i) => ({ path: `${list}[${i}].coats`, label: t.goods.coats, size: 3, kind: /** @type {'number'} */ ('number') })] : []),
+    ],
+    said: (row, _sign, props) => sentence(
+      row.name || t.goods.unnamed,
+      (row.containers ?? []).map((/** @type {any} */ c) => `${c.volume} ${props.volume} ${money(props, c.price)}`).join(', '),
+      Number(row.onHand) > 0 ? `${row.onHand} ${props.volume} ${t.goods.onHand}` : '',
+    ),
+  };
+}
+
+/** A part of a good: its fields under a path. */
+export const REMNANT = {
+  head: () => t.goods.remnants, add: () => t.goods.addRemnant,
+  fresh: (/** @type {any} */ row) => ({ id: `r${(row.remnants?.length ?? 0) + 1}-${Date.now().toString(36).slice(-3)}`, quantity: '1' }),
+  fields: /** @type {((path: string) => FieldShape)[]} */ ([
+    (path) => ({ path: `${path}.width`, unit: 'length', label: t.goods.width, size: 7 }),
+    (path) => ({ path: `${path}.length`, unit: 'length', label: t.goods.length, size: 7 }),
+    (path) => ({ path: `${path}.quantity`, label: t.goods.pieces, size: 3, kind: 'number' }),
+    (path) => ({ path: `${path}.value`, unit: 'money', label: t.goods.value, size: 6, kind: 'number' }),
+  ]),
+};
+
+export const CONTAINER = {
+  head: () => t.goods.containers, add: () => t.goods.addContainer,
+  fresh: () => ({}),
+  fields: /** @type {((path: string) => FieldShape)[]} */ ([
+    (path) => ({ path: `${path}.volume`, label: '', size: 6, kind: 'number', unit: 'volume' }),
+    (path) => ({ path: `${path}.price`, unit: 'money', label: t.goods.price, size: 6, kind: 'number' }),
+  ]),
+};

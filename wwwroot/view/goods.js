@@ -1,0 +1,92 @@
+// @ts-check
+/** What is there and what can be bought: each good a sentence that opens into its fields. */
+
+import { SIGN } from '../model/measures.js';
+import { t } from '../texts/index.js';
+import { h, rows, say, set } from './dom.js';
+import { fields } from './field.js';
+import { CONTAINER, GOODS, REMNANT } from './goods-fields.js';
+
+/**
+ * @typedef {import('./field.js').FieldProps & { add: (list: string, row: any) => void, remove: (list: string, key: string) => void, numbers: import('../model/numbers.js').Numbers }} GoodsProps
+ * @param {Element} element @param {GoodsProps} props
+ */
+export function mountGoods(element, props) {
+  const shelves = Object.entries(GOODS).map(([list, sort]) => {
+    const body = h('ul', { class: 'goods' });
+    const fill = rows(body, (/** @type {any} */ row) => row.key, () => mountGood(list, sort));
+    const add = h('button', { type: 'button', class: 'quiet', onclick: () => props.add(list, sort.fresh(props.order)) }, sort.add());
+    element.append(h('section', { class: 'shelf-of-goods' }, h('h4', {}, sort.head()), body, add));
+    return () => fill(props.order[list], props);
+  });
+  const update = (/** @type {GoodsProps} */ next) => {
+    props = next;
+    shelves.forEach((fill) => fill());
+  };
+  update(props);
+  return { update };
+}
+
+/** @param {string} list @param {import('./goods-fields.js').Sort} sort */
+function mountGood(list, sort) {
+  /** @type {any} */
+  let now;
+  let row = /** @type {any} */ (null);
+  let known = false;
+  const main = fields(sort.fields(list));
+  const parts = sort.parts ? mountParts(list, sort.parts) : null;
+  const said = h('span', { class: 'said' });
+  const remove = h('button', { type: 'button', class: 'quiet', onclick: () => now.remove(list, row.key) }, t.goods.remove);
+  const details = h('details', {}, h('summary', {}, said), h('div', { class: 'fields' }, ...main.elements), parts?.element, remove);
+  const element = h('li', { class: 'good' }, details);
+  return {
+    element,
+    /** @param {any} item @param {number} index @param {any} props */
+    update(item, index, props) {
+      now = props;
+      row = item;
+      main.update(props, index);
+      parts?.update(item, index, props);
+      say(said, sort.said(item, SIGN[/** @type {'inch'} */ (props.order.units)], props));
+      set(remove, { 'aria-label': `${t.goods.remove}: ${item.name || t.goods.unnamed}` });
+      if (!known && !item.name) details.open = true;
+      known = true;
+      if (details.querySelector('[aria-invalid]')) details.open = true;
+    },
+  };
+}
+
+/** Remnants of a cloth, containers of a liquid. @param {string} list @param {'remnants' | 'containers'} name */
+function mountParts(list, name) {
+  const shape = name === 'remnants' ? REMNANT : CONTAINER;
+  let path = '';
+  let row = /** @type {any} */ (null);
+  /** @type {any} */
+  let now;
+  const body = h('ul', { class: 'parts' });
+  const fill = rows(body, (/** @type {any} */ part) => part.key, () => {
+    let key = '';
+    let owner = 0;
+    const all = fields(shape.fields.map((make) => (i) => make(`${list}[${owner}].${name}[${i}]`)));
+    const remove = h('button', { type: 'button', class: 'quiet', onclick: () => now.remove(path, key) }, t.goods.remove);
+    return {
+      element: h('li', {}, h('span', { class: 'fields' }, ...all.elements), remove),
+      update: (/** @type {any} */ part, /** @type {number} */ i, /** @type {any} */ props) => {
+        ({ key } = part);
+        owner = props.owner;
+        all.update(props, i);
+      },
+    };
+  });
+  const add = h('button', { type: 'button', class: 'quiet', onclick: () => now.add(path, shape.fresh(row)) }, shape.add());
+  return {
+    element: h('div', { class: 'parts-of' }, h('h5', {}, shape.head()), body, add),
+    /** @param {any} item @param {number} index @param {any} props */
+    update(item, index, props) {
+      now = props;
+      row = item;
+      path = `${list}[${index}].${name}`;
+      fill(item[name] ?? [], { ...props, owner: index });
+    },
+  };
+}

@@ -1,0 +1,110 @@
+// @ts-check
+/** The lines on the ticket, each a sentence with blanks: "12 of 8 × 10 in, cloth glued on, linen, on any board". */
+
+import { readLength, SIGN } from '../model/measures.js';
+import { t } from '../texts/index.js';
+import { h, rows, say, set, svg } from './dom.js';
+import { field, fields } from './field.js';
+
+const BOX = 46;
+
+/**
+ * @typedef {import('./field.js').FieldProps & { remove: (list: string, key: string) => void }} LinesProps
+ * @param {Element} element @param {LinesProps} props
+ */
+export function mountLines(element, props) {
+  const none = h('p', { class: 'none' }, t.make.none);
+  const list = h('ol', { class: 'lines' });
+  const fill = rows(list, (/** @type {any} */ row) => row.key, mountLine);
+  element.append(none, list);
+  const update = (/** @type {LinesProps} */ next) => {
+    none.hidden = next.order.panels.length > 0;
+    const largest = Math.max(...next.order.panels.flatMap((/** @type {any} */ row) => mm(row, next.order.units)), 1);
+    fill(next.order.panels, { ...next, scale: BOX / largest });
+  };
+  update(props);
+  return { update };
+}
+
+/** @param {any} row @param {import('../model/measures.js').Unit} unit */
+const mm = (row, unit) => [readLength(row.width, unit) ?? 0, readLength(row.height, unit) ?? 0];
+
+function mountLine() {
+  /** @type {any} */
+  let now;
+  let key = '';
+  const picture = portrait();
+  const main = parts();
+  const more = fields(moreShapes);
+  const rest = h('details', { class: 'more' }, h('summary', {}, t.make.more), h('div', { class: 'fields' }, ...more.elements));
+  const remove = h('button', { type: 'button', class: 'quiet', onclick: () => now.remove('panels', key) }, t.make.remove);
+  const element = h('li', { class: 'line' }, picture.element, h('div', { class: 'sentence' }, ...main.content, rest, remove));
+  return {
+    element,
+    update(/** @type {any} */ row, /** @type {number} */ index, /** @type {any} */ props) {
+      now = props;
+      ({ key } = row);
+      picture.update(row, props);
+      main.update(props, index, row);
+      more.update(props, index);
+      set(remove, { 'aria-label': `${t.make.remove}: ${row.mark}` });
+      set(element, { 'aria-label': row.mark });
+    },
+  };
+}
+
+function parts() {
+  const name = (/** @type {number} */ i, /** @type {string} */ part) => `panels[${i}].${part}`;
+  const quantity = field((i) => ({ path: name(i, 'quantity'), label: t.make.quantity, kind: 'number', size: 4 }));
+  const width = field((i) => ({ path: name(i, 'width'), label: t.make.width, size: 7 }));
+  const height = field((i) => ({ path: name(i, 'height'), label: t.make.height, size: 7 }));
+  const surface = field((i) => ({ path: name(i, 'surface'), label: t.make.surface, kind: 'choice', options: Object.entries(t.surfaces) }));
+  const cloth = field((i) => ({ path: name(i, 'cloth'), label: t.make.clothKind, size: 9, list: 'cloth-kinds', placeholder: t.make.any }));
+  const board = field((i) => ({ path: name(i, 'board'), label: t.make.boardKind, size: 10, list: 'board-kinds', placeholder: t.make.any }));
+  const price = field((i) => ({ path: name(i, 'shopPrice'), label: t.make.shop, kind: 'number', size: 6 }));
+  const unit = h('span', { class: 'unit' });
+  const currency = h('span', { class: 'unit' });
+  const group = (/** @type {any[]} */ ...children) => h('span', { class: 'phrase' }, ...children);
+  const content = [
+    group(quantity.element, h('span', {}, t.make.of), width.element, h('span', {}, t.make.by), height.element, unit),
+    group(surface.element, cloth.element),
+    group(board.element),
+    group(price.element, currency),
+  ];
+  return {
+    content,
+    /** @param {any} props @param {number} index @param {any} row */
+    update(props, index, row) {
+      [quantity, width, height, surface, cloth, board, price].forEach((one) => one.update(props, index));
+      cloth.element.hidden = row.surface !== 'cloth' && row.surface !== 'loose';
+      board.element.hidden = row.surface === 'loose';
+      say(unit, SIGN[/** @type {'inch'} */ (props.order.units)]);
+      say(currency, `${props.order.currency} ${t.make.each}`);
+    },
+  };
+}
+
+/** @type {((i: number) => import('./field.js').FieldShape)[]} */
+const moreShapes = [
+  (i) => ({ path: `panels[${i}].mark`, label: t.make.mark, size: 4 }),
+  (i) => ({ path: `panels[${i}].spares`, label: t.make.spares, kind: 'number', size: 3 }),
+  (i) => ({ path: `panels[${i}].thickness`, label: t.make.thickness, hint: t.make.thicknessHint, size: 6 }),
+  (i) => ({ path: `panels[${i}].mayTurn`, label: t.make.mayTurn, kind: 'flag' }),
+  (i) => ({ path: `panels[${i}].mayBuy`, label: t.make.mayBuy, kind: 'flag' }),
+];
+
+/** The panel to scale, with its mark. */
+function portrait() {
+  const rect = svg('rect', { class: 'board' });
+  const mark = svg('text', { class: 'mark', x: BOX / 2, y: BOX / 2, dy: '.36em' });
+  const element = svg('svg', { class: 'portrait', viewBox: `-1 -1 ${BOX + 2} ${BOX + 2}`, width: BOX + 2, height: BOX + 2, 'aria-hidden': 'true' }, rect, mark);
+  return {
+    element,
+    /** @param {any} row @param {any} props */
+    update(row, props) {
+      const [width, height] = mm(row, props.order.units).map((side) => side * props.scale);
+      set(rect, { x: (BOX - width) / 2, y: (BOX - height) / 2, width, height });
+      say(mark, row.mark ?? '');
+    },
+  };
+}

@@ -1,0 +1,93 @@
+// @ts-check
+/** The ticket's head and its places: where each part of the page stands. */
+
+import { t, LANGUAGES } from '../texts/index.js';
+import { h, say, set } from './dom.js';
+import { field } from './field.js';
+
+/**
+ * @typedef {import('./field.js').FieldProps & { canUndo: boolean, undo: () => void, fresh: () => void, demos: string[], openDemo: (name: string) => void,
+ *   setUnits: (unit: any) => void, decimals: boolean, setDecimals: (on: boolean) => void, language: string, setLanguage: (code: string) => void, kept: boolean }} HeadProps
+ * @param {Element} element @param {HeadProps} props
+ */
+export function mountHead(element, props) {
+  const title = field(() => ({ path: 'title', label: t.page.batch, size: 34, placeholder: t.page.batchHint }));
+  const units = select(t.page.units, Object.entries(t.units), (value) => props.setUnits(value));
+  const currency = field(() => ({ path: 'currency', label: t.page.currency, size: 4 }));
+  const inches = select(t.page.inchesAs, [['', t.page.fractions], ['decimals', t.page.decimals]], (value) => props.setDecimals(value !== ''));
+  const language = select(t.page.language, LANGUAGES, (value) => props.setLanguage(value));
+  const undo = h('button', { type: 'button', class: 'quiet', onclick: () => props.undo() }, t.page.undo);
+  const fresh = h('button', { type: 'button', class: 'quiet', onclick: () => props.fresh() }, t.page.fresh);
+  const examples = select(t.page.examples, [['', '…'], ...props.demos.map((name) => /** @type {[string, string]} */ ([name, spoken(name)]))], (value) => {
+    examples.input.value = '';
+    if (value) props.openDemo(value);
+  });
+  const lost = h('p', { class: 'hint', role: 'status' });
+  element.append(
+    h('p', { class: 'kind' }, h('strong', {}, t.page.title), ` ${t.page.ticket}`),
+    h('h1', {}, title.element),
+    h('div', { class: 'head-fields' }, units.element, currency.element, inches.element, language.element, examples.element, h('span', { class: 'head-tools' }, undo, fresh)),
+    lost,
+  );
+  const update = (/** @type {HeadProps} */ next) => {
+    props = next;
+    title.update(props);
+    currency.update(props);
+    units.input.value = props.order.units;
+    inches.input.value = props.decimals ? 'decimals' : '';
+    inches.element.hidden = props.order.units !== 'inch';
+    language.input.value = props.language;
+    set(undo, { disabled: !props.canUndo });
+    say(lost, props.kept ? '' : t.page.notKept);
+  };
+  update(props);
+  return { update };
+}
+
+/** "tern-island" as a person says it. @param {string} name */
+const spoken = (name) => name.split('-').map((word) => word[0].toUpperCase() + word.slice(1)).join(' ');
+
+let next = 0;
+
+/** @param {string} label @param {[string, string][]} options @param {(value: string) => void} choose */
+function select(label, options, choose) {
+  const id = `s${next++}`;
+  const input = h('select', { id, onchange: () => choose(input.value) }, ...options.map(([value, text]) => h('option', { value }, text)));
+  return { element: h('span', { class: 'field choice-field' }, h('label', { for: id, class: 'name' }, label), input), input };
+}
+
+/**
+ * The places of the page, in the painter's order.
+ * @param {Element} ticket
+ */
+export function layOut(ticket) {
+  const place = (/** @type {string} */ name, /** @type {string} */ tag = 'div') => h(tag, { class: name });
+  const places = {
+    head: place('ticket-head', 'header'), write: place('write-place'), lines: place('lines-place'), wishes: place('wishes-place'), rack: place('rack-place'),
+    goods: place('goods-place'), work: place('work-place'), yields: place('yield-place', 'aside'), problem: place('problem-place'), days: place('days'),
+  };
+  const fold = (/** @type {string} */ name, /** @type {string} */ head, /** @type {Element[]} */ ...content) =>
+    h('details', { class: `fold fold-${name}` }, h('summary', {}, h('h3', {}, head)), ...content);
+  const order = h('section', { class: 'day day-order', id: 'order', 'aria-labelledby': 'order-head' },
+    h('div', { class: 'day-head' }, h('h2', { id: 'order-head' }, t.make.head)),
+    h('div', { class: 'day-work' }, places.lines, places.write, h('section', { class: 'rack', 'aria-labelledby': 'rack-head' }, h('h3', { id: 'rack-head' }, t.make.rack), places.rack), places.wishes));
+  const supplies = h('section', { class: 'day day-supplies', 'aria-labelledby': 'goods-head' },
+    h('div', { class: 'day-head' }, h('h2', { id: 'goods-head' }, t.goods.head)),
+    h('div', { class: 'day-work' }, places.goods, fold('work', t.work.head, places.work), places.yields));
+  ticket.append(places.head, order, supplies, places.problem, places.days, datalist('board-kinds'), datalist('cloth-kinds'));
+  return places;
+}
+
+/** @param {string} id */
+const datalist = (id) => h('datalist', { id });
+
+/** The kinds one has, to choose from while typing. @param {any} order */
+export function offerKinds(order) {
+  for (const [id, list] of [['board-kinds', order.boards], ['cloth-kinds', order.cloths]]) {
+    const kinds = [...new Set(list.map((/** @type {any} */ one) => one.kind).filter(Boolean))].join('|');
+    const element = document.getElementById(id);
+    if (!element || element.getAttribute('data-kinds') === kinds) continue;
+    set(element, { 'data-kinds': kinds });
+    element.replaceChildren(...kinds.split('|').map((kind) => h('option', { value: kind })));
+  }
+}
