@@ -50,11 +50,14 @@ export function fromWire(document) {
   return order;
 }
 
-/** @param {any} value @returns {any} */
-function typed(value) {
+const MONEY = new Set(['price', 'shopPrice', 'value', 'worth', 'cost', 'perHour']);
+
+/** @param {any} value @param {string} [name] @returns {any} */
+function typed(value, name = '') {
   if (Array.isArray(value)) return value.map((item) => (item !== null && typeof item === 'object' ? keyed(typed(item)) : typed(item)));
-  if (value !== null && typeof value === 'object') return Object.fromEntries(Object.entries(value).map(([name, item]) => [name, typed(item)]));
-  return typeof value === 'number' ? String(value) : value;
+  if (value !== null && typeof value === 'object') return Object.fromEntries(Object.entries(value).map(([field, item]) => [field, typed(item, field)]));
+  if (typeof value !== 'number') return value;
+  return MONEY.has(name) && !Number.isInteger(value) ? value.toFixed(2) : String(value);
 }
 
 /** @param {any} value @param {string} name @returns {any} */

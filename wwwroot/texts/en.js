@@ -34,7 +34,7 @@ export default {
     putOn: 'Put on the ticket', unread: (/** @type {string} */ text) => `“${text}” has no size I can read. Write it like 12 8x10 linen.`,
     own: 'Another size', lines: 'On the ticket', none: 'Nothing is on the ticket yet. Tap a format or write a line.',
     of: 'of', by: '×', shop: 'a shop asks', each: 'each', more: 'more', remove: 'Take off', quantity: 'how many', width: 'width', height: 'height',
-    surface: 'surface', clothKind: 'cloth', boardKind: 'board', any: 'any', on: 'on',
+    surface: 'surface', clothKind: 'cloth', boardKind: 'board', anyCloth: 'any cloth', anyBoard: 'any board', on: 'on',
     mark: 'mark', thickness: 'thickness', thicknessHint: 'empty: by the rule, 3/16 in from 16 × 20 in up (common practice)', spares: 'spares on top', mayTurn: 'may lie turned on the board',
     mayBuy: 'buy ready-made where that is cheaper', total: (/** @type {number} */ n) => count(n, 'panel'),
   },

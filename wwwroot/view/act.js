@@ -20,7 +20,7 @@ export function mountAct(element, props) {
     props = next;
     const { busy, hasPlan, stale, progress } = props;
     say(go, hasPlan ? t.act.again : t.act.plan);
-    set(go, { 'aria-disabled': busy, 'data-fresh': hasPlan && !stale });
+    set(go, { 'aria-disabled': String(busy), 'data-fresh': hasPlan && !stale });
     go.hidden = busy;
     stop.hidden = !busy || !props.canStop;
     skip.hidden = !hasPlan || busy;
@@ -48,7 +48,7 @@ export function mountProblem(element) {
   const head = h('h3', { tabindex: -1 }, t.wrong.head);
   const detail = h('p');
   const list = h('ul');
-  const box = h('div', { class: 'problem', role: 'alert' });
+  const box = h('div', { class: 'problem', role: 'alert', hidden: true });
   element.append(box);
   /** @type {any} */
   let shown = null;

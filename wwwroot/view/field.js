@@ -27,6 +27,7 @@ export function field(shape) {
   const input = kind === 'choice'
     ? h('select', { id, onchange: told }, ...(options ?? []).map(([value, text]) => h('option', { value }, text)))
     : h('input', { id, type: kind === 'flag' ? 'checkbox' : 'text', size, list, placeholder, oninput: told, autocomplete: 'off', inputmode: kind === 'number' ? 'decimal' : null });
+  input.style.setProperty('--size', String(size));
   const unit = h('span', { class: 'unit' });
   const hint = h('span', { class: 'hint', id: `${id}h` });
   const error = h('span', { class: 'error', id: `${id}e` });

@@ -55,20 +55,21 @@ function mountLine() {
 
 function parts() {
   const name = (/** @type {number} */ i, /** @type {string} */ part) => `panels[${i}].${part}`;
-  const quantity = field((i) => ({ path: name(i, 'quantity'), label: t.make.quantity, kind: 'number', size: 4 }));
-  const width = field((i) => ({ path: name(i, 'width'), label: t.make.width, size: 7 }));
-  const height = field((i) => ({ path: name(i, 'height'), label: t.make.height, size: 7 }));
+  const quantity = field((i) => ({ path: name(i, 'quantity'), label: t.make.quantity, kind: 'number', size: 3 }));
+  const width = field((i) => ({ path: name(i, 'width'), label: t.make.width, size: 4 }));
+  const height = field((i) => ({ path: name(i, 'height'), label: t.make.height, size: 4 }));
   const surface = field((i) => ({ path: name(i, 'surface'), label: t.make.surface, kind: 'choice', options: Object.entries(t.surfaces) }));
-  const cloth = field((i) => ({ path: name(i, 'cloth'), label: t.make.clothKind, size: 9, list: 'cloth-kinds', placeholder: t.make.any }));
-  const board = field((i) => ({ path: name(i, 'board'), label: t.make.boardKind, size: 10, list: 'board-kinds', placeholder: t.make.any }));
-  const price = field((i) => ({ path: name(i, 'shopPrice'), label: t.make.shop, kind: 'number', size: 6 }));
+  const cloth = field((i) => ({ path: name(i, 'cloth'), label: t.make.clothKind, size: 8, list: 'cloth-kinds', placeholder: t.make.anyCloth }));
+  const board = field((i) => ({ path: name(i, 'board'), label: t.make.boardKind, size: 8, list: 'board-kinds', placeholder: t.make.anyBoard }));
+  const price = field((i) => ({ path: name(i, 'shopPrice'), label: t.make.shop, kind: 'number', size: 4 }));
+  const on = h('span', {}, t.make.on);
   const unit = h('span', { class: 'unit' });
   const currency = h('span', { class: 'unit' });
   const group = (/** @type {any[]} */ ...children) => h('span', { class: 'phrase' }, ...children);
   const content = [
     group(quantity.element, h('span', {}, t.make.of), width.element, h('span', {}, t.make.by), height.element, unit),
     group(surface.element, cloth.element),
-    group(board.element),
+    group(on, board.element),
     group(price.element, currency),
   ];
   return {
@@ -77,7 +78,7 @@ function parts() {
     update(props, index, row) {
       [quantity, width, height, surface, cloth, board, price].forEach((one) => one.update(props, index));
       cloth.element.hidden = row.surface !== 'cloth' && row.surface !== 'loose';
-      board.element.hidden = row.surface === 'loose';
+      board.element.hidden = on.hidden = row.surface === 'loose';
       say(unit, SIGN[/** @type {'inch'} */ (props.order.units)]);
       say(currency, `${props.order.currency} ${t.make.each}`);
     },
