@@ -51,7 +51,7 @@ export default {
     value: 'value of one on the rack', grain: 'face grain', grainNone: 'none', grainHeight: 'along the height', edgeTrim: 'edge trim', edgeTrimHint: 'empty: the saw’s',
     selvedge: 'selvedge a side', warp: 'panel’s height', warpAny: 'either way', warpHeight: 'along the roll', sale: 'sold', byLength: 'by length', byRoll: 'by the roll', notSold: 'not for sale',
     step: 'in steps of', atMost: 'steps at most', remnants: 'Remnants on the rack', pieces: 'pieces',
-    covers: 'covers', with: 'with', coats: 'coats', have: 'have', containers: 'Sold in', worth: 'worth',
+    covers: 'covers', with: 'with', coats: 'coats', have: 'have', containers: 'Sold in', holds: 'holds', worth: 'worth',
     sheetSaid: (/** @type {string} */ p) => `${p} a sheet`, onRack: (/** @type {string} */ n) => `${n} on the rack`, notForSale: 'none for sale',
     rollSaid: (/** @type {string} */ p) => `${p} a roll`, stepSaid: (/** @type {string} */ s, /** @type {string} */ p) => `${p} for each ${s}`, wide: 'wide', thick: 'thick',
     remnantsSaid: (/** @type {number} */ n) => count(n, 'remnant'), unnamed: 'not named yet', remove: 'Remove',

@@ -14,7 +14,7 @@ export function mountAct(element, props) {
   const stop = h('button', { type: 'button', onclick: () => props.stop() }, t.act.stop);
   const said = h('p', { class: 'act-said', role: 'status' });
   const meter = h('meter', { min: 0, max: 1, 'aria-hidden': 'true' });
-  const skip = h('a', { href: '#plan', class: 'to-plan' }, t.page.skip);
+  const skip = h('nav', { class: 'to-days', 'aria-label': t.page.nav }, ...Object.entries(t.days).filter(([, [number]]) => number !== '').map(([name, [number, head]]) => h('a', { href: `#${name}`, title: head }, number, h('span', { class: 'unseen' }, ` ${head}`))));
   element.append(h('div', { class: 'act-inner' }, go, stop, meter, said, skip));
   const update = (/** @type {ActProps} */ next) => {
     props = next;

@@ -116,7 +116,7 @@ export const CONTAINER = {
   head: () => t.goods.containers, add: () => t.goods.addContainer,
   fresh: () => ({}),
   fields: /** @type {((path: string) => FieldShape)[]} */ ([
-    (path) => ({ path: `${path}.volume`, label: '', size: 6, kind: 'number', unit: 'volume' }),
+    (path) => ({ path: `${path}.volume`, label: t.goods.holds, size: 6, kind: 'number', unit: 'volume' }),
     (path) => ({ path: `${path}.price`, unit: 'money', label: t.goods.price, size: 6, kind: 'number' }),
   ]),
 };

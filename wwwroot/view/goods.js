@@ -16,7 +16,7 @@ export function mountGoods(element, props) {
     const body = h('ul', { class: 'goods' });
     const fill = rows(body, (/** @type {any} */ row) => row.key, () => mountGood(list, sort));
     const add = h('button', { type: 'button', class: 'quiet', onclick: () => props.add(list, sort.fresh(props.order)) }, sort.add());
-    element.append(h('section', { class: 'shelf-of-goods' }, h('h4', {}, sort.head()), body, add));
+    element.append(h('section', { class: 'shelf-of-goods' }, h('h3', {}, sort.head()), body, add));
     return () => fill(props.order[list], props);
   });
   const update = (/** @type {GoodsProps} */ next) => {
@@ -80,7 +80,7 @@ function mountParts(list, name) {
   });
   const add = h('button', { type: 'button', class: 'quiet', onclick: () => now.add(path, shape.fresh(row)) }, shape.add());
   return {
-    element: h('div', { class: 'parts-of' }, h('h5', {}, shape.head()), body, add),
+    element: h('div', { class: 'parts-of' }, h('h4', {}, shape.head()), body, add),
     /** @param {any} item @param {number} index @param {any} props */
     update(item, index, props) {
       now = props;

@@ -70,7 +70,7 @@ export function layOut(ticket) {
     h('details', { class: `fold fold-${name}` }, h('summary', {}, h('h3', {}, head)), ...content);
   const order = h('section', { class: 'day day-order', id: 'order', 'aria-labelledby': 'order-head' },
     h('div', { class: 'day-head' }, h('h2', { id: 'order-head' }, t.make.head)),
-    h('div', { class: 'day-work' }, places.lines, places.write, h('section', { class: 'rack', 'aria-labelledby': 'rack-head' }, h('h3', { id: 'rack-head' }, t.make.rack), places.rack), places.wishes));
+    h('div', { class: 'day-work' }, places.lines, places.write, h('section', { class: 'rack', 'aria-labelledby': 'formats-head' }, h('h3', { id: 'formats-head' }, t.make.rack), places.rack), places.wishes));
   const supplies = h('section', { class: 'day day-supplies', 'aria-labelledby': 'goods-head' },
     h('div', { class: 'day-head' }, h('h2', { id: 'goods-head' }, t.goods.head)),
     h('div', { class: 'day-work' }, places.goods, fold('work', t.work.head, places.work), places.yields));
