@@ -126,7 +126,7 @@ function props() {
       said: plan ? t.act.done(numbers(plan.document.units, plan.document.currency, decimals).money(plan.document.cost.cash)) : '',
     },
     days: plan && {
-      plan: plan.document, order: plan.order, address: plan.address, ticks, decimals, numbers: numbers(plan.document.units, plan.document.currency, decimals),
+      plan: plan.document, order: plan.order, address: plan.address, ticks: { ...ticks }, decimals, numbers: numbers(plan.document.units, plan.document.currency, decimals),
       tick: (/** @type {string} */ name, /** @type {boolean} */ ticked) => store.change('tick', (state) => { state.ticks[name] = ticked; }),
     },
   };

@@ -5,6 +5,7 @@ import { cutsOf, nameOf } from '../model/plan.js';
 import { t } from '../texts/index.js';
 import { h, set } from './dom.js';
 import { figure } from './drawing.js';
+import { standAtSaw } from './saw-stand.js';
 import { tick } from './tick.js';
 
 /** @param {import('./days.js').DayProps} props */
@@ -12,8 +13,20 @@ export function saw(props) {
   const { plan } = props;
   if (plan.sheets.length === 0) return [h('p', {}, t.saw.nothing)];
   const sheets = h('div', { class: 'sheets' }, h('h3', {}, t.saw.sheets), ...plan.sheets.map((/** @type {any} */ sheet) => drawn(sheet, props)));
-  const run = h('div', { class: 'run' }, h('h3', {}, t.saw.run), h('p', { class: 'hint' }, t.saw.runHint), ...atSupplier(plan), steps(props, sheets), h('p', { class: 'caution-first' }, t.saw.first));
+  const run = h('div', { class: 'run' }, h('h3', {}, t.saw.run), h('p', { class: 'hint' }, t.saw.runHint), ...stand(props, sheets), ...atSupplier(plan), steps(props, sheets), h('p', { class: 'caution-first' }, t.saw.first));
   return [h('div', { class: 'saw-day' }, run, sheets)];
+}
+
+/** The way to the run one setting at a time; a tick made there shows here too. @param {import('./days.js').DayProps} props @param {Element} sheets */
+function stand(props, sheets) {
+  if (props.plan.sawRun.length === 0) return [];
+  const done = (/** @type {any} */ step, /** @type {boolean} */ on) => {
+    const box = /** @type {HTMLInputElement | null} */ (document.querySelector(`[data-step="${step.step}"] input`));
+    if (box) box.checked = on;
+    props.ticks[`saw${step.step}`] = on;
+    props.tick(`saw${step.step}`, on);
+  };
+  return [h('button', { type: 'button', class: 'stand-button', onclick: () => standAtSaw(props, sheets, done) }, t.saw.stand)];
 }
 
 /** @param {any} sheet @param {import('./days.js').DayProps} props */
