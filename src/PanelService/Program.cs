@@ -16,9 +16,11 @@ app.UseProblemAnswers();
 app.UseDefaultFiles();
 app.UseStaticFiles();
 app.UseDocumentation();
+app.UseRateLimiter();
 
 app.MapPlans();
 app.MapPlanParts();
+app.MapYield();
 app.MapPractice();
 app.MapDemo();
 app.MapHealth();

@@ -5,6 +5,7 @@ using FluentValidation;
 using PanelService.Planning;
 using PanelService.Validation;
 using PanelService.Wire.Orders;
+using PanelService.Wire.Yields;
 using PanelService.Work;
 
 namespace PanelService.Hosting;
@@ -25,11 +26,13 @@ internal static class Services
         services.AddHostedService(provider => provider.GetRequiredService<PlannerQueue>());
         services.AddSingleton<PlanDesk>();
         services.AddSingleton<ProgressStream>();
+        services.AddBusyness();
     }
 
     internal static void AddWire(this IServiceCollection services)
     {
         services.AddSingleton<IValidator<OrderRequest>, OrderRules>();
+        services.AddSingleton<IValidator<YieldRequest>, YieldRules>();
         services.ConfigureHttpJsonOptions(json => Configure(json.SerializerOptions));
     }
 

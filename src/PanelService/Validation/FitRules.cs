@@ -20,14 +20,9 @@ internal sealed class FitRules : AbstractValidator<OrderRequest>
     {
         for (int index = 0; index < (order.Boards?.Count ?? 0); index++)
         {
-            if (order.Boards![index] is { Width: { } width, Height: { } height } board
-                && (board.EdgeTrim ?? order.Saw?.EdgeTrim) is { } trim
-                && trim > Length.Zero && trim <= WireLimits.Side
-                && trim * 2 >= Length.Min(width, height))
+            if (order.Boards![index] is { } board)
             {
-                context.AddFailure(
-                    board.EdgeTrim is null ? "Saw.EdgeTrim" : $"Boards[{index}].EdgeTrim",
-                    $"Lost at both edges, this leaves nothing of board \"{board.Id}\".");
+                Trim.Check(board, order.Saw, $"Boards[{index}]", (path, message) => context.AddFailure(path, message));
             }
         }
     }

@@ -4,24 +4,34 @@ using PanelService.Wire.Orders;
 
 namespace PanelService.Validation;
 
-/// <summary>What holds for one board.</summary>
+/// <summary>What holds for one board of an order: what is needed to buy and to cut it.</summary>
 internal sealed class BoardRules : AbstractValidator<BoardRequest>
 {
     /// <summary>Sets the rules out.</summary>
     public BoardRules()
     {
         RuleFor(b => b.Id).Needed("a name for the board within this order, such as \"hb3\"");
+        RuleFor(b => b.Thickness).Needed("the board's thickness, such as \"1/8\" or \"3.2 mm\"");
+        RuleFor(b => b.Price).Must((b, price) => price is not null || b.ForSale == 0)
+            .WithMessage("Required: the price of one sheet, or forSale 0 where none can be bought.");
+        Include(new BoardShapeRules());
+    }
+}
+
+/// <summary>What holds for one board wherever it is asked about.</summary>
+internal sealed class BoardShapeRules : AbstractValidator<BoardRequest>
+{
+    /// <summary>Sets the rules out.</summary>
+    public BoardShapeRules()
+    {
         RuleFor(b => b.Id).Word(WireLimits.IdLength);
         RuleFor(b => b.Name).Title(WireLimits.NameLength);
         RuleFor(b => b.Kind).Word(WireLimits.IdLength);
-        RuleFor(b => b.Thickness).Needed("the board's thickness, such as \"1/8\" or \"3.2 mm\"");
         RuleFor(b => b.Thickness).Size(WireLimits.Thickness);
         RuleFor(b => b.Width).Needed("the whole sheet's width");
         RuleFor(b => b.Width).Size(WireLimits.Side);
         RuleFor(b => b.Height).Needed("the whole sheet's height");
         RuleFor(b => b.Height).Size(WireLimits.Side);
-        RuleFor(b => b.Price).Must((b, price) => price is not null || b.ForSale == 0)
-            .WithMessage("Required: the price of one sheet, or forSale 0 where none can be bought.");
         RuleFor(b => b.Price).Money();
         RuleFor(b => b.ForSale).Count(0, WireLimits.Stock);
         RuleFor(b => b.OnHand).Count(0, WireLimits.Stock);

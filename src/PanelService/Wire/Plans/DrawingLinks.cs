@@ -5,18 +5,22 @@ using PanelService.Planning.Plans;
 namespace PanelService.Wire.Plans;
 
 /// <summary>Where a plan's drawings are, and the drawings themselves where they are wanted in the document.</summary>
-/// <param name="PlanAddress">The plan's own address.</param>
+/// <param name="PlanAddress">The plan's own address; null where it has none.</param>
 /// <param name="Inline">Whether each sheet and cloth carries its drawing.</param>
-internal sealed record DrawingLinks(string PlanAddress, bool Inline)
+internal sealed record DrawingLinks(string? PlanAddress, bool Inline)
 {
-    internal string SheetAddress(int number) => Address("sheets", number);
+    /// <summary>Drawings of what is kept nowhere.</summary>
+    internal static DrawingLinks OnlyInline { get; } = new(null, true);
 
-    internal string ClothAddress(int number) => Address("cloth", number);
+    internal string? SheetAddress(int number) => Address("sheets", number);
+
+    internal string? ClothAddress(int number) => Address("cloth", number);
 
     internal string? SheetInline(Plan plan, int number) => Inline ? SheetDrawing.Render(plan, number) : null;
 
     internal string? ClothInline(Plan plan, int number) => Inline ? ClothDrawing.Render(plan, number) : null;
 
-    private string Address(string part, int number) =>
-        string.Create(CultureInfo.InvariantCulture, $"{PlanAddress}/{part}/{number}.svg");
+    private string? Address(string part, int number) => PlanAddress is null
+        ? null
+        : string.Create(CultureInfo.InvariantCulture, $"{PlanAddress}/{part}/{number}.svg");
 }

@@ -45,10 +45,10 @@ internal sealed record SheetResponse
     /// <summary>Areas lost on one copy.</summary>
     public required SheetWasteResponse Waste { get; init; }
 
-    /// <summary>Where its drawing is.</summary>
-    public required string Drawing { get; init; }
+    /// <summary>Where its drawing is; left out for a sheet that belongs to no plan.</summary>
+    public string? Drawing { get; init; }
 
-    /// <summary>The drawing itself; only with <c>?drawings=inline</c>.</summary>
+    /// <summary>The drawing itself; only with <c>?drawings=inline</c>, and for a yield.</summary>
     public string? Svg { get; init; }
 }
 
