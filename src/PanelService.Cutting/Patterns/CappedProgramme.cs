@@ -12,13 +12,13 @@ internal sealed class CappedProgramme
 {
     private readonly Grid _grid;
     private readonly int[] _room;
-    private readonly long[] _pieceValues;
+    private readonly int[] _pieceValues;
     private readonly long[] _value;
     private readonly int[] _counts;
     private readonly Origin[] _origin;
     private readonly int _types;
 
-    private CappedProgramme(Grid grid, int[] room, long[] values)
+    private CappedProgramme(Grid grid, int[] room, int[] values)
     {
         (_grid, _room, _pieceValues) = (grid, room, values);
         _types = grid.PieceCount;
@@ -33,7 +33,7 @@ internal sealed class CappedProgramme
     /// <param name="room">Per piece, how many may be placed.</param>
     /// <param name="values">Per piece, the value of one; above 0 where it is wanted.</param>
     /// <returns>The pattern's value and block; null where nothing fits.</returns>
-    public static (long Value, Block? Block) Fill(Grid grid, int[] room, long[] values)
+    public static (long Value, Block? Block) Fill(Grid grid, int[] room, int[] values)
     {
         if (grid.X.Count == 0 || grid.Y.Count == 0)
         {
@@ -48,20 +48,20 @@ internal sealed class CappedProgramme
 
     private void Run()
     {
-        var shapes = _grid.Shapes
+        var byColumn = _grid.Shapes
             .Where(shape => _room[shape.Piece] > 0)
-            .Select((shape, index) => (shape, X: _grid.X.Floor(shape.Width), Y: _grid.Y.Floor(shape.Height)))
-            .ToLookup(s => (s.X, s.Y), s => s.shape);
+            .ToLookup(shape => _grid.X.Floor(shape.Width));
         for (int i = 0; i < _grid.X.Count; i++)
         {
+            var shapes = byColumn[i].Select(shape => (shape, Y: _grid.Y.Floor(shape.Height))).ToArray();
             for (int j = 0; j < _grid.Y.Count; j++)
             {
                 int cell = Cell(i, j);
                 Inherit(cell, i > 0 ? Cell(i - 1, j) : -1);
                 Inherit(cell, j > 0 ? Cell(i, j - 1) : -1);
-                foreach (var shape in shapes[(i, j)])
+                foreach (var (shape, y) in shapes)
                 {
-                    Place(cell, shape);
+                    Place(cell, shape, y, j);
                 }
 
                 TryCuts(cell, i, j);
@@ -78,54 +78,59 @@ internal sealed class CappedProgramme
         if (from >= 0 && _value[from] > _value[cell])
         {
             _value[cell] = _value[from];
-            _origin[cell] = new Origin(from, -1, default, null);
+            _origin[cell] = Origin.Same(from);
             Counts(from).CopyTo(Counts(cell));
         }
     }
 
-    private void Place(int cell, Shape shape)
+    private void Place(int cell, Shape shape, int y, int j)
     {
-        if (_pieceValues[shape.Piece] <= _value[cell])
+        if (y != j || _pieceValues[shape.Piece] <= _value[cell])
         {
             return;
         }
 
         _value[cell] = _pieceValues[shape.Piece];
-        _origin[cell] = new Origin(-1, -1, default, shape);
+        _origin[cell] = Origin.Of(shape);
         Counts(cell).Clear();
         Counts(cell)[shape.Piece] = 1;
     }
 
     private void TryCuts(int cell, int i, int j)
     {
+        int rows = _grid.Y.Count;
         var near = _grid.CutsX.Near(i);
         var far = _grid.CutsX.Far(i);
         for (int cut = 0; cut < near.Length; cut++)
         {
-            TryJoin(cell, Cell(far[cut], j), Cell(near[cut], j), Axis.X);
+            int a = (far[cut] * rows) + j;
+            int b = (near[cut] * rows) + j;
+            if (_value[a] + _value[b] > _value[cell])
+            {
+                Join(cell, a, b, Axis.X);
+            }
         }
 
+        int column = i * rows;
         near = _grid.CutsY.Near(j);
         far = _grid.CutsY.Far(j);
         for (int cut = 0; cut < near.Length; cut++)
         {
-            TryJoin(cell, Cell(i, far[cut]), Cell(i, near[cut]), Axis.Y);
+            if (_value[column + far[cut]] + _value[column + near[cut]] > _value[cell])
+            {
+                Join(cell, column + far[cut], column + near[cut], Axis.Y);
+            }
         }
     }
 
-    private void TryJoin(int cell, int first, int second, Axis axis)
+    private void Join(int cell, int first, int second, Axis axis)
     {
-        if (_value[first] + _value[second] <= _value[cell])
-        {
-            return;
-        }
-
         var a = Counts(first);
         var b = Counts(second);
         long value = 0;
         for (int t = 0; t < a.Length; t++)
         {
-            value += Math.Min(a[t] + b[t], _room[t]) * _pieceValues[t];
+            value += (long)Math.Min(a[t] + b[t], _room[t]) * _pieceValues[t];
         }
 
         if (value <= _value[cell])
@@ -140,7 +145,7 @@ internal sealed class CappedProgramme
         }
 
         _value[cell] = value;
-        _origin[cell] = new Origin(first, second, axis, null);
+        _origin[cell] = Origin.Cut(first, second, axis);
     }
 
     private Block Trace(int cell)
@@ -153,9 +158,9 @@ internal sealed class CappedProgramme
     private Block TraceWhole(int cell)
     {
         var origin = _origin[cell];
-        if (origin.Shape is { } shape)
+        if (origin.IsShape)
         {
-            return new PieceBlock(shape.Piece, shape.Turned);
+            return new PieceBlock(origin.First, origin.Turned);
         }
 
         return origin.Second < 0
@@ -163,5 +168,19 @@ internal sealed class CappedProgramme
             : BlockMath.Join(origin.Axis, TraceWhole(origin.First), TraceWhole(origin.Second));
     }
 
-    private readonly record struct Origin(int First, int Second, Axis Axis, Shape? Shape);
+    /// <summary>How a cell came by its pattern: a piece, the same as another cell, or two cells joined.</summary>
+    private readonly record struct Origin(int First, int Second, byte Kind)
+    {
+        public bool IsShape => Kind >= 2;
+
+        public bool Turned => Kind == 3;
+
+        public Axis Axis => (Axis)Kind;
+
+        public static Origin Of(Shape shape) => new(shape.Piece, -1, shape.Turned ? (byte)3 : (byte)2);
+
+        public static Origin Same(int cell) => new(cell, -1, 0);
+
+        public static Origin Cut(int first, int second, Axis axis) => new(first, second, (byte)axis);
+    }
 }

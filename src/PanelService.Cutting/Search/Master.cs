@@ -9,6 +9,7 @@ namespace PanelService.Cutting.Search;
 internal sealed class Master : IDisposable
 {
     private readonly Model _model;
+    private readonly int[]? _most;
     private readonly Solver _solver;
     private readonly Constraint[] _cover;
     private readonly Constraint?[] _stockRows;
@@ -24,9 +25,10 @@ internal sealed class Master : IDisposable
     /// <param name="model">The model.</param>
     /// <param name="demand">What is to be covered.</param>
     /// <param name="box">How many of each stock may be used.</param>
-    public Master(Model model, int[] demand, StockBox box)
+    /// <param name="within">Whether what a pattern holds beyond the demand covers nothing.</param>
+    public Master(Model model, int[] demand, StockBox box, bool within)
     {
-        _model = model;
+        (_model, _most) = (model, within ? demand : null);
         // Prices near 1 keep the simplex tolerances meaningful.
         _unit = Math.Max(1, Enumerable.Range(0, model.Stocks.Length).Max(s => model.Stock(s).Price));
         _solver = Solver.CreateSolver("GLOP");
@@ -50,33 +52,12 @@ internal sealed class Master : IDisposable
         {
             if (column.Counts[i] > 0)
             {
-                _cover[i].SetCoefficient(variable, column.Counts[i]);
+                _cover[i].SetCoefficient(variable, Math.Min(column.Counts[i], _most?[i] ?? int.MaxValue));
             }
         }
 
         _stockRows[column.Stock]?.SetCoefficient(variable, 1);
         _columns.Add((column, variable));
-    }
-
-    /// <summary>Changes what is to be covered.</summary>
-    /// <param name="demand">Demand per type.</param>
-    public void SetDemand(ReadOnlySpan<int> demand)
-    {
-        for (int i = 0; i < _cover.Length; i++)
-        {
-            _cover[i].SetLb(demand[i]);
-        }
-    }
-
-    /// <summary>Changes how many of each stock may be used; stocks without a row keep having none.</summary>
-    /// <param name="box">The box.</param>
-    public void SetBox(StockBox box)
-    {
-        for (int s = 0; s < _stockRows.Length; s++)
-        {
-            _stockRows[s]?.SetBounds(
-                box.Least[s], box.Most[s] == StockBox.Unlimited ? double.PositiveInfinity : box.Most[s]);
-        }
     }
 
     /// <summary>Makes leaving a piece uncovered a hundred times dearer.</summary>

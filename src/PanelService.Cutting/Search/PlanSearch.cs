@@ -1,3 +1,8 @@
+// The way of a search:
+//   1. relax the whole problem: a first bound, good patterns (Relaxation);
+//   2. a first whole plan by rounding that down (RoundDown);
+//   3. the cheapest counts of stocks the relaxation allows (CountSearch), and a plan within just these (Dive, PoolProgramme).
+//      Found: proven. Not found: the bound stays, the next counts are tried for a plan close to it.
 using System.Numerics;
 
 namespace PanelService.Cutting.Search;
@@ -5,6 +10,9 @@ namespace PanelService.Cutting.Search;
 /// <summary>One search: the relaxation's bound, whole plans from its patterns, and whatever closes the gap between them.</summary>
 internal sealed class PlanSearch
 {
+    private const int MostMixes = 40;
+    private const int MixRounds = 100;
+
     private readonly Model _model;
     private readonly WorkMeter _work;
     private readonly IProgress<CuttingProgress>? _progress;
@@ -44,27 +52,15 @@ internal sealed class PlanSearch
     /// <summary>Runs until the plan is proven or the work is done.</summary>
     public void Run()
     {
-        FillFrom(AreaValues(), rounds: 2);
-        var root = _relaxation.Solve(_model.Demand, _box, Spent);
+        var root = _relaxation.Solve(_model.Demand, _box);
         RaiseBound(root.Bound);
-        if (root.Solution is null)
-        {
-            return;
-        }
-
         RoundDown(root.Solution);
-        if (!Proven && _model.Stocks.Length > 1)
-        {
-            RaiseBound(PriceMix.Bound(_model, _relaxation.Inequalities, _model.Demand, _box, Spent, _work));
-        }
-
-        FromPool(root.Solution);
-        FillFrom(root.Solution.Duals, rounds: 10);
-        FromPool(root.Solution);
+        SearchCounts();
     }
 
-    private double[] AreaValues() =>
-        [.. _model.Sizes.Select(s => (double)(s.Width + _model.Kerf) * (s.Height + _model.Kerf))];
+    private static long PriceDivisor(Model model) =>
+        Enumerable.Range(0, model.Stocks.Length).Aggregate(0L, (divisor, s) =>
+            (long)BigInteger.GreatestCommonDivisor(divisor, model.Stock(s).Price));
 
     private void RaiseBound(long bound)
     {
@@ -77,14 +73,10 @@ internal sealed class PlanSearch
         }
     }
 
-    private static long PriceDivisor(Model model) =>
-        Enumerable.Range(0, model.Stocks.Length).Aggregate(0L, (divisor, s) =>
-            (long)BigInteger.GreatestCommonDivisor(divisor, model.Stock(s).Price));
-
     private void Report() => _progress?.Report(new CuttingProgress(Missing == 0 ? Spent : null, Bound));
 
     /// <summary>Takes a plan if it is better than the best: fewer pieces missing, then cheaper.</summary>
-    private void Take(List<ColumnUse> uses)
+    private void Take(IEnumerable<ColumnUse> uses)
     {
         var (whole, missing) = ExactDemand.Of(uses, _model);
         long price = whole.Sum(u => _model.Stock(u.Column.Stock).Price * u.Copies);
@@ -95,31 +87,16 @@ internal sealed class PlanSearch
         }
     }
 
-    private void FillFrom(double[] values, int rounds)
-    {
-        for (int round = 0; round < rounds && !Proven && !_work.Exhausted; round++)
-        {
-            var uses = _fill.Fill(_model.Demand, _box.Most, values);
-            Take(uses);
-            values = _fill.Correct(values, uses);
-        }
-    }
-
     /// <summary>The whole part of the relaxation's solution, and a fill of what it leaves.</summary>
-    private void RoundDown(MasterSolution solution)
+    private void RoundDown(MasterSolution? solution)
     {
         int[] open = [.. _model.Demand];
         int[] left = [.. _box.Most];
         var uses = new List<ColumnUse>();
-        foreach (var (column, copies) in solution.Uses.OrderByDescending(u => u.Copies))
+        foreach (var (column, copies) in (solution?.Uses ?? []).OrderByDescending(u => u.Copies))
         {
             int whole = Math.Min((int)Math.Floor(copies + 1e-6), left[column.Stock]);
-            if (whole == 0)
-            {
-                continue;
-            }
-
-            uses.Add(new ColumnUse(column, whole));
+            uses.AddRange(whole > 0 ? [new ColumnUse(column, whole)] : []);
             left[column.Stock] -= left[column.Stock] == StockBox.Unlimited ? 0 : whole;
             for (int t = 0; t < open.Length; t++)
             {
@@ -127,39 +104,71 @@ internal sealed class PlanSearch
             }
         }
 
-        double[] values = solution.Duals;
-        for (int round = 0; round < 8 && !Proven && !_work.Exhausted; round++)
-        {
-            var rest = _fill.Fill(open, left, values);
-            Take([.. uses, .. rest]);
-            values = _fill.Correct(values, rest);
-        }
+        double[] values = solution?.Duals ?? [.. _model.Sizes.Select(s => (double)s.Width * s.Height)];
+        Take([.. uses, .. _fill.Fill(open, left, values)]);
     }
 
-    private void FromPool(MasterSolution solution)
+    private void SearchCounts()
     {
-        if (Proven || _work.Exhausted || Missing > 0)
+        if (Proven)
         {
             return;
         }
 
-        double room = Spent - solution.Price;
-        var columns = _pool.Columns.Where(c => ReducedCost(c, solution) < room + 1e-6).ToArray();
-        var request = new PoolRequest(_model.Demand, _box, Bound, Spent, 0.5);
-        if (PoolProgramme.Improve(_model, columns, request, _work) is { } uses)
+        var counts = new CountSearch(_model, _relaxation, _box, _work);
+        bool open = false;
+        for (int tries = 0; tries < MostMixes && !Proven && !_work.Exhausted; tries++)
         {
-            Take(uses);
+            var mix = counts.Next(MixRounds);
+            if (!open)
+            {
+                RaiseBound(Math.Min(Spent, mix.Bound));
+            }
+
+            if (mix.Counts is null || (Missing == 0 && mix.Bound >= Spent))
+            {
+                return;
+            }
+
+            LookWithin(mix.Counts, mix.Bound);
+            open = true;
+            counts.Exclude(mix.Counts);
         }
     }
 
-    private double ReducedCost(Column column, MasterSolution solution)
+    /// <summary>Looks for a plan from just these counts of stocks, with more and more patterns to choose from.</summary>
+    private void LookWithin(int[] counts, long price)
     {
-        double cost = _model.Stock(column.Stock).Price - solution.StockDuals[column.Stock];
-        for (int t = 0; t < column.Counts.Length; t++)
+        var within = _box with { Most = counts };
+        bool Open() => (Missing > 0 || Spent > price) && !_work.Exhausted;
+
+        Take(new Dive(_model, _relaxation, _fill, _work).Run(_model.Demand, within));
+        Choose(within, price, Open);
+        if (Open())
         {
-            cost -= column.Counts[t] * solution.Duals[t];
+            _relaxation.Solve(_model.Demand, new StockBox(counts, counts), within: true);
+            Choose(within, price, Open);
         }
 
-        return cost;
+        double[] values = [.. _model.Sizes.Select(s => (double)(s.Width + _model.Kerf) * (s.Height + _model.Kerf))];
+        for (int batch = 0; batch < 2 && Open(); batch++)
+        {
+            for (int round = 0; round < 5 && Open(); round++)
+            {
+                var uses = _fill.Fill(_model.Demand, counts, values);
+                Take(uses);
+                values = _fill.Correct(values, uses);
+            }
+
+            Choose(within, price, Open);
+        }
+    }
+
+    private void Choose(StockBox within, long price, Func<bool> open)
+    {
+        if (open())
+        {
+            Take(PoolProgramme.Improve(_model, _pool.Columns, new PoolRequest(_model.Demand, within, price, price + 1, 0.1), _work) ?? []);
+        }
     }
 }

@@ -2,67 +2,85 @@
 //          sheets may cost just that.
 // Idea:    every value vector says Σ z(s) n(s) ≥ Σ d p for the counts n of any plan. The cheapest whole counts that
 //          meet all those inequalities at once are a bound, and the true price is never below.
-// Source:  surrogate constraints (Glover 1975) on the counts of Gilmore and Gomory's several stock lengths.
+// Source:  surrogate constraints (Glover, Operations Research 23, 1975) on the counts of Gilmore and Gomory's several stocks.
 // Cost:    a small integer programme of one variable per stock; bounded by deterministic time, and then still a bound.
 using Google.OrTools.Sat;
 
 namespace PanelService.Cutting.Search;
 
 /// <summary>The cheapest whole counts of stocks that no known inequality forbids.</summary>
-internal static class PriceMix
+internal sealed class PriceMix
 {
-    private const int MostInequalities = 24;
+    private const double DeterministicTime = 0.05;
 
-    /// <summary>Computes the bound.</summary>
+    private readonly Model _model;
+    private readonly WorkMeter _work;
+    private readonly CpModel _programme = new();
+    private readonly IntVar[] _counts;
+
+    /// <summary>Starts with no inequality.</summary>
     /// <param name="model">The model.</param>
-    /// <param name="inequalities">Value vectors with their best pattern values; the last ones are used.</param>
-    /// <param name="demand">What is to be covered.</param>
     /// <param name="box">How many of each stock may be used.</param>
-    /// <param name="below">A plan of this price is known: nothing above it is of interest.</param>
     /// <param name="work">Where its work is counted.</param>
-    /// <returns>A true bound, at most <paramref name="below"/>.</returns>
-    public static long Bound(
-        Model model, IReadOnlyList<DualVector> inequalities, int[] demand, StockBox box, long below, WorkMeter work)
+    public PriceMix(Model model, StockBox box, WorkMeter work)
     {
-        var programme = new CpModel();
-        var counts = new IntVar[model.Stocks.Length];
+        (_model, _work) = (model, work);
+        long pieces = model.Demand.Sum(d => (long)d);
+        _counts = [.. Enumerable.Range(0, model.Stocks.Length).Select(s => _programme.NewIntVar(box.Least[s], Math.Min(box.Most[s], pieces), ""))];
+        var price = LinearExpr.WeightedSum(_counts, Enumerable.Range(0, _counts.Length).Select(s => model.Stock(s).Price));
+        _programme.Minimize(price);
+    }
+
+    /// <summary>Adds an inequality that holds for every plan.</summary>
+    /// <param name="vector">The value vector.</param>
+    public void Add(DualVector vector)
+    {
+        var covered = vector.Covered(_model.Demand);
+        if (covered < long.MaxValue / 4)
+        {
+            _programme.Add(LinearExpr.WeightedSum(_counts, vector.Best) >= (long)covered);
+        }
+    }
+
+    /// <summary>Rules out counts from which no plan can be made, and all that are nowhere larger.</summary>
+    /// <param name="counts">Counts per stock.</param>
+    public void Exclude(int[] counts)
+    {
+        var more = new List<ILiteral>();
         for (int s = 0; s < counts.Length; s++)
         {
-            counts[s] = programme.NewIntVar(box.Least[s], MostOf(model, s, box, demand, below), "");
+            var larger = _programme.NewBoolVar("");
+            _programme.Add(_counts[s] >= counts[s] + 1).OnlyEnforceIf(larger);
+            more.Add(larger);
         }
 
-        foreach (var vector in inequalities.Skip(inequalities.Count - MostInequalities))
-        {
-            var covered = vector.Covered(demand);
-            if (covered < long.MaxValue / 4)
-            {
-                programme.Add(LinearExpr.WeightedSum(counts, vector.Best) >= (long)covered);
-            }
-        }
+        _programme.AddBoolOr(more);
+    }
 
-        var price = LinearExpr.WeightedSum(counts, Enumerable.Range(0, counts.Length).Select(s => model.Stock(s).Price));
-        programme.Minimize(price);
+    /// <summary>Solves.</summary>
+    /// <returns>The cheapest counts; no counts where there are none below the known price, or the solver gave up.</returns>
+    public MixResult Solve()
+    {
         using var solver = new CpSolver
         {
-            StringParameters = "num_workers:1,random_seed:1,max_deterministic_time:0.05",
+            StringParameters = string.Create(
+                System.Globalization.CultureInfo.InvariantCulture,
+                $"num_workers:1,random_seed:1,max_deterministic_time:{DeterministicTime}"),
         };
-        using var stop = work.Cancellation.Register(solver.StopSearch);
-        var status = solver.Solve(programme);
-        work.Spend(1000);
+        using var stop = _work.Cancellation.Register(solver.StopSearch);
+        var status = solver.Solve(_programme);
+        _work.Spend(1000);
         return status switch
         {
-            CpSolverStatus.Infeasible => below,
-            CpSolverStatus.Optimal or CpSolverStatus.Feasible or CpSolverStatus.Unknown =>
-                Math.Min(below, (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6)),
-            _ => 0,
+            CpSolverStatus.Infeasible => new MixResult(long.MaxValue, null),
+            CpSolverStatus.Optimal => new MixResult((long)Math.Round(solver.ObjectiveValue), [.. _counts.Select(c => (int)solver.Value(c))]),
+            CpSolverStatus.Feasible or CpSolverStatus.Unknown => new MixResult((long)Math.Ceiling(solver.BestObjectiveBound - 1e-6), null),
+            _ => new MixResult(0, null),
         };
     }
-
-    /// <summary>More than this of a stock no plan needs that is not dearer than <paramref name="below"/>.</summary>
-    private static int MostOf(Model model, int stock, StockBox box, int[] demand, long below)
-    {
-        long most = Math.Min(box.Most[stock], demand.Sum(d => (long)d));
-        long price = model.Stock(stock).Price;
-        return (int)(price > 0 && below < long.MaxValue ? Math.Min(most, below / price) : most);
-    }
 }
+
+/// <summary>The cheapest mix.</summary>
+/// <param name="Bound">No plan costs less; <see cref="long.MaxValue"/> where none is cheaper than the known one.</param>
+/// <param name="Counts">Counts of that price; null where there are none.</param>
+internal sealed record MixResult(long Bound, int[]? Counts);

@@ -1,3 +1,5 @@
+using PanelService.Cutting.Patterns;
+
 namespace PanelService.Cutting.Search;
 
 /// <summary>The exact programmes of all grids, filled for one set of values: best value and pattern of every stock.</summary>
@@ -5,16 +7,20 @@ internal sealed class Pricing
 {
     private const double ValueRoom = int.MaxValue / 2;
 
+    // About 3 ms; larger grids are those of a demand so large that it hardly binds.
+    private const long MostCappedWork = 1_000_000;
+
     private readonly Model _model;
     private readonly WorkMeter _work;
+    private readonly double _mostPieces;
 
     /// <summary>Makes it.</summary>
     /// <param name="model">The model.</param>
     /// <param name="work">Where its work is counted.</param>
     public Pricing(Model model, WorkMeter work)
     {
-        _model = model;
-        _work = work;
+        (_model, _work) = (model, work);
+        _mostPieces = MostPieces(model);
     }
 
     /// <summary>Rounds duals down to whole values and finds the best pattern value of every stock.</summary>
@@ -24,6 +30,13 @@ internal sealed class Pricing
         int shift = ShiftFor(duals);
         double scale = Math.ScaleB(1, shift);
         int[] values = [.. duals.Select(d => (int)Math.Floor(d * scale))];
+        return new DualVector(values, shift, Evaluate(values));
+    }
+
+    /// <summary>Finds the best pattern value of every stock.</summary>
+    /// <param name="values">Values per type, 0 to <see cref="LargestValue"/>.</param>
+    public long[] Evaluate(int[] values)
+    {
         long[] best = new long[_model.Stocks.Length];
         foreach (var stockClass in _model.Classes)
         {
@@ -35,8 +48,11 @@ internal sealed class Pricing
             }
         }
 
-        return new DualVector(values, shift, best);
+        return best;
     }
+
+    /// <summary>No pattern outgrows the programme when no piece is worth more than this, at most a million.</summary>
+    public int LargestValue => (int)Math.Clamp(ValueRoom / _mostPieces, 1, 1_000_000);
 
     /// <summary>A best pattern of a stock under the values last evaluated; null where it is worth nothing.</summary>
     /// <param name="stock">The stock.</param>
@@ -44,7 +60,51 @@ internal sealed class Pricing
     {
         var block = _model.Classes[_model.ClassOf[stock]].Programme
             .Pattern(_model.Stock(stock).Width, _model.Stock(stock).Height);
-        return block is null ? null : new Column(stock, Patterns.BlockMath.Counts(block, _model.Types.Length), block);
+        return block is null ? null : new Column(stock, BlockMath.Counts(block, _model.Types.Length), block);
+    }
+
+    /// <summary>
+    /// A good pattern of a stock that holds no more than is wanted: the best one where that holds to it, else what the
+    /// capped programme finds.
+    /// </summary>
+    /// <param name="stock">The stock; worth something under the values last evaluated.</param>
+    /// <param name="open">How many of each type are wanted.</param>
+    /// <param name="values">The values last evaluated.</param>
+    public Column? BestWithin(int stock, int[] open, int[] values)
+    {
+        var free = Best(stock);
+        return free is null || Enumerable.Range(0, open.Length).All(t => free.Counts[t] <= open[t]) ? free : Capped(stock, open, values);
+    }
+
+    /// <summary>The best pattern without what it holds too much: quick, and good while much is still wanted.</summary>
+    private Column? Pruned(int stock, int[] open)
+    {
+        int[] room = [.. open];
+        var block = Best(stock) is { } free ? BlockMath.Prune(free.Block, room) : null;
+        return block is null ? null : new Column(stock, BlockMath.Counts(block, open.Length), block);
+    }
+
+    private Column? Capped(int stock, int[] open, int[] values)
+    {
+        int index = _model.Stocks[stock];
+        Piece[] pieces = [.. _model.Types.Select((type, t) => type with { Demand = Math.Max(1, open[t]) })];
+        Turning[] turning = [.. _model.Types.Select((type, t) => open[t] > 0 ? type.On[index] : Turning.None)];
+        var grid = new Grid(pieces, turning, _model.Stock(stock).Width, _model.Stock(stock).Height, _model.Kerf);
+        if (grid.Work > MostCappedWork)
+        {
+            return Pruned(stock, open);
+        }
+
+        _work.Spend(50 + (grid.Work / 400));
+        var block = CappedProgramme.Fill(grid, open, values).Block;
+        return block is null ? null : new Column(stock, BlockMath.Counts(block, open.Length), block);
+    }
+
+    /// <summary>More pieces than any pattern of any grid can hold.</summary>
+    private static double MostPieces(Model model)
+    {
+        double smallest = model.Sizes.Min(s => (double)(s.Width + model.Kerf) * (s.Height + model.Kerf));
+        return model.Classes.Max(c => (double)c.Grid.X.Points[^1] * c.Grid.Y.Points[^1]) / smallest;
     }
 
     /// <summary>The largest power of two that no pattern's value can outgrow the programme with.</summary>

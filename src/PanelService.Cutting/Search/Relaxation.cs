@@ -32,9 +32,10 @@ internal sealed class Relaxation
     /// <param name="demand">What is to be covered.</param>
     /// <param name="box">How many of each stock may be used.</param>
     /// <param name="enough">Stops as soon as the bound reaches this price: nothing cheaper is of interest then.</param>
-    public RelaxationResult Solve(int[] demand, StockBox box, long enough = long.MaxValue)
+    /// <param name="within">Whether new patterns should hold to the demand: for the rests of a dive.</param>
+    public RelaxationResult Solve(int[] demand, StockBox box, long enough = long.MaxValue, bool within = false)
     {
-        using var master = new Master(_model, demand, box);
+        using var master = new Master(_model, demand, box, within);
         foreach (var column in _pool.Columns)
         {
             master.Add(column);
@@ -47,7 +48,7 @@ internal sealed class Relaxation
             var vector = _pricing.Evaluate(solution.Duals);
             Inequalities.Add(vector);
             bound = Math.Max(bound, vector.Bound(_model, demand, box));
-            bool improved = bound < enough && bound < RoundUp(solution.Price) && AddImproving(master, solution, vector, box);
+            bool improved = bound < enough && bound < RoundUp(solution.Price) && AddImproving(master, solution, vector, within ? demand : null, box);
             if (!improved && (bound >= enough || solution.Short < 1e-7 || !master.RaisePenalty()))
             {
                 break;
@@ -66,13 +67,17 @@ internal sealed class Relaxation
 
     private static long RoundUp(double price) => (long)Math.Ceiling(price - (1e-7 * Math.Max(1, Math.Abs(price))));
 
-    private bool AddImproving(Master master, MasterSolution solution, DualVector vector, StockBox box)
+    private Column? Best(int stock, int[]? demand, int[] values) =>
+        demand is null ? _pricing.Best(stock) : _pricing.BestWithin(stock, demand, values);
+
+    private bool AddImproving(Master master, MasterSolution solution, DualVector vector, int[]? demand, StockBox box)
     {
         bool added = false;
         for (int s = 0; s < vector.Best.Length; s++)
         {
             double reduced = _model.Stock(s).Price - solution.StockDuals[s] - Math.ScaleB(vector.Best[s], -vector.Shift);
-            if (box.Most[s] > 0 && reduced < -1e-7 * Math.Max(1, _model.Stock(s).Price) && _pricing.Best(s) is { } column && _pool.Add(column))
+            if (box.Most[s] > 0 && reduced < -1e-7 * Math.Max(1, _model.Stock(s).Price)
+                && Best(s, demand, vector.Values) is { } column && _pool.Add(column))
             {
                 master.Add(column);
                 added = true;

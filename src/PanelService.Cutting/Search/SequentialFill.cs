@@ -15,12 +15,17 @@ internal sealed class SequentialFill
     private readonly Model _model;
     private readonly ColumnPool _pool;
     private readonly WorkMeter _work;
+    private readonly Pricing _pricing;
 
     /// <summary>Makes it.</summary>
     /// <param name="model">The model.</param>
     /// <param name="pool">Where the patterns found are added.</param>
     /// <param name="work">Where its work is counted.</param>
-    public SequentialFill(Model model, ColumnPool pool, WorkMeter work) => (_model, _pool, _work) = (model, pool, work);
+    public SequentialFill(Model model, ColumnPool pool, WorkMeter work)
+    {
+        (_model, _pool, _work) = (model, pool, work);
+        _pricing = new Pricing(model, work);
+    }
 
     /// <summary>Fills.</summary>
     /// <param name="demand">What is wanted.</param>
@@ -82,45 +87,54 @@ internal sealed class SequentialFill
 
     private double Area(int type) => (double)(_model.Sizes[type].Width + _model.Kerf) * (_model.Sizes[type].Height + _model.Kerf);
 
+    /// <summary>
+    /// The column with the most value for its price. What a stock can be worth without regard to demand is cheap to
+    /// know for all stocks at once; only stocks that could still win are filled with regard to it.
+    /// </summary>
     private Column? BestNext(int[] open, int[] left, double[] values)
     {
+        int[] whole = Whole(values, open);
+        var most = _pricing.Evaluate(whole);
         Column? best = null;
         double bestRatio = double.PositiveInfinity;
         double bestWorth = 0;
-        long[] whole = Whole(values, open);
-        for (int s = 0; s < left.Length; s++)
+        foreach (int s in Enumerable.Range(0, left.Length)
+            .Where(s => left[s] > 0 && most[s] > 0)
+            .OrderBy(s => (double)_model.Stock(s).Price / most[s]).ThenByDescending(s => most[s]))
         {
-            if (left[s] == 0 || Fill(s, open, whole) is not { } column)
+            double price = _model.Stock(s).Price;
+            if (price / most[s] > bestRatio || (price / most[s] == bestRatio && most[s] <= bestWorth))
+            {
+                break;
+            }
+
+            if (_pricing.BestWithin(s, open, whole) is not { } column)
             {
                 continue;
             }
 
-            double worth = column.Counts.Select((count, t) => count * (double)whole[t]).Sum();
-            double ratio = _model.Stock(s).Price / worth;
-            if (ratio < bestRatio || (ratio == bestRatio && worth > bestWorth))
+            double worth = 0;
+            for (int t = 0; t < open.Length; t++)
             {
-                (best, bestRatio, bestWorth) = (column, ratio, worth);
+                worth += (double)column.Counts[t] * whole[t];
+            }
+
+            if (price / worth < bestRatio || (price / worth == bestRatio && worth > bestWorth))
+            {
+                (best, bestRatio, bestWorth) = (column, price / worth, worth);
             }
         }
 
         return best;
     }
 
-    private Column? Fill(int stock, int[] open, long[] values)
-    {
-        int index = _model.Stocks[stock];
-        Piece[] pieces = [.. _model.Types.Select((type, t) => type with { Demand = Math.Max(1, open[t]) })];
-        Turning[] turning = [.. _model.Types.Select((type, t) => open[t] > 0 ? type.On[index] : Turning.None)];
-        var grid = new Grid(pieces, turning, _model.Stock(stock).Width, _model.Stock(stock).Height, _model.Kerf);
-        _work.Spend(50 + (grid.Work / 400));
-        var (_, block) = CappedProgramme.Fill(grid, open, values);
-        return block is null ? null : new Column(stock, BlockMath.Counts(block, open.Length), block);
-    }
-
-    /// <summary>Values as whole numbers around a million, none below 1.</summary>
-    private static long[] Whole(double[] values, int[] open)
+    /// <summary>
+    /// Values as whole numbers; none of what is wanted below 1, nothing for what is not. The largest is chosen so that
+    /// no stock's worth outgrows the programme.
+    /// </summary>
+    private int[] Whole(double[] values, int[] open)
     {
         double largest = Math.Max(1e-9, values.Where((_, t) => open[t] > 0).DefaultIfEmpty(0).Max());
-        return [.. values.Select(v => Math.Max(1, (long)Math.Round(v / largest * 1e6)))];
+        return [.. values.Select((v, t) => open[t] == 0 ? 0 : Math.Max(1, (int)Math.Round(v / largest * _pricing.LargestValue)))];
     }
 }
