@@ -57,4 +57,8 @@ internal sealed class CutTable
 
     /// <summary>How many cuts there are in all.</summary>
     public long Count => _near.Length;
+
+    /// <summary>How many cuts the first points have together.</summary>
+    /// <param name="points">How many points.</param>
+    public long CountBefore(int points) => _start[points];
 }

@@ -22,6 +22,8 @@ internal sealed class ValueProgramme
     private readonly int[] _tile;
     private readonly int[][] _shapesByColumn;
     private int[] _values = [];
+    private int _rows;
+    private int _length;
 
     /// <summary>Makes room for a grid.</summary>
     /// <param name="grid">The points and shapes.</param>
@@ -39,12 +41,22 @@ internal sealed class ValueProgramme
         }
     }
 
-    /// <summary>Fills the table.</summary>
+    /// <summary>Fills the whole table.</summary>
     /// <param name="values">The value of one of each piece, 0 or more; no pattern's value may reach 2³¹.</param>
-    public void Fill(ReadOnlySpan<int> values)
+    public long Fill(ReadOnlySpan<int> values) => Fill(values, long.MaxValue / 2, long.MaxValue / 2);
+
+    /// <summary>Fills the table for rectangles up to a size; what was filled beyond it before is void.</summary>
+    /// <param name="values">The value of one of each piece, 0 or more; no pattern's value may reach 2³¹.</param>
+    /// <param name="width">The largest width of interest, without the kerf.</param>
+    /// <param name="height">The largest height of interest, without the kerf.</param>
+    /// <returns>Roughly how many cell visits that took.</returns>
+    public long Fill(ReadOnlySpan<int> values, long width, long height)
     {
         _values = values.ToArray();
-        var points = _grid.X.Points;
+        int columns = _grid.X.Floor(width + _grid.Kerf) + 1;
+        _rows = _grid.Y.Floor(height + _grid.Kerf) + 1;
+        _length = Math.Min(_stride, (_rows + Lanes - 1) / Lanes * Lanes);
+        var points = _grid.X.Points[..columns];
         int first = 0;
         while (first < points.Length)
         {
@@ -62,6 +74,8 @@ internal sealed class ValueProgramme
             CutAcrossHeight(first, end);
             first = end;
         }
+
+        return (_grid.CutsX.CountBefore(columns) * _rows) + (_grid.CutsY.CountBefore(_rows) * columns) + ((long)columns * _rows);
     }
 
     /// <summary>The best value of a rectangle, sizes without the kerf.</summary>
@@ -90,14 +104,14 @@ internal sealed class ValueProgramme
     /// <summary>One column of the table: single pieces, the column before, and every cut across the width.</summary>
     private void CutAcrossWidth(int i, int firstOfTile)
     {
-        var row = _best.AsSpan(i * _stride, _stride);
+        var row = _best.AsSpan(i * _stride, _length);
         if (firstOfTile == 0)
         {
             row.Clear();
         }
         else
         {
-            _best.AsSpan((firstOfTile - 1) * _stride, _stride).CopyTo(row);
+            _best.AsSpan((firstOfTile - 1) * _stride, _length).CopyTo(row);
         }
 
         // The tile's other columns are not finished yet, so the shapes they bring are placed here too.
@@ -112,7 +126,7 @@ internal sealed class ValueProgramme
         var far = _grid.CutsX.Far(i);
         for (int cut = 0; cut < near.Length; cut++)
         {
-            MaxOfSum(ref cells, ref Unsafe.Add(ref all, near[cut] * _stride), ref Unsafe.Add(ref all, far[cut] * _stride), _stride);
+            MaxOfSum(ref cells, ref Unsafe.Add(ref all, near[cut] * _stride), ref Unsafe.Add(ref all, far[cut] * _stride), _length);
         }
     }
 
@@ -122,7 +136,7 @@ internal sealed class ValueProgramme
         {
             int value = _values[_grid.Shapes[index].Piece];
             int from = _grid.Y.Floor(_grid.Shapes[index].Height);
-            for (int j = from; j < _grid.Y.Count && row[j] < value; j++)
+            for (int j = from; j < _rows && row[j] < value; j++)
             {
                 row[j] = value;
             }
@@ -141,7 +155,7 @@ internal sealed class ValueProgramme
     /// <summary>Every cut across the height of up to eight columns at once, on a transposed copy of them.</summary>
     private void CutAcrossHeight(int first, int end)
     {
-        int count = _grid.Y.Count;
+        int count = _rows;
         for (int i = first; i < end; i++)
         {
             int from = i * _stride;

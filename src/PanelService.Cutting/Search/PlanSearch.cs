@@ -21,6 +21,7 @@ internal sealed class PlanSearch
     private readonly SequentialFill _fill;
     private readonly StockBox _box;
     private readonly long _priceDivisor;
+    private bool _pricedWithin;
 
     /// <summary>Starts a search.</summary>
     /// <param name="model">What is to be cut from what.</param>
@@ -150,8 +151,15 @@ internal sealed class PlanSearch
             Choose(within, price, Open);
         }
 
+        if (Open() && !_pricedWithin)
+        {
+            _pricedWithin = true;
+            _relaxation.Solve(_model.Demand, _box, within: true);
+            Choose(within, price, Open);
+        }
+
         double[] values = [.. _model.Sizes.Select(s => (double)(s.Width + _model.Kerf) * (s.Height + _model.Kerf))];
-        for (int batch = 0; batch < 2 && Open(); batch++)
+        for (int batch = 0; batch < 6 && Open(); batch++)
         {
             for (int round = 0; round < 5 && Open(); round++)
             {

@@ -48,7 +48,7 @@ internal static class PoolProgramme
         {
             StringParameters = string.Create(
                 System.Globalization.CultureInfo.InvariantCulture,
-                $"num_workers:1,random_seed:1,max_deterministic_time:{request.DeterministicTime},symmetry_level:0"),
+                $"num_workers:1,random_seed:1,max_deterministic_time:{request.DeterministicTime},symmetry_level:0,linearization_level:2"),
         };
         using var stop = work.Cancellation.Register(solver.StopSearch);
         var status = solver.Solve(programme);

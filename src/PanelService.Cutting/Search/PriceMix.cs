@@ -65,7 +65,7 @@ internal sealed class PriceMix
         {
             StringParameters = string.Create(
                 System.Globalization.CultureInfo.InvariantCulture,
-                $"num_workers:1,random_seed:1,max_deterministic_time:{DeterministicTime}"),
+                $"num_workers:1,random_seed:1,max_deterministic_time:{DeterministicTime},linearization_level:2"),
         };
         using var stop = _work.Cancellation.Register(solver.StopSearch);
         var status = solver.Solve(_programme);

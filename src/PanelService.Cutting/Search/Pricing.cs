@@ -35,14 +35,26 @@ internal sealed class Pricing
 
     /// <summary>Finds the best pattern value of every stock.</summary>
     /// <param name="values">Values per type, 0 to <see cref="LargestValue"/>.</param>
-    public long[] Evaluate(int[] values)
+    public long[] Evaluate(int[] values) => Evaluate(values, [.. _model.Stocks.Select(_ => 1)]);
+
+    /// <summary>Finds the best pattern value of the stocks there are some of; 0 for the others.</summary>
+    /// <param name="values">Values per type, 0 to <see cref="LargestValue"/>.</param>
+    /// <param name="left">How many of each stock there are.</param>
+    public long[] Evaluate(int[] values, int[] left)
     {
         long[] best = new long[_model.Stocks.Length];
         foreach (var stockClass in _model.Classes)
         {
-            stockClass.Programme.Fill(values);
-            _work.Spend(50 + (stockClass.Grid.Work / 4000));
-            foreach (int s in stockClass.Members)
+            int[] members = [.. stockClass.Members.Where(s => left[s] > 0)];
+            if (members.Length == 0)
+            {
+                continue;
+            }
+
+            long visits = stockClass.Programme.Fill(
+                values, members.Max(s => _model.Stock(s).Width), members.Max(s => _model.Stock(s).Height));
+            _work.Spend(20 + (visits / 3000));
+            foreach (int s in members)
             {
                 best[s] = stockClass.Programme.Value(_model.Stock(s).Width, _model.Stock(s).Height);
             }

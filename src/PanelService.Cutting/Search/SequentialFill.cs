@@ -94,7 +94,7 @@ internal sealed class SequentialFill
     private Column? BestNext(int[] open, int[] left, double[] values)
     {
         int[] whole = Whole(values, open);
-        var most = _pricing.Evaluate(whole);
+        var most = _pricing.Evaluate(whole, left);
         Column? best = null;
         double bestRatio = double.PositiveInfinity;
         double bestWorth = 0;
