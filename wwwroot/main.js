@@ -160,3 +160,5 @@ store.listen(render);
 render();
 ticket.removeAttribute('aria-busy');
 await openLinked();
+// Not every browser offers this, and none does on a plain address of the network: the page is then online only.
+if ('serviceWorker' in navigator) void navigator.serviceWorker.register('sw.js');

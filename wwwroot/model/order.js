@@ -113,7 +113,8 @@ const steps = (path) => path.split(/[.[\]]+/).filter((step) => step !== '');
  */
 export function changeUnits(order, unit) {
   const old = order.units;
-  const walk = (/** @type {any} */ value, /** @type {string} */ name) => {
+  /** @type {(value: any, name: string) => any} */
+  const walk = (value, name) => {
     if (Array.isArray(value)) return value.map((/** @type {any} */ item) => walk(item, name));
     if (value !== null && typeof value === 'object') {
       return Object.fromEntries(Object.entries(value).map(([key, item]) => [key, walk(item, key)]));
@@ -121,6 +122,19 @@ export function changeUnits(order, unit) {
     return LENGTHS.has(name) && typeof value === 'string' && value !== '' ? withUnit(value, old) : value;
   };
   Object.assign(order, walk(order, ''), { units: unit });
+  for (const liquid of [...order.adhesives, ...order.primers]) changeLiquid(liquid, SQUARE[unit] / SQUARE[old], FLUID[unit] / FLUID[old]);
+}
+
+/** Square millimetres and millilitres in one unit of area and volume (NIST SP 811): in² and US fl oz, else cm² and mL. */
+const SQUARE = { inch: 645.16, centimetre: 100, millimetre: 100 };
+const FLUID = { inch: 29.5735295625, centimetre: 1, millimetre: 1 };
+
+/** Areas and volumes cannot carry a unit of their own: their numbers change. @param {Row} liquid @param {number} area @param {number} volume */
+function changeLiquid(liquid, area, volume) {
+  const by = (/** @type {any} */ text, /** @type {number} */ ratio) => (PLAIN.test(text ?? '') ? String(Number((Number(text.replace(',', '.')) / ratio).toPrecision(6))) : text);
+  liquid.onHand = by(liquid.onHand, volume);
+  liquid.coverage = { area: by(liquid.coverage?.area, area), volume: by(liquid.coverage?.volume, volume) };
+  for (const container of liquid.containers ?? []) container.volume = by(container.volume, volume);
 }
 
 /**

@@ -78,7 +78,7 @@ function byName(text, unit, named) {
   const name = /\b(\d+[fpms]|a[1-5]|sm)\b/i.exec(text);
   const known = name && named(name[1]);
   if (!name || !known) return null;
-  const sign = known.unit === unit ? '' : ` ${SIGN[known.unit]}`;
+  const sign = known.unit === unit ? '' : ` ${SIGN[/** @type {'inch'} */ (known.unit)]}`;
   const left = `${text.slice(0, name.index)} ${text.slice(name.index + name[0].length)}`;
   return { quantity: trailing(left), width: known.format.width + sign, height: known.format.height + sign, left };
 }

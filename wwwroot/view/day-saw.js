@@ -39,9 +39,11 @@ function drawn(sheet, { order }) {
 
 /** Cuts made where the board is bought. @param {any} plan */
 function atSupplier(plan) {
-  const sheets = plan.sheets.map((/** @type {any} */ s) => [s, s.cuts.filter((/** @type {any} */ c) => c.by === 'supplier')]).filter(([, cuts]) => cuts.length > 0);
+  /** @type {[any, any[]][]} */
+  const all = plan.sheets.map((/** @type {any} */ s) => [s, s.cuts.filter((/** @type {any} */ c) => c.by === 'supplier')]);
+  const sheets = all.filter(([, cuts]) => cuts.length > 0);
   if (sheets.length === 0) return [];
-  return [h('p', { class: 'supplier' }, h('strong', {}, t.saw.supplier), ' ', sheets.map(([s, cuts]) => `${t.saw.sheet} ${s.number}: ${cuts.map((/** @type {any} */ c) => c.number).join(', ')}`).join('; '))];
+  return [h('p', { class: 'supplier' }, h('strong', {}, t.saw.supplier), ' ', sheets.map(([s, cuts]) => `${t.saw.sheet} ${s.number}: ${cuts.map((c) => c.number).join(', ')}`).join('; '))];
 }
 
 /** @param {import('./days.js').DayProps} props @param {Element} sheets */

@@ -3,7 +3,7 @@
  * One field of the order: a blank on the ticket with its unit and, where something is wrong with it, the words.
  *
  * @typedef {{ path: string, label: string, unit?: string, hint?: string, when?: (order: any) => boolean, size?: number, kind?: 'text' | 'number' | 'choice' | 'flag',
- *   options?: [string, string][], list?: string, placeholder?: string }} FieldShape
+ *   options?: [string, string][], list?: string, placeholder?: string, fallback?: boolean }} FieldShape
  * @typedef {{ order: any, problem: import('../api/plans.js').Problem | null, change: (path: string, value: any) => void }} FieldProps
  */
 
@@ -20,7 +20,7 @@ let next = 0;
  */
 export function field(shape) {
   const id = `f${next++}`;
-  let { path, kind = 'text', label, size = 6, options, list, placeholder } = shape(0);
+  let { path, kind = 'text', label, size = 6, options, list, placeholder, fallback = false } = shape(0);
   /** @type {FieldProps['change']} */
   let change = () => {};
   const told = () => change(path, kind === 'flag' ? input.checked : input.value);
@@ -58,7 +58,7 @@ export function field(shape) {
 
   /** @param {any} value */
   function show(value) {
-    if (kind === 'flag') input.checked = value ?? false;
+    if (kind === 'flag') input.checked = value ?? fallback;
     else if (input.value !== String(value ?? '')) input.value = String(value ?? '');
   }
 }

@@ -90,7 +90,7 @@ const moreShapes = [
   (i) => ({ path: `panels[${i}].mark`, label: t.make.mark, size: 4 }),
   (i) => ({ path: `panels[${i}].spares`, label: t.make.spares, kind: 'number', size: 3 }),
   (i) => ({ path: `panels[${i}].thickness`, label: t.make.thickness, hint: t.make.thicknessHint, size: 6 }),
-  (i) => ({ path: `panels[${i}].mayTurn`, label: t.make.mayTurn, kind: 'flag' }),
+  (i) => ({ path: `panels[${i}].mayTurn`, label: t.make.mayTurn, kind: 'flag', fallback: true }),
   (i) => ({ path: `panels[${i}].mayBuy`, label: t.make.mayBuy, kind: 'flag' }),
 ];
 
