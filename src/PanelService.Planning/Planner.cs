@@ -20,6 +20,7 @@ public static class Planner
     /// <param name="progress">Told when the best plan or the bound gets better; null: nobody listens.</param>
     /// <param name="cancellation">Ends the search early and keeps the best plan so far.</param>
     /// <returns>The plan, or why there is none.</returns>
+    /// <exception cref="OperationCanceledException">The search was ended before it had any plan to keep.</exception>
     public static PlanOutcome Plan(
         Order order, IProgress<PlanProgress>? progress = null, CancellationToken cancellation = default)
     {
@@ -30,7 +31,14 @@ public static class Planner
         }
 
         var choice = BatchPlanner.Cheapest(order, new Search(progress, default, cancellation));
-        return choice.Best.Complete ? new Planned(Write(order, choice)) : Shortage.Of(order, choice.Best);
+        if (choice.Best.Complete)
+        {
+            return new Planned(Write(order, choice));
+        }
+
+        // What is missing for want of time is not missing in the studio.
+        cancellation.ThrowIfCancellationRequested();
+        return Shortage.Of(order, choice.Best);
     }
 
     private static Plan Write(Order order, BatchChoice choice)
@@ -43,7 +51,7 @@ public static class Planner
             batch.Liquids.Uses,
             Counts: []));
         var marks = PanelResults.Marks(order);
-        var sheets = SheetLayoutMaker.Make(order, filled.Boards, marks);
+        var sheets = SheetLayoutMaker.Make(order.Saw, filled.Boards, marks);
         var goods = new Goods(
             order,
             PanelResults.Of(order, batch, new MadeSizes(sizes, sheets, filled.Counts)),

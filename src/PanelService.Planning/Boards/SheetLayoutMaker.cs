@@ -11,17 +11,17 @@ namespace PanelService.Planning.Boards;
 internal static class SheetLayoutMaker
 {
     /// <summary>Writes.</summary>
-    /// <param name="order">The order.</param>
+    /// <param name="saw">How they are cut, and what is kept.</param>
     /// <param name="boards">The boards, in the order they are to be numbered in.</param>
     /// <param name="marks">Per piece number: its mark.</param>
     public static ImmutableArray<SheetLayout> Make(
-        Order order, ImmutableArray<LaidOut<BoardStock>> boards, ImmutableArray<string> marks) =>
-        [.. boards.Select((board, i) => Make(order, board, marks, i + 1))];
+        SawSettings saw, ImmutableArray<LaidOut<BoardStock>> boards, ImmutableArray<string> marks) =>
+        [.. boards.Select((board, i) => Make(saw, board, marks, i + 1))];
 
-    private static SheetLayout Make(Order order, LaidOut<BoardStock> board, ImmutableArray<string> marks, int number)
+    private static SheetLayout Make(SawSettings saw, LaidOut<BoardStock> board, ImmutableArray<string> marks, int number)
     {
         var pieces = board.Cuts.Pieces.Select(piece => Shapes.Placed(piece, marks)).ToImmutableArray();
-        var offcuts = board.Cuts.Leftovers.Select(leftover => OffcutOf(leftover, order.Saw)).ToImmutableArray();
+        var offcuts = board.Cuts.Leftovers.Select(leftover => OffcutOf(leftover, saw)).ToImmutableArray();
         return new SheetLayout
         {
             Number = number,
@@ -29,7 +29,7 @@ internal static class SheetLayoutMaker
             Board = board.Stock.Board,
             Source = board.Stock.Source,
             EdgeTrim = board.Stock.EdgeTrim,
-            Kerf = order.Saw.Kerf,
+            Kerf = saw.Kerf,
             Pieces = pieces,
             Offcuts = offcuts,
             Cuts = [.. board.Cuts.Cuts.Select((cut, i) => CutOf(cut, i + 1))],

@@ -33,7 +33,7 @@ internal static class ClothPlanner
         var reach = ClothReach.For(order, request);
         var plan = Solve(order, request, ClothStocks.Of(order, reach), search);
         var wider = reach.Widened(order, plan.Outcome.Spent);
-        if (plan.Outcome.Complete && !reach.Steps.SequenceEqual(wider.Steps))
+        if (plan.Outcome.Complete && !Same(reach, wider))
         {
             reach = wider;
             plan = Solve(order, request, ClothStocks.Of(order, reach), search);
@@ -44,6 +44,8 @@ internal static class ClothPlanner
             ? plan
             : WithinLimits(order, request, plan.Outcome.LeastPossible, ClothStocks.WithinLimits(order, reach), search);
     }
+
+    private static bool Same(ClothReach a, ClothReach b) => a.Steps.Zip(b.Steps).All(pair => pair.First.SequenceEqual(pair.Second));
 
     private static ClothPlan Solve(Order order, CutRequest request, ImmutableArray<ClothStock> stocks, Search search)
     {

@@ -7,9 +7,9 @@ namespace PanelService.Planning.Cloth;
 /// <summary>Everything cloth can be cut from: per cloth the remnants, then what is for sale.</summary>
 internal static class ClothStocks
 {
-    /// <summary>Every source of cloth, with every step length up to the reach.</summary>
+    /// <summary>Every source of cloth, with every step length offered.</summary>
     public static ImmutableArray<ClothStock> Of(Order order, ClothReach reach) =>
-        Usable(order.Cloths.SelectMany((cloth, i) => Remnants(cloth).Concat(ForSale(cloth, Enumerable.Range(1, reach.Steps[i])))));
+        Usable(order.Cloths.SelectMany((cloth, i) => Remnants(cloth).Concat(ForSale(cloth, reach.Steps[i]))));
 
     /// <summary>
     /// The same, but of cloth whose length is limited only one length, all there is: several lengths cannot then
@@ -17,12 +17,12 @@ internal static class ClothStocks
     /// </summary>
     public static ImmutableArray<ClothStock> WithinLimits(Order order, ClothReach reach) =>
         Usable(order.Cloths.SelectMany((cloth, i) => Remnants(cloth).Concat(ForSale(
-            cloth, cloth.Sale is SaleByLength { AtMost: { } most } ? [most] : Enumerable.Range(1, reach.Steps[i])))));
+            cloth, cloth.Sale is SaleByLength { AtMost: { } most } ? [most] : reach.Steps[i]))));
 
     private static IEnumerable<ClothStock> Remnants(ClothSupply cloth) =>
         cloth.Remnants.Select(remnant => ClothStock.Of(cloth, remnant));
 
-    private static IEnumerable<ClothStock> ForSale(ClothSupply cloth, IEnumerable<int> steps) => cloth.Sale switch
+    private static IEnumerable<ClothStock> ForSale(ClothSupply cloth, ImmutableArray<int> steps) => cloth.Sale switch
     {
         SaleByLength sale => steps.Select(count => ClothStock.Of(cloth, sale, count)),
         SaleByRoll sale => [ClothStock.Of(cloth, sale)],

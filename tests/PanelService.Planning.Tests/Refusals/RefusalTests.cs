@@ -1,0 +1,57 @@
+using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
+using PanelService.Planning.Plans;
+using static PanelService.Planning.Tests.Demo;
+
+namespace PanelService.Planning.Tests.Refusals;
+
+public sealed class RefusalTests
+{
+    [Fact]
+    public void Plan_without_a_thick_board_names_thickness_and_size()
+    {
+        var no = Refused(OrderOf(Line("A", 24, 36, 2)));
+        Assert.Equal(CannotReason.NoBoardFits, no.Reason);
+        Assert.Equal(new UnmakeableLine("A", "no board of 3/16 or thicker is at least 24 × 36 in", 2), Assert.Single(no.Marks));
+    }
+
+    [Fact]
+    public void Plan_without_a_kind_names_the_kind_and_the_thickness_asked_for()
+    {
+        var no = Refused(OrderOf(Line("A", 8, 10, 1) with { Board = "plywood", Thickness = Inches(0.25m) }));
+        Assert.StartsWith("no plywood of 1/4 is at least 8 × 10 in", Assert.Single(no.Marks).Missing, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Plan_in_centimetres_speaks_centimetres()
+    {
+        var no = Refused(OrderOf(Line("A", 24, 36, 1) with { Width = Length.FromMillimetres(700), Height = Length.FromMillimetres(900) }) with { Units = LengthUnit.Centimetre });
+        Assert.Equal("no board of 4.8 mm or thicker is at least 70 × 90 cm", Assert.Single(no.Marks).Missing);
+    }
+
+    [Fact]
+    public void Plan_with_too_few_sheets_counts_what_is_missing()
+    {
+        var no = Refused(OrderOf(Line("A", 8, 10, 25)) with { Boards = [Hardboard with { ForSale = 2 }] });
+        Assert.Equal(CannotReason.NotEnoughStock, no.Reason);
+        Assert.Equal(5, Assert.Single(no.Marks).Count);
+    }
+
+    [Fact]
+    public void Plan_without_wide_cloth_names_the_piece_with_its_margins()
+    {
+        var no = Refused(OrderOf(Line("A", 70, 70, 1) with { Surface = Surface.Loose }));
+        Assert.Equal(CannotReason.NoClothFits, no.Reason);
+        Assert.StartsWith("no cloth is at least 71 × 71 in", Assert.Single(no.Marks).Missing, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Plan_of_a_panel_that_may_be_bought_buys_what_no_board_holds()
+    {
+        var plan = Planned(OrderOf(Line("A", 24, 36, 2) with { MayBuy = true, ShopPrice = new Money(1900) }));
+        Assert.Equal(2, plan.Panels[0].Bought);
+        Assert.Equal(new Proof(new Money(3800), new Money(3800)), plan.Proof);
+    }
+
+    private static CannotBeMade Refused(Order order) => Assert.IsType<CannotBeMade>(Planner.Plan(order));
+}

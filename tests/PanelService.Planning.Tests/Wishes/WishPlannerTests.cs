@@ -1,0 +1,72 @@
+using CsCheck;
+using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
+using PanelService.Planning.Plans;
+using static PanelService.Planning.Tests.Demo;
+
+namespace PanelService.Planning.Tests.Wishes;
+
+public sealed class WishPlannerTests
+{
+    private static readonly Wish _small = new() { Mark = "W", Width = Inches(5), Height = Inches(7), AtMost = 3, Worth = new Money(200) };
+
+    [Fact]
+    public void Plan_fills_spare_board_up_to_what_is_asked_for()
+    {
+        var plan = Planned(OrderOf(Line("A", 8, 10, 4)) with { Wishes = [_small] });
+        Assert.Equal((true, 3), (plan.Panels[1].IsWish, plan.Panels[1].Made));
+        Assert.Equal(610, plan.Proof.Spent.Minor);
+        Assert.Equal(3, plan.Sheets.Sum(sheet => sheet.Copies * sheet.Pieces.Count(piece => piece.Mark == "W")));
+    }
+
+    [Fact]
+    public void Plan_prefers_the_wish_worth_more()
+    {
+        var full = _small with { AtMost = 100 };
+        var dear = full with { Mark = "V", Worth = new Money(300) };
+        var plan = Planned(OrderOf(Line("A", 8, 10, 4)) with { Wishes = [full, dear] });
+        Assert.True(plan.Panels.Single(panel => panel.Line.Mark == "V").Made > 0);
+        Assert.DoesNotContain(plan.Panels, panel => panel.Line.Mark == "W");
+    }
+
+    [Fact]
+    public void Plan_never_buys_a_sheet_cloth_or_glue_for_a_wish()
+    {
+        var cloth = _small with { Mark = "C", Surface = Surface.Cloth, AtMost = 50 };
+        var plan = Planned(OrderOf(Line("A", 8, 10, 4)) with { Wishes = [cloth] });
+        Assert.Equal("hb3", Assert.Single(plan.Buy).Id);
+        Assert.Single(plan.Panels);
+    }
+
+    [Fact]
+    public void Plan_cuts_the_cloth_of_a_wish_from_what_is_left_over()
+    {
+        // Four panels leave most of a step of cloth, most of a bottle and half a sheet.
+        var cloth = _small with { Mark = "C", Surface = Surface.Cloth, AtMost = 4 };
+        var order = OrderOf(Line("A", 8, 10, 4) with { Surface = Surface.Cloth });
+        var with = Planned(order with { Wishes = [cloth] });
+        Assert.Equal(4, with.Panels[1].Made);
+        Assert.Equal(4, with.Cloth.Sum(c => c.Copies * c.Pieces.Count(piece => piece.Mark == "C")));
+        Assert.Equal(Planned(order).Proof, with.Proof);
+    }
+
+    [Fact]
+    public void Plan_with_wishes_costs_what_it_costs_without() => Gen
+        .Select(Gen.Int[3, 14], Gen.Int[3, 18], Gen.Int[1, 30], Gen.Int[0, 300]).Array[1, 3].Sample(
+        wishes =>
+        {
+            var order = OrderOf(Line("A", 9, 12, 7), Line("B", 11, 14, 9));
+            var with = Planned(order with
+            {
+                Wishes = [.. wishes.Select((w, i) => new Wish { Mark = $"W{i}", Width = Inches(w.Item1), Height = Inches(w.Item2), AtMost = w.Item3, Worth = new Money(w.Item4) })],
+            });
+            Assert.Equal(Planned(order).Proof, with.Proof);
+            Assert.All(with.Panels.Where(panel => panel.IsWish), panel =>
+                Assert.True(panel.Made <= wishes[int.Parse(panel.Line.Mark[1..], System.Globalization.CultureInfo.InvariantCulture)].Item3));
+            Assert.All(with.Sheets, sheet => Assert.Equal(
+                sheet.Area,
+                sheet.Pieces.Aggregate(sheet.Waste.All, (sum, piece) => sum + (piece.Width * piece.Height))
+                    + sheet.Offcuts.Where(offcut => offcut.Kept).Aggregate(Area.Zero, (sum, offcut) => sum + offcut.Area)));
+        },
+        iter: 20);
+}
