@@ -112,6 +112,6 @@ export default {
   },
   rack: { nothing: 'Nothing is left over.', boards: 'Board', cloth: 'Cloth', liquids: 'In the bottle', hint: 'Write the size on each in pencil.' },
   yields: {
-    head: 'How many out of one sheet?', ask: 'out of', go: 'Count them', comeOut: 'come out.', area: (/** @type {string} */ n) => `By area alone one would hope for ${n}.`,
+    head: 'How many out of one sheet?', ask: 'out of', all: 'each of them', go: 'Count them', comeOut: 'come out.', area: (/** @type {string} */ n) => `By area alone one would hope for ${n}.`,
   },
 };

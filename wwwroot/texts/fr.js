@@ -106,5 +106,5 @@ export default {
     waste: (dust, trim, scrap) => `Du panneau, ${dust} partent en sciure, ${trim} en rives et ${scrap} sont trop petits pour être gardés.`,
   },
   rack: { nothing: 'Il ne reste rien.', boards: 'Panneaux', cloth: 'Toile', liquids: 'Dans le flacon', hint: 'Notez la mesure au crayon sur chacun.' },
-  yields: { head: 'Combien dans une plaque ?', ask: 'dans', go: 'Compter', comeOut: 'en sortent.', area: (n) => `À la surface seule, on en espérerait ${n}.` },
+  yields: { head: 'Combien dans une plaque ?', ask: 'dans', all: 'chacune', go: 'Compter', comeOut: 'en sortent.', area: (n) => `À la surface seule, on en espérerait ${n}.` },
 };

@@ -3,6 +3,7 @@
 
 import * as plans from '../api/plans.js';
 import { toWire } from '../model/order.js';
+import { nameOf } from '../model/plan.js';
 import { SIGN } from '../model/measures.js';
 import { t } from '../texts/index.js';
 import { h, refill, say } from './dom.js';
@@ -32,7 +33,7 @@ export function mountYields(element, props) {
     event.preventDefault();
     form.setAttribute('aria-busy', 'true');
     try {
-      show(await plans.yieldOf(question(props.order, width.value, height.value, Number(board.value))));
+      show(await plans.yieldOf(question(props.order, width.value, height.value, board.value)));
     } catch (fault) {
       if (!(fault instanceof plans.Refused)) throw fault;
       refill(answer, h('p', { class: 'error' }, inWords(fault.problem)));
@@ -43,11 +44,14 @@ export function mountYields(element, props) {
 
   /** @param {any} found */
   function show(found) {
-    const drawing = found.svg ? parse(found.svg) : null;
-    refill(answer,
-      h('p', { class: 'yield-count' }, h('strong', {}, String(found.count)), ` ${t.yields.comeOut}`),
-      h('p', {}, t.yields.area(props.numbers.count(found.byArea))),
-      drawing && h('div', { class: 'drawing-place' }, drawing));
+    refill(answer, ...found.boards.map((/** @type {any} */ one) => {
+      const drawing = one.sheet?.svg ? parse(one.sheet.svg) : null;
+      return h('div', { class: 'yield-board' },
+        found.boards.length > 1 && h('h4', {}, nameOf(props.order, one.board)),
+        h('p', { class: 'yield-count' }, h('strong', {}, String(one.count)), ` ${t.yields.comeOut}`),
+        h('p', {}, t.yields.area(props.numbers.count(one.byArea))),
+        drawing && h('div', { class: 'drawing-place' }, drawing));
+    }));
   }
 
   const update = (/** @type {YieldProps} */ next) => {
@@ -57,7 +61,7 @@ export function mountYields(element, props) {
     if (now === names && board.options.length > 0) return;
     names = now;
     const chosen = board.value;
-    board.replaceChildren(...props.order.boards.map((one, i) => h('option', { value: i }, one.name || one.id)));
+    board.replaceChildren(...props.order.boards.map((one, i) => h('option', { value: i }, one.name || one.id)), props.order.boards.length > 1 && h('option', { value: '' }, t.yields.all) || '');
     if (chosen !== '') board.value = chosen;
     element.toggleAttribute('hidden', props.order.boards.length === 0);
   };
@@ -68,10 +72,10 @@ export function mountYields(element, props) {
 /** @param {string} id @param {string} label @param {Element} input */
 const named = (id, label, input) => h('span', { class: 'field' }, h('label', { for: id, class: 'name' }, label), input);
 
-/** @param {import('../model/order.js').Order} order @param {string} width @param {string} height @param {number} index */
+/** @param {import('../model/order.js').Order} order @param {string} width @param {string} height @param {string} index of a board; empty: all */
 function question(order, width, height, index) {
-  const { units, saw, boards } = toWire(order);
-  return { units, saw, panel: toWire(/** @type {any} */ ({ width, height })), boards: [boards[index]] };
+  const { units, currency, saw, boards } = toWire(order);
+  return { units, currency, saw, panel: toWire(/** @type {any} */ ({ width, height })), boards: index === '' ? boards : [boards[Number(index)]] };
 }
 
 /** @param {import('../api/plans.js').Problem} problem */

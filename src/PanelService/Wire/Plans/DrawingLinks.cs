@@ -9,8 +9,8 @@ namespace PanelService.Wire.Plans;
 /// <param name="Inline">Whether each sheet and cloth carries its drawing.</param>
 internal sealed record DrawingLinks(string? PlanAddress, bool Inline)
 {
-    /// <summary>Drawings of what is kept nowhere.</summary>
-    internal static DrawingLinks OnlyInline { get; } = new(null, true);
+    /// <summary>What is kept nowhere has no addresses; whoever answers adds the drawing.</summary>
+    internal static DrawingLinks None { get; } = new(null, false);
 
     internal string? SheetAddress(int number) => Address("sheets", number);
 

@@ -1,3 +1,4 @@
+using PanelService.Drawing;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Yields;
@@ -54,7 +55,7 @@ internal static class YieldTranslation
         numbers.Of(board.CutHeight),
         board.FromHand,
         board.FromAll,
-        board.Sheet is null ? null : new LayoutTranslation(yield.Drawn, DrawingLinks.OnlyInline).Sheet(board.Sheet));
+        board.Sheet is null ? null : new LayoutTranslation(yield.Drawn, DrawingLinks.None).Sheet(board.Sheet) with { Svg = YieldDrawing.Render(yield, board) });
 
     private static BoardRequest[] Named(YieldRequest request)
     {
