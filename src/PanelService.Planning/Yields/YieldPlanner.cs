@@ -1,6 +1,6 @@
 // Problem: the most rectangles of one size that cuts from edge to edge can part a sheet into, with a kerf.
 // Idea:    the exact guillotine programme with every piece worth 1; with undersize, once at the nominal size and once
-//          at the smallest, the nominal kept where the smallest brings no more.
+//          at the smallest, the nominal kept where the smallest brings no more; else the size grown back as far as it may.
 // Source:  Gilmore and Gomory 1966; Herz 1972 (see BestPattern).
 // Cost:    cubic in the points of an axis; a question with more points than MostPoints is not answered.
 // Not:     sizes between nominal and smallest: the count can only be that of one of the two or lie between them.
@@ -67,10 +67,16 @@ public static class YieldPlanner
         var stock = new BoardStock(board, Source.Bought, board.EdgeTrim ?? order.Saw.EdgeTrim);
         (long count, Block? block) = Most(order, stock, nominal);
         (long more, Block? denser) = smallest == nominal ? (count, block) : Most(order, stock, smallest);
-        (count, block, CutSize size) = more > count ? (more, denser, smallest) : (count, block, nominal);
+        (count, block, CutSize size) = more > count ? (more, denser, Grown(order, stock, denser!)) : (count, block, nominal);
         SheetLayout? sheet = block is null ? null : Layout(order, stock, block, size) with { Number = number };
         decimal byArea = (decimal)(board.Width * board.Height).SquareSteps / (decimal)panel.Area.SquareSteps;
         return new BoardYield(board, (int)count, byArea, size.Width, size.Height, sheet);
+    }
+
+    private static CutSize Grown(Order order, BoardStock stock, Block block)
+    {
+        var room = new Room(block, LineOf: [0], stock.UsableWidth.Steps, stock.UsableHeight.Steps, order.Saw.Kerf.Steps);
+        return SizeGrower.Grow(CutSizes.Smallest(order), CutSizes.Nominal(order), [room], SizeGrower.Tape(order.Units))[0];
     }
 
     private static (long Count, Block? Block) Most(Order order, BoardStock stock, CutSize size)
@@ -91,7 +97,7 @@ public static class YieldPlanner
     private static SheetLayout Layout(Order order, BoardStock stock, Block block, CutSize size)
     {
         SheetCuts cuts = SheetCutter.Cut(block, stock.ToFrame(order.Saw.Kerf), [(size.Width.Steps, size.Height.Steps)]);
-        return SheetLayoutMaker.Make(order, [new LaidOut<BoardStock>(stock, cuts, 1)], [order.Panels[0].Mark])[0];
+        return SheetLayoutMaker.Make(order.Saw, [new LaidOut<BoardStock>(stock, cuts, 1)], [order.Panels[0].Mark])[0];
     }
 
     // How many sums of the two sides fit along the sheet's longer side, at most.
