@@ -58,6 +58,32 @@ export function cutsOf(step) {
   return [...bySheet].sort(([a], [b]) => a - b);
 }
 
+/**
+ * The same for reading: sheets that take the same cuts stand together, runs of numbers as "9–18".
+ * @param {any} step @returns {{ sheets: string, cuts: string, one: boolean, many: boolean }[]}
+ */
+export function cutsSaid(step) {
+  /** @type {Map<string, number[]>} */
+  const alike = new Map();
+  for (const [sheet, cuts] of cutsOf(step)) {
+    const name = runs(cuts);
+    alike.set(name, [...(alike.get(name) ?? []), sheet]);
+  }
+  return [...alike].map(([cuts, sheets]) => ({ sheets: runs(sheets), cuts, one: /^\d+$/.test(cuts), many: sheets.length > 1 }));
+}
+
+/** "1, 3–6, 9". @param {number[]} numbers */
+function runs(numbers) {
+  /** @type {[number, number][]} */
+  const found = [];
+  for (const n of [...numbers].sort((a, b) => a - b)) {
+    const last = found.at(-1);
+    if (last && last[1] === n - 1) last[1] = n;
+    else found.push([n, n]);
+  }
+  return found.map(([from, to]) => (from === to ? `${from}` : to === from + 1 ? `${from}, ${to}` : `${from}–${to}`)).join(', ');
+}
+
 /** Parts of a line's cost that are not nothing. @param {any} line @param {Record<string, string>} names @returns {[string, number][]} */
 export const parts = (line, names) => /** @type {[string, number][]} */ (Object.keys(names).map((name) => [name, line[name] ?? 0])).filter(([, cost]) => cost > 0);
 

@@ -1,7 +1,7 @@
 // @ts-check
 /** Day 2: the saw run, one setting after the other, beside the sheets; the setting at hand is lit on them. */
 
-import { cutsOf, nameOf } from '../model/plan.js';
+import { cutsOf, cutsSaid, nameOf } from '../model/plan.js';
 import { t } from '../texts/index.js';
 import { h, set } from './dom.js';
 import { figure } from './drawing.js';
@@ -59,7 +59,7 @@ function steps(props, sheets) {
 /** @param {any} step @param {import('./days.js').DayProps} props @param {Set<string>} warned @param {() => void} show */
 function stepLine(step, props, warned, show) {
   const head = t.saw.setting(step.tool === 'sled' ? t.saw.sled : t.saw.fence, props.numbers.length(step.fence));
-  const cuts = cutsOf(step).map(([sheet, numbers]) => `${t.saw.sheet} ${sheet}: ${numbers.length === 1 ? t.saw.cut : t.saw.cuts} ${numbers.join(', ')}`).join('; ');
+  const cuts = cutsSaid(step).map(t.saw.cutsSaid).join('; ');
   // A caution is read out in full the first time; after that its box says it still holds.
   const cautions = step.cautions.filter((/** @type {any} */ c) => !warned.has(c.text));
   cautions.forEach((/** @type {any} */ c) => warned.add(c.text));

@@ -97,8 +97,9 @@ const moreShapes = [
 /** The panel to scale, with its mark. */
 function portrait() {
   const rect = svg('rect', { class: 'board' });
-  const mark = svg('text', { class: 'mark', x: BOX / 2, y: BOX / 2, dy: '.36em' });
-  const element = svg('svg', { class: 'portrait', viewBox: `-1 -1 ${BOX + 2} ${BOX + 2}`, width: BOX + 2, height: BOX + 2, 'aria-hidden': 'true' }, rect, mark);
+  const mark = h('span', { class: 'line-mark' });
+  const picture = svg('svg', { viewBox: `-1 -1 ${BOX + 2} ${BOX + 2}`, width: BOX + 2, height: BOX + 2 }, rect);
+  const element = h('span', { class: 'portrait', 'aria-hidden': 'true' }, mark, picture);
   return {
     element,
     /** @param {any} row @param {any} props */

@@ -5,7 +5,7 @@
  * that drops changes nothing.
  */
 
-import { cutsOf } from '../model/plan.js';
+import { cutsOf, cutsSaid } from '../model/plan.js';
 import { t } from '../texts/index.js';
 import { h, refill, say, set } from './dom.js';
 
@@ -36,7 +36,7 @@ export function standAtSaw(props, sheets, tick) {
     const tool = step.tool === 'sled' ? t.saw.sled : t.saw.fence;
     say(place, t.saw.stepOf(at + 1, run.length));
     refill(size, h('span', { class: 'stand-tool' }, tool), ' ', props.numbers.length(step.fence));
-    say(cuts, cutsOf(step).map(([sheet, numbers]) => `${t.saw.sheet} ${sheet}: ${numbers.length === 1 ? t.saw.cut : t.saw.cuts} ${numbers.join(', ')}`).join('; '));
+    say(cuts, cutsSaid(step).map(t.saw.cutsSaid).join('; '));
     refill(cautions, ...step.cautions.map((/** @type {any} */ c) => h('p', { class: 'caution' }, c.text)));
     refill(pictures, ...cutsOf(step).map(([sheet, numbers]) => picture(sheets, sheet, numbers)));
     set(back, { disabled: at === 0 });
