@@ -19,7 +19,7 @@ public static class BestPattern
     public static (long Value, Block? Block) Unlimited(
         long width, long height, ImmutableArray<Piece> pieces, ImmutableArray<int> values, long kerf)
     {
-        var grid = new Grid(pieces, [.. pieces.Select(p => p.On[0])], width, height, kerf);
+        var grid = Grid.Exact(new GridArea(pieces, [.. pieces.Select(p => p.On[0])], width, height, kerf));
         if (grid.Shapes.Length == 0)
         {
             return (0, null);

@@ -1,3 +1,10 @@
+// Problem: odd sizes have too many points. 30 formats in tenths of a millimetre on 1220 × 2440 mm give 2,500 × 14,600.
+// Idea:    sizes rounded to a coarser unit have few. Rounded down they stand for a problem in which everything that
+//          truly fits still fits: values found there are upper bounds. Rounded up they stand for one in which
+//          everything that fits there truly fits: patterns found there can be cut.
+// Source:  Beasley, JORS 36 (1985), on reduced point sets; the two-sided rounding is plain monotony.
+// Cost:    the unit is the smallest of the form (whole extent / 2^k) that keeps a programme within the work asked for.
+// Not:     exact: what lies between the two roundings stays open, unless the true points are few enough to be used.
 namespace PanelService.Cutting.Patterns;
 
 /// <summary>
@@ -6,19 +13,12 @@ namespace PanelService.Cutting.Patterns;
 /// </summary>
 internal sealed class Grid
 {
-    /// <summary>Makes the grid.</summary>
-    /// <param name="pieces">The pieces.</param>
-    /// <param name="turning">How each may lie on these stocks.</param>
-    /// <param name="width">The widest stock's usable width.</param>
-    /// <param name="height">The highest stock's usable height.</param>
-    /// <param name="kerf">The kerf.</param>
-    public Grid(IReadOnlyList<Piece> pieces, IReadOnlyList<Turning> turning, long width, long height, long kerf)
+    // A bit set of more places than this takes longer to make than a coarse programme to run.
+    private const long MostPlaces = 200_000;
+
+    private Grid(Shape[] shapes, int pieceCount, long kerf, PointSet x, PointSet y)
     {
-        Kerf = kerf;
-        PieceCount = pieces.Count;
-        Shapes = [.. Shape.Of(pieces, turning, kerf).Where(s => s.Width <= width + kerf && s.Height <= height + kerf)];
-        X = PointSet.Of(Extents(Shapes, pieces, s => s.Width), width + kerf);
-        Y = PointSet.Of(Extents(Shapes, pieces, s => s.Height), height + kerf);
+        (Shapes, PieceCount, Kerf, X, Y) = (shapes, pieceCount, kerf, x, y);
         CutsX = new CutTable(X);
         CutsY = new CutTable(Y);
     }
@@ -29,7 +29,13 @@ internal sealed class Grid
     /// <summary>How many pieces the problem has.</summary>
     public int PieceCount { get; }
 
-    /// <summary>The ways pieces can lie that fit at all.</summary>
+    /// <summary>Whether sizes are the true ones.</summary>
+    public bool IsExact { get; private init; }
+
+    /// <summary>Pieces too small for a grid of rounded-down sizes, with their areas: a bound counts them by area.</summary>
+    public (int Piece, double Area)[] Tiny { get; private init; } = [];
+
+    /// <summary>The ways pieces can lie that fit at all, in the grid's sizes.</summary>
     public Shape[] Shapes { get; }
 
     /// <summary>Points along the width.</summary>
@@ -47,11 +53,40 @@ internal sealed class Grid
     /// <summary>How much work one programme is: cell visits.</summary>
     public long Work => (CutsX.Count * Y.Count) + (CutsY.Count * X.Count) + ((long)X.Count * Y.Count);
 
-    private static List<(long First, long? Second, int Demand)> Extents(
-        Shape[] shapes, IReadOnlyList<Piece> pieces, Func<Shape, long> extent) =>
-        [.. shapes.GroupBy(s => s.Piece).Select(ways =>
+    /// <summary>The exact grid.</summary>
+    /// <param name="area">Pieces and the extents of the largest stock.</param>
+    public static Grid Exact(GridArea area)
+    {
+        var shapes = area.Shapes(unit: 1, up: false);
+        return new Grid(shapes, area.Pieces.Count, area.Kerf, area.PointsX(shapes), area.PointsY(shapes)) { IsExact = true };
+    }
+
+    /// <summary>The exact grid where a programme over it is little enough work, else the finest coarse one that is.</summary>
+    /// <param name="area">Pieces and the extents of the largest stock.</param>
+    /// <param name="up">Whether a coarse grid's sizes are rounded up, so that its patterns fit, or down, so that its values are bounds.</param>
+    /// <param name="mostWork">The most work, in cell visits.</param>
+    public static Grid Within(GridArea area, bool up, long mostWork)
+    {
+        for (long unit = 1; ; unit = unit == 1 ? Math.Max(2, area.Longest / 8192) : (unit * 5 / 4) + 1)
         {
-            var sizes = ways.Select(extent).Distinct().ToArray();
-            return (sizes[0], sizes.Length > 1 ? sizes[1] : (long?)null, pieces[ways.Key].Demand);
-        })];
+            var shapes = area.Shapes(unit, up);
+            if (area.Places(shapes) > MostPlaces)
+            {
+                continue;
+            }
+
+            var (x, y) = (area.PointsX(shapes), area.PointsY(shapes));
+            if (WorkOf(x.Count, y.Count) <= mostWork)
+            {
+                return new Grid(shapes, area.Pieces.Count, area.Kerf, x, y)
+                {
+                    IsExact = unit == 1,
+                    Tiny = up ? [] : area.Tiny(unit),
+                };
+            }
+        }
+    }
+
+    /// <summary>No more work than this is a programme over so many points.</summary>
+    private static double WorkOf(double x, double y) => (x * x / 4 * y) + (y * y / 4 * x);
 }

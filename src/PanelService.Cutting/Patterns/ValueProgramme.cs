@@ -24,6 +24,7 @@ internal sealed class ValueProgramme
     private int[] _values = [];
     private int _rows;
     private int _length;
+    private double _tinyDensity;
 
     /// <summary>Makes room for a grid.</summary>
     /// <param name="grid">The points and shapes.</param>
@@ -41,6 +42,9 @@ internal sealed class ValueProgramme
         }
     }
 
+    /// <summary>The grid.</summary>
+    public Grid Grid => _grid;
+
     /// <summary>Fills the whole table.</summary>
     /// <param name="values">The value of one of each piece, 0 or more; no pattern's value may reach 2³¹.</param>
     public long Fill(ReadOnlySpan<int> values) => Fill(values, long.MaxValue / 2, long.MaxValue / 2);
@@ -52,7 +56,9 @@ internal sealed class ValueProgramme
     /// <returns>Roughly how many cell visits that took.</returns>
     public long Fill(ReadOnlySpan<int> values, long width, long height)
     {
-        _values = values.ToArray();
+        int[] worth = values.ToArray();
+        _values = worth;
+        _tinyDensity = _grid.Tiny.Select(tiny => worth[tiny.Piece] / tiny.Area).DefaultIfEmpty(0).Max();
         int columns = _grid.X.Floor(width + _grid.Kerf) + 1;
         _rows = _grid.Y.Floor(height + _grid.Kerf) + 1;
         _length = Math.Min(_stride, (_rows + Lanes - 1) / Lanes * Lanes);
@@ -85,10 +91,11 @@ internal sealed class ValueProgramme
     {
         int i = _grid.X.Floor(width + _grid.Kerf);
         int j = _grid.Y.Floor(height + _grid.Kerf);
-        return i < 0 || j < 0 ? 0 : At(i, j);
+        int found = i < 0 || j < 0 ? 0 : At(i, j);
+        return found + (int)Math.Ceiling(_tinyDensity * (width + _grid.Kerf) * (height + _grid.Kerf));
     }
 
-    /// <summary>A pattern of the best value of a rectangle; null where that is 0.</summary>
+    /// <summary>A pattern of the best value of a rectangle (what is too small for the grid left out); null where that is 0.</summary>
     /// <param name="width">Width without the kerf.</param>
     /// <param name="height">Height without the kerf.</param>
     public Block? Pattern(long width, long height)

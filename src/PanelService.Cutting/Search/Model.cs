@@ -136,7 +136,7 @@ internal sealed class Model
             }
 
             Turning[] turning = [.. Types.Select(t => t.On[Stocks[members[0]]])];
-            classes[c] = new StockClass(members, new Grid(
+            classes[c] = new StockClass(members, new GridArea(
                 Types, turning, members.Max(s => Stock(s).Width), members.Max(s => Stock(s).Height), Kerf));
         }
 
@@ -163,13 +163,4 @@ internal sealed class Model
         open[piece]--;
         return new PieceBlock(piece, turned != _swapped[piece]);
     }
-}
-
-/// <summary>Stocks that share a grid.</summary>
-/// <param name="Members">Their places in <see cref="Model.Stocks"/>.</param>
-/// <param name="Grid">The grid.</param>
-internal sealed record StockClass(int[] Members, Grid Grid)
-{
-    /// <summary>The programme over the grid.</summary>
-    public ValueProgramme Programme { get; } = new(Grid);
 }

@@ -13,6 +13,9 @@ internal sealed class Pricing
     private readonly Model _model;
     private readonly WorkMeter _work;
     private readonly double _mostPieces;
+    private readonly bool[] _lowerFilled;
+    private int[] _values = [];
+    private int _level;
 
     /// <summary>Makes it.</summary>
     /// <param name="model">The model.</param>
@@ -21,6 +24,7 @@ internal sealed class Pricing
     {
         (_model, _work) = (model, work);
         _mostPieces = MostPieces(model);
+        _lowerFilled = new bool[model.Classes.Length];
     }
 
     /// <summary>Rounds duals down to whole values and finds the best pattern value of every stock.</summary>
@@ -51,28 +55,58 @@ internal sealed class Pricing
                 continue;
             }
 
-            long visits = stockClass.Programme.Fill(
-                values, members.Max(s => _model.Stock(s).Width), members.Max(s => _model.Stock(s).Height));
-            _work.Spend(20 + (visits / 3000));
+            (long width, long height) = (members.Max(s => _model.Stock(s).Width), members.Max(s => _model.Stock(s).Height));
+            var upper = stockClass.Level(_level).Upper;
+            _work.Spend(20 + (upper.Fill(values, width, height) / 3000));
             foreach (int s in members)
             {
-                best[s] = stockClass.Programme.Value(_model.Stock(s).Width, _model.Stock(s).Height);
+                best[s] = upper.Value(_model.Stock(s).Width, _model.Stock(s).Height);
             }
         }
 
+        _values = values;
+        Array.Clear(_lowerFilled);
         return best;
     }
+
+    /// <summary>Whether finer grids are left to go on with.</summary>
+    public bool CanRefine => _level + 1 < _model.Classes.Max(c => c.Levels);
+
+    /// <summary>Goes on with finer grids.</summary>
+    public void Refine() => _level++;
 
     /// <summary>No pattern outgrows the programme when no piece is worth more than this, at most a million.</summary>
     public int LargestValue => (int)Math.Clamp(ValueRoom / _mostPieces, 1, 1_000_000);
 
-    /// <summary>A best pattern of a stock under the values last evaluated; null where it is worth nothing.</summary>
+    /// <summary>
+    /// A best pattern of a stock under the values last evaluated; null where it is worth nothing. On a coarse grid:
+    /// the pattern of the bound where it truly fits, else the best that is sure to.
+    /// </summary>
     /// <param name="stock">The stock.</param>
     public Column? Best(int stock)
     {
-        var block = _model.Classes[_model.ClassOf[stock]].Programme
-            .Pattern(_model.Stock(stock).Width, _model.Stock(stock).Height);
+        int index = _model.ClassOf[stock];
+        var level = _model.Classes[index].Level(_level);
+        var (width, height) = (_model.Stock(stock).Width, _model.Stock(stock).Height);
+        var block = level.Upper.Pattern(width, height);
+        if (block is not null && !level.IsExact && !Fits(block, width, height))
+        {
+            if (!_lowerFilled[index])
+            {
+                _work.Spend(20 + (level.Lower.Fill(_values) / 3000));
+                _lowerFilled[index] = true;
+            }
+
+            block = level.Lower.Pattern(width, height);
+        }
+
         return block is null ? null : new Column(stock, BlockMath.Counts(block, _model.Types.Length), block);
+    }
+
+    private bool Fits(Block block, long width, long height)
+    {
+        var size = BlockMath.Size(block, _model.Sizes, _model.Kerf);
+        return size.Width <= width && size.Height <= height;
     }
 
     /// <summary>
@@ -101,8 +135,9 @@ internal sealed class Pricing
         int index = _model.Stocks[stock];
         Piece[] pieces = [.. _model.Types.Select((type, t) => type with { Demand = Math.Max(1, open[t]) })];
         Turning[] turning = [.. _model.Types.Select((type, t) => open[t] > 0 ? type.On[index] : Turning.None)];
-        var grid = new Grid(pieces, turning, _model.Stock(stock).Width, _model.Stock(stock).Height, _model.Kerf);
-        if (grid.Work > MostCappedWork)
+        var area = new GridArea(pieces, turning, _model.Stock(stock).Width, _model.Stock(stock).Height, _model.Kerf);
+        var grid = Grid.Within(area, up: true, 2 * MostCappedWork);
+        if (_model.Classes[_model.ClassOf[stock]].IsExact && !grid.IsExact)
         {
             return Pruned(stock, open);
         }
@@ -116,8 +151,11 @@ internal sealed class Pricing
     private static double MostPieces(Model model)
     {
         double smallest = model.Sizes.Min(s => (double)(s.Width + model.Kerf) * (s.Height + model.Kerf));
-        return model.Classes.Max(c => (double)c.Grid.X.Points[^1] * c.Grid.Y.Points[^1]) / smallest;
+        return model.Classes.Max(c => (double)(c.Area.Width + model.Kerf) * (c.Area.Height + model.Kerf)) / smallest * CoarseRoom(model);
     }
+
+    /// <summary>Sizes rounded down let more pieces in: never so many that a side holds twice as many.</summary>
+    private static double CoarseRoom(Model model) => model.Classes.All(c => c.IsExact) ? 1 : 4;
 
     /// <summary>The largest power of two that no pattern's value can outgrow the programme with.</summary>
     private int ShiftFor(double[] duals)
@@ -135,10 +173,10 @@ internal sealed class Pricing
         // The grid's corner may lie beyond every stock (a wide and a high one share it).
         foreach (var stockClass in _model.Classes)
         {
-            area = Math.Max(area, (double)stockClass.Grid.X.Points[^1] * stockClass.Grid.Y.Points[^1]);
+            area = Math.Max(area, (double)(stockClass.Area.Width + _model.Kerf) * (stockClass.Area.Height + _model.Kerf));
         }
 
-        double worth = density * area;
+        double worth = density * area * CoarseRoom(_model);
         return worth <= 0 ? 0 : Math.Clamp((int)Math.Floor(Math.Log2(ValueRoom / worth)), -30, 40);
     }
 }

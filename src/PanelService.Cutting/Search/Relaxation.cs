@@ -49,7 +49,7 @@ internal sealed class Relaxation
             Inequalities.Add(vector);
             bound = Math.Max(bound, vector.Bound(_model, demand, box));
             bool improved = bound < enough && bound < RoundUp(solution.Price) && AddImproving(master, solution, vector, within ? demand : null, box);
-            if (!improved && (bound >= enough || solution.Short < 1e-7 || !master.RaisePenalty()))
+            if (!improved && !GoOn(master, solution, bound >= enough || bound >= RoundUp(solution.Price)))
             {
                 break;
             }
@@ -65,7 +65,32 @@ internal sealed class Relaxation
         return new RelaxationResult(bound, solution);
     }
 
+    /// <summary>Whether there is a way on where no pattern improves: finer grids, or a higher penalty for what is short.</summary>
+    private bool GoOn(Master master, MasterSolution solution, bool closed)
+    {
+        if (!closed && _pricing.CanRefine)
+        {
+            _pricing.Refine();
+            return true;
+        }
+
+        return !closed && solution.Short > 1e-7 && master.RaisePenalty();
+    }
+
     private static long RoundUp(double price) => (long)Math.Ceiling(price - (1e-7 * Math.Max(1, Math.Abs(price))));
+
+    /// <summary>Whether the column's own values are worth more than it costs; a coarse grid's bound may promise too much.</summary>
+    private bool Improves(Column column, MasterSolution solution)
+    {
+        double price = _model.Stock(column.Stock).Price;
+        double reduced = price - solution.StockDuals[column.Stock];
+        for (int t = 0; t < column.Counts.Length; t++)
+        {
+            reduced -= column.Counts[t] * solution.Duals[t];
+        }
+
+        return reduced < -1e-9 * Math.Max(1, price);
+    }
 
     private Column? Best(int stock, int[]? demand, int[] values) =>
         demand is null ? _pricing.Best(stock) : _pricing.BestWithin(stock, demand, values);
@@ -77,7 +102,7 @@ internal sealed class Relaxation
         {
             double reduced = _model.Stock(s).Price - solution.StockDuals[s] - Math.ScaleB(vector.Best[s], -vector.Shift);
             if (box.Most[s] > 0 && reduced < -1e-7 * Math.Max(1, _model.Stock(s).Price)
-                && Best(s, demand, vector.Values) is { } column && _pool.Add(column))
+                && Best(s, demand, vector.Values) is { } column && Improves(column, solution) && _pool.Add(column))
             {
                 master.Add(column);
                 added = true;

@@ -1,0 +1,64 @@
+using System.Numerics;
+
+namespace PanelService.Cutting.Patterns;
+
+/// <summary>What a grid is made for.</summary>
+/// <param name="Pieces">The pieces.</param>
+/// <param name="Turning">How each may lie on these stocks.</param>
+/// <param name="Width">The widest stock's usable width.</param>
+/// <param name="Height">The highest stock's usable height.</param>
+/// <param name="Kerf">The kerf.</param>
+internal sealed record GridArea(
+    IReadOnlyList<Piece> Pieces, IReadOnlyList<Turning> Turning, long Width, long Height, long Kerf)
+{
+    /// <summary>The longer extent, kerf included.</summary>
+    public long Longest => Math.Max(Width, Height) + Kerf;
+
+    /// <summary>The ways pieces can lie that truly fit, with their sizes rounded to a unit.</summary>
+    /// <param name="unit">The unit; 1: the true sizes.</param>
+    /// <param name="up">Whether sizes are rounded up (what no longer fits is left out) or down (what is smaller than the
+    /// unit is left out: see <see cref="Tiny"/>).</param>
+    public Shape[] Shapes(long unit, bool up)
+    {
+        long add = up ? unit - 1 : 0;
+        return [.. Shape.Of(Pieces, Turning, Kerf)
+            .Where(Fits)
+            .Where(s => up || (s.Width >= unit && s.Height >= unit))
+            .Select(s => s with { Width = (s.Width + add) / unit * unit, Height = (s.Height + add) / unit * unit })
+            .Where(Fits)];
+    }
+
+    /// <summary>The pieces too small for a unit that sizes are rounded down to: they count by their area.</summary>
+    /// <param name="unit">The unit.</param>
+    /// <returns>Index and area, kerf included.</returns>
+    public (int Piece, double Area)[] Tiny(long unit) =>
+        [.. Shape.Of(Pieces, Turning, Kerf)
+            .Where(s => Fits(s) && (s.Width < unit || s.Height < unit))
+            .Select(s => (s.Piece, (double)s.Width * s.Height))
+            .Distinct()];
+
+    private bool Fits(Shape shape) => shape.Width <= Width + Kerf && shape.Height <= Height + Kerf;
+
+    /// <summary>How many places the sums of the longer axis have to be looked for in.</summary>
+    /// <param name="shapes">The shapes.</param>
+    public long Places(Shape[] shapes)
+    {
+        long divisor = shapes.Aggregate(0L, (d, s) => (long)BigInteger.GreatestCommonDivisor(d, BigInteger.GreatestCommonDivisor(s.Width, s.Height)));
+        return divisor == 0 ? 0 : Longest / divisor;
+    }
+
+    /// <summary>The points along the width.</summary>
+    /// <param name="shapes">The shapes.</param>
+    public PointSet PointsX(Shape[] shapes) => PointSet.Of(Extents(shapes, s => s.Width), Width + Kerf);
+
+    /// <summary>The points along the height.</summary>
+    /// <param name="shapes">The shapes.</param>
+    public PointSet PointsY(Shape[] shapes) => PointSet.Of(Extents(shapes, s => s.Height), Height + Kerf);
+
+    private List<(long First, long? Second, int Demand)> Extents(Shape[] shapes, Func<Shape, long> extent) =>
+        [.. shapes.GroupBy(s => s.Piece).Select(ways =>
+        {
+            long[] sizes = [.. ways.Select(extent).Distinct()];
+            return (sizes[0], sizes.Length > 1 ? sizes[1] : (long?)null, Pieces[ways.Key].Demand);
+        })];
+}
