@@ -1,3 +1,4 @@
+using PanelService.Documentation;
 using PanelService.Endpoints;
 using PanelService.Hosting;
 using Serilog;

@@ -53,7 +53,7 @@ public sealed class PlanPartTests
 
         (_, string document) = await CreateAsync(client);
 
-        Assert.DoesNotContain("null", document, StringComparison.Ordinal);
+        Assert.DoesNotContain(":null", document, StringComparison.Ordinal);
         Assert.DoesNotContain("savedEach", document, StringComparison.Ordinal);
         Assert.DoesNotContain("\"remnant\"", document, StringComparison.Ordinal);
     }

@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using PanelService.Planning.Measures;
 
 namespace PanelService.Wire.Orders;
@@ -6,6 +7,7 @@ namespace PanelService.Wire.Orders;
 internal sealed record BoardRequest
 {
     /// <summary>Unique among the boards, at most 64 characters. Required.</summary>
+    [Required]
     public string? Id { get; init; }
 
     /// <summary>What the painter calls it, at most 200 characters.</summary>
@@ -15,12 +17,15 @@ internal sealed record BoardRequest
     public string? Kind { get; init; }
 
     /// <summary>Above 0, at most 1 m. Required.</summary>
+    [Required]
     public Length? Thickness { get; init; }
 
     /// <summary>Width of the whole sheet; above 0, at most 100 m. Required.</summary>
+    [Required]
     public Length? Width { get; init; }
 
     /// <summary>Height of the whole sheet; above 0, at most 100 m. Required.</summary>
+    [Required]
     public Length? Height { get; init; }
 
     /// <summary>Money for one sheet. Required unless forSale is 0.</summary>

@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using PanelService.Planning.Measures;
 
 namespace PanelService.Wire.Orders;
@@ -6,6 +7,7 @@ namespace PanelService.Wire.Orders;
 internal sealed record ClothRequest
 {
     /// <summary>Unique among the cloths, at most 64 characters. Required.</summary>
+    [Required]
     public string? Id { get; init; }
 
     /// <summary>What the painter calls it, at most 200 characters.</summary>
@@ -15,6 +17,7 @@ internal sealed record ClothRequest
     public string? Kind { get; init; }
 
     /// <summary>Full width of the roll, selvedges included; above 0, at most 100 m. Required.</summary>
+    [Required]
     public Length? Width { get; init; }
 
     /// <summary>Lost at each side of the roll. Default 0.</summary>
@@ -34,6 +37,7 @@ internal sealed record ClothRequest
 internal sealed record ClothSaleRequest
 {
     /// <summary>"length" or "roll". Required.</summary>
+    [Required]
     public ClothSaleBy? By { get; init; }
 
     /// <summary>Sold by length: whole multiples of this. Required there.</summary>
@@ -43,6 +47,7 @@ internal sealed record ClothSaleRequest
     public Length? Length { get; init; }
 
     /// <summary>Money for one step or one roll. Required.</summary>
+    [Required]
     public decimal? Price { get; init; }
 
     /// <summary>Sold by length: at most so many steps in all; null: any number.</summary>
@@ -59,9 +64,11 @@ internal sealed record RemnantRequest
     public string? Id { get; init; }
 
     /// <summary>Across the roll; above 0, at most 100 m. Required.</summary>
+    [Required]
     public Length? Width { get; init; }
 
     /// <summary>Along the roll; above 0, at most 100 m. Required.</summary>
+    [Required]
     public Length? Length { get; init; }
 
     /// <summary>How many alike, 0 to 1 000 000. Default 1.</summary>

@@ -1,9 +1,11 @@
+using System.ComponentModel.DataAnnotations;
 namespace PanelService.Wire.Orders;
 
 /// <summary>An adhesive or a primer.</summary>
 internal sealed record LiquidRequest
 {
     /// <summary>Unique among the adhesives, or among the primers; at most 64 characters. Required.</summary>
+    [Required]
     public string? Id { get; init; }
 
     /// <summary>What the painter calls it, at most 200 characters.</summary>
@@ -13,9 +15,11 @@ internal sealed record LiquidRequest
     public int? Coats { get; init; }
 
     /// <summary>How far it goes in one coat. Required.</summary>
+    [Required]
     public CoverageRequest? Coverage { get; init; }
 
     /// <summary>What it can be bought in; at most 50. Required.</summary>
+    [Required]
     public IReadOnlyList<ContainerRequest?>? Containers { get; init; }
 
     /// <summary>The volume in the studio already. Default 0.</summary>
@@ -29,9 +33,11 @@ internal sealed record LiquidRequest
 internal sealed record CoverageRequest
 {
     /// <summary>in² for inch, cm² otherwise; above 0, at most 1 000 000 000. Required.</summary>
+    [Required]
     public decimal? Area { get; init; }
 
     /// <summary>The volume that covers it: US fl oz for inch, mL otherwise; above 0, at most 1 000 000. Required.</summary>
+    [Required]
     public decimal? Volume { get; init; }
 }
 
@@ -39,8 +45,10 @@ internal sealed record CoverageRequest
 internal sealed record ContainerRequest
 {
     /// <summary>US fl oz for inch, mL otherwise; above 0, at most 1 000 000. Required.</summary>
+    [Required]
     public decimal? Volume { get; init; }
 
     /// <summary>Money. Required.</summary>
+    [Required]
     public decimal? Price { get; init; }
 }

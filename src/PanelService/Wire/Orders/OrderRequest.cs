@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using PanelService.Cutting;
 using PanelService.Planning.Measures;
 using PanelService.Wire.Reading;
@@ -5,8 +6,8 @@ using PanelService.Wire.Reading;
 namespace PanelService.Wire.Orders;
 
 /// <summary>
-/// An order as it comes over the wire. Everything but <see cref="Panels"/> may be left out; what is null here was left
-/// out or null there.
+/// An order: what is to be made, and what there is to make it from. Everything but <c>panels</c> may be left out; null
+/// counts as left out.
 /// </summary>
 internal sealed record OrderRequest : IMeasuredRequest
 {
@@ -19,7 +20,8 @@ internal sealed record OrderRequest : IMeasuredRequest
     /// <summary>ISO 4217 code. Default: EUR, with a warning in the plan.</summary>
     public string? Currency { get; init; }
 
-    /// <summary>What is to be made: 1 to 500 lines.</summary>
+    /// <summary>What is to be made: 1 to 500 lines. Required.</summary>
+    [Required]
     public IReadOnlyList<PanelRequest?>? Panels { get; init; }
 
     /// <summary>Panels to fill spare board with, never a reason to buy a sheet; at most 500.</summary>

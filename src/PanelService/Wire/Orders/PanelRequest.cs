@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 
@@ -10,12 +11,15 @@ internal sealed record PanelRequest
     public string? Mark { get; init; }
 
     /// <summary>Width as it hangs; above 0, at most 100 m. Required.</summary>
+    [Required]
     public Length? Width { get; init; }
 
     /// <summary>Height as it hangs; above 0, at most 100 m. Required.</summary>
+    [Required]
     public Length? Height { get; init; }
 
     /// <summary>How many, 1 to 100 000. Required.</summary>
+    [Required]
     public int? Quantity { get; init; }
 
     /// <summary>Made on top, against spoiling; 0 to 100 000. Default 0.</summary>
@@ -56,12 +60,15 @@ internal sealed record WishRequest
     public string? Mark { get; init; }
 
     /// <summary>Width; above 0, at most 100 m. Required.</summary>
+    [Required]
     public Length? Width { get; init; }
 
     /// <summary>Height; above 0, at most 100 m. Required.</summary>
+    [Required]
     public Length? Height { get; init; }
 
     /// <summary>At most so many are made, 1 to 100 000. Required.</summary>
+    [Required]
     public int? AtMost { get; init; }
 
     /// <summary>What one is worth: the more, the sooner it is fitted in. Money. Default 0.</summary>

@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using PanelService.Planning.Measures;
 using PanelService.Wire.Orders;
 using PanelService.Wire.Reading;
@@ -13,7 +14,8 @@ internal sealed record YieldRequest : IMeasuredRequest
     /// <summary>ISO 4217 code, for boards that are given with their prices. Default: EUR.</summary>
     public string? Currency { get; init; }
 
-    /// <summary>The panel.</summary>
+    /// <summary>The panel. Required.</summary>
+    [Required]
     public YieldPanelRequest? Panel { get; init; }
 
     /// <summary>One board: only width and height are needed. Either this or boards.</summary>
@@ -30,9 +32,11 @@ internal sealed record YieldRequest : IMeasuredRequest
 internal sealed record YieldPanelRequest
 {
     /// <summary>Width as it hangs; above 0, at most 100 m. Required.</summary>
+    [Required]
     public Length? Width { get; init; }
 
     /// <summary>Height as it hangs; above 0, at most 100 m. Required.</summary>
+    [Required]
     public Length? Height { get; init; }
 
     /// <summary>A board kind it must be cut from; null: any.</summary>
