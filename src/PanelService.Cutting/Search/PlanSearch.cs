@@ -4,6 +4,7 @@
 //   3. the cheapest counts of stocks the relaxation allows (CountSearch), and a plan within just these (Dive, PoolProgramme).
 //      Found: proven. Not found: the bound stays, the next counts are tried for a plan close to it.
 using System.Numerics;
+using PanelService.Cutting.Exact;
 
 namespace PanelService.Cutting.Search;
 
@@ -56,6 +57,7 @@ internal sealed class PlanSearch
         var root = _relaxation.Solve(_model.Demand, _box);
         RaiseBound(root.Bound);
         RoundDown(root.Solution);
+        SolveSmallOrder();
         SearchCounts();
     }
 
@@ -107,6 +109,22 @@ internal sealed class PlanSearch
 
         double[] values = solution?.Duals ?? [.. _model.Sizes.Select(s => (double)s.Width * s.Height)];
         Take([.. uses, .. _fill.Fill(open, left, values)]);
+    }
+
+    /// <summary>Orders of a few pieces are decided for good.</summary>
+    private void SolveSmallOrder()
+    {
+        if (Proven || SmallOrder.Solve(_model, Missing == 0 ? Spent : long.MaxValue, _work) is not { } cheapest)
+        {
+            return;
+        }
+
+        if (cheapest.Count > 0)
+        {
+            Take(cheapest);
+        }
+
+        RaiseBound(Missing == 0 ? Spent : Bound);
     }
 
     private void SearchCounts()

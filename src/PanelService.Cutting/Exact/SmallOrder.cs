@@ -1,0 +1,95 @@
+// Problem: the least price of a whole order of a few pieces, with proof.
+// Idea:    FrontTable tells for every set of pieces which stocks it fits. The price of a set is then that of the
+//          cheapest cover: one stock more, filled with one of its greatest sets, and the price of what that leaves.
+//          Stocks of which there are only so many are let in one unit at a time. Stocks that cost as much as a plan
+//          already known do not matter, which leaves the small ones to look at.
+// Source:  Held and Karp's programme over subsets, J. SIAM 10 (1962), applied to set covering.
+// Cost:    FrontTable, then sets × greatest sets of each stock (once more for every limited unit).
+// Not:     for more than a few million parts of sets: it answers null at once, and at once when the work is done.
+using PanelService.Cutting.Patterns;
+using PanelService.Cutting.Search;
+
+namespace PanelService.Cutting.Exact;
+
+/// <summary>Plans small orders exactly.</summary>
+internal sealed class SmallOrder
+{
+    // Half a million parts take about a tenth of a second.
+    private const double MostSplits = 1_500_000;
+
+    private readonly Model _model;
+    private readonly WorkMeter _work;
+    private readonly MultisetIndex _sets;
+    private readonly int[] _stocks;
+    private readonly FrontTable?[] _tables;
+
+    private SmallOrder(Model model, long below, WorkMeter work)
+    {
+        (_model, _work) = (model, work);
+        _sets = new MultisetIndex(model.Demand);
+        _stocks = [.. Enumerable.Range(0, model.Stocks.Length).Where(s => model.Stock(s).Price < below)];
+        _tables = [.. model.Classes.Select((stockClass, c) => TableOf(stockClass, _stocks.Where(s => model.ClassOf[s] == c)))];
+    }
+
+    /// <summary>Looks for the cheapest of all plans below a price.</summary>
+    /// <param name="model">The order.</param>
+    /// <param name="below">Only cheaper plans are of interest.</param>
+    /// <param name="work">Where work is counted.</param>
+    /// <returns>The cheapest plan's columns; empty where no plan is cheaper, which is proof; null where the order is
+    /// too large or the work was done before the end.</returns>
+    public static IReadOnlyList<ColumnUse>? Solve(Model model, long below, WorkMeter work)
+    {
+        if (MultisetIndex.Splits(model.Demand) > MostSplits || work.Exhausted)
+        {
+            return null;
+        }
+
+        var order = new SmallOrder(model, below, work);
+        return order._tables.All(table => table is null || table.Fill()) ? order.Cover(below) : null;
+    }
+
+    private FrontTable? TableOf(StockClass stockClass, IEnumerable<int> members)
+    {
+        var sizes = members.Select(s => (_model.Stock(s).Width + _model.Kerf, _model.Stock(s).Height + _model.Kerf)).ToArray();
+        return sizes.Length == 0 ? null : new FrontTable(_sets, stockClass.Grid.Shapes, sizes, _work);
+    }
+
+    private IReadOnlyList<ColumnUse>? Cover(long below)
+    {
+        var cover = new SetCover(_sets, _work);
+        foreach (int s in _stocks.Where(s => Units(s) is null).OrderBy(s => _model.Stock(s).Price))
+        {
+            cover.AddUnlimited(s, _model.Stock(s).Price, set => Fits(set, s));
+        }
+
+        if (!cover.FillUnlimited())
+        {
+            return null;
+        }
+
+        foreach (int s in _stocks.Where(s => Units(s) is not null))
+        {
+            for (int unit = 0; unit < Units(s); unit++)
+            {
+                if (!cover.LetIn(s, _model.Stock(s).Price, set => Fits(set, s)))
+                {
+                    return null;
+                }
+            }
+        }
+
+        return cover.Price < below ? [.. cover.Uses().Select(use => new ColumnUse(ColumnOf(use.Stock, use.Set), 1))] : [];
+    }
+
+    /// <summary>How many of a stock there are; null where there are as many as pieces.</summary>
+    private int? Units(int stock) => _model.Stock(stock).Limit is { } limit && limit < _model.Demand.Sum() ? limit : null;
+
+    private bool Fits(int set, int stock) => _tables[_model.ClassOf[stock]]!.Fits(set, Width(stock), Height(stock));
+
+    private Column ColumnOf(int stock, int set) => new(
+        stock, _sets.Digits(set), _tables[_model.ClassOf[stock]]!.Arrange(set, Width(stock), Height(stock)));
+
+    private long Width(int stock) => _model.Stock(stock).Width + _model.Kerf;
+
+    private long Height(int stock) => _model.Stock(stock).Height + _model.Kerf;
+}
