@@ -28,7 +28,7 @@ internal sealed class SmallOrder
         (_model, _work) = (model, work);
         _sets = new MultisetIndex(model.Demand);
         _stocks = [.. Enumerable.Range(0, model.Stocks.Length).Where(s => model.Stock(s).Price < below)];
-        _tables = [.. model.Classes.Select((stockClass, c) => TableOf(stockClass, _stocks.Where(s => model.ClassOf[s] == c)))];
+        _tables = [.. model.Classes.Select((_, c) => TableOf([.. _stocks.Where(s => model.ClassOf[s] == c)]))];
     }
 
     /// <summary>Looks for the cheapest of all plans below a price.</summary>
@@ -48,10 +48,17 @@ internal sealed class SmallOrder
         return order._tables.All(table => table is null || table.Fill()) ? order.Cover(below) : null;
     }
 
-    private FrontTable? TableOf(StockClass stockClass, IEnumerable<int> members)
+    /// <summary>The staircases for stocks of one class; null where none of them is of interest.</summary>
+    private FrontTable? TableOf(int[] stocks)
     {
-        var sizes = members.Select(s => (_model.Stock(s).Width + _model.Kerf, _model.Stock(s).Height + _model.Kerf)).ToArray();
-        return sizes.Length == 0 ? null : new FrontTable(_sets, stockClass.Grid.Shapes, sizes, _work);
+        if (stocks.Length == 0)
+        {
+            return null;
+        }
+
+        int original = _model.Stocks[stocks[0]];
+        var shapes = Shape.Of(_model.Types, [.. _model.Types.Select(type => type.On[original])], _model.Kerf);
+        return new FrontTable(_sets, shapes, stocks.Select(s => (Width(s), Height(s))), _work);
     }
 
     private IReadOnlyList<ColumnUse>? Cover(long below)
