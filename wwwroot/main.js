@@ -4,15 +4,18 @@
 import * as catalogue from './api/catalogue.js';
 import * as plans from './api/plans.js';
 import * as shelf from './api/shelf.js';
+import { changesOf, gainOf } from './model/changes.js';
 import { formatByName, seriesOf } from './model/formats.js';
 import { numbers } from './model/numbers.js';
 import { addLine, changeUnits, emptyOrder, freeMark, fromWire, keyed, put, at, toWire } from './model/order.js';
 import { createStore } from './model/store.js';
 import { speak, t } from './texts/index.js';
 import { mountAct, mountProblem } from './view/act.js';
+import { mountChanges } from './view/changes.js';
 import { mountDays } from './view/days.js';
 import { mountGoods } from './view/goods.js';
 import { mountLines } from './view/lines.js';
+import { mountProof } from './view/proof.js';
 import { mountRack } from './view/rack.js';
 import { layOut, mountHead, offerKinds } from './view/ticket.js';
 import { mountWishes } from './view/wishes.js';
@@ -21,6 +24,9 @@ import { mountWrite } from './view/write.js';
 import { mountYields } from './view/yields.js';
 
 const EXAMPLE = 'tern-island';
+
+/** Planning that took longer than this is not repeated unasked. */
+const SHORT_MILLISECONDS = 2500;
 
 /** What can go wrong before there is a page: no service. */
 const orElse = (/** @type {Promise<any>} */ wanted, /** @type {any} */ instead) => wanted.catch((fault) => {
@@ -31,7 +37,7 @@ const orElse = (/** @type {Promise<any>} */ wanted, /** @type {any} */ instead) 
 const [listed, demos, remembered] = await Promise.all([orElse(catalogue.formats(), []), orElse(catalogue.demoNames(), []), shelf.recall()]);
 const first = remembered ?? {
   order: fromWire(await orElse(catalogue.demo(EXAMPLE), emptyOrder())),
-  way: { series: 'inch', face: '', lying: false, surface: 'cloth' }, decimals: false, language: 'en', plan: null, ticks: {},
+  way: { series: 'inch', face: '', lying: false, surface: 'cloth' }, decimals: false, language: 'en', plan: null, ticks: {}, earlier: [],
 };
 await speak(first.language);
 
@@ -39,6 +45,8 @@ let kept = true;
 const store = createStore(first, (state) => { kept = shelf.keep(state); });
 /** @type {{ busy: boolean, progress: any, problem: any, address: string, wish: AbortController | null }} */
 const work = { busy: false, progress: null, problem: null, address: '', wish: null };
+/** @type {{ found: any[], wish: AbortController | null }} */
+const tries = { found: [], wish: null };
 const series = seriesOf(listed);
 
 const change = (/** @type {string} */ path, /** @type {any} */ value) => store.change(path, (state) => put(state.order, path, value));
@@ -50,13 +58,23 @@ const remove = (/** @type {string} */ list, /** @type {string} */ key) => store.
   put(order, list, at(order, list).filter((/** @type {any} */ row) => row.key !== key));
 });
 const addLines = (/** @type {any[]} */ lines) => store.change(`lines ${Date.now()}`, ({ order }) => lines.forEach((line) => addLine(order, line)));
-const open = (/** @type {any} */ order) => store.change(`open ${Date.now()}`, (state) => { state.order = order; });
+const MOST_EARLIER = 40;
+/** Another ticket comes on the table; the one that lay there goes on the pile. */
+const open = (/** @type {any} */ order) => store.change(`open ${Date.now()}`, (state) => {
+  const left = state.order.panels.length > 0 ? [{ title: state.order.title, saved: new Date().toISOString(), order: state.order }] : [];
+  const others = (state.earlier ?? []).filter((/** @type {any} */ one) => one.order !== order && JSON.stringify(one.order) !== JSON.stringify(state.order));
+  state.earlier = [...left, ...others].slice(0, MOST_EARLIER);
+  state.order = order;
+});
 
 /** Asks for a plan and shows what comes. */
 async function go() {
   if (work.busy) return;
   const order = toWire(store.state().order);
   if (order.panels.length === 0) return;
+  tries.wish?.abort();
+  tries.found = [];
+  const begun = performance.now();
   Object.assign(work, { busy: true, progress: null, problem: null, address: '', wish: new AbortController() });
   render();
   try {
@@ -67,6 +85,7 @@ async function go() {
     });
     store.change('plan', (state) => Object.assign(state, { plan: { document: plan, order, address: `/api/plans/${plan.id}` }, ticks: {} }));
     done();
+    if (performance.now() - begun < SHORT_MILLISECONDS) void tryChanges(plan);
   } catch (fault) {
     if (!(fault instanceof plans.Refused)) throw fault;
     work.problem = fault.problem;
@@ -75,6 +94,31 @@ async function go() {
     render();
   }
   if (work.problem) places.problem.querySelector('h3')?.focus();
+}
+
+/** Plans the order again with one thing other, one after the other, where planning is quick. @param {any} before */
+async function tryChanges(before) {
+  const { order } = store.state();
+  const { signal } = tries.wish = new AbortController();
+  for (const change of changesOf(order)) {
+    const other = structuredClone(order);
+    change.edit(other);
+    try {
+      const gain = gainOf(change, before, await plans.tried(toWire(other), signal));
+      if (gain) tries.found = [...tries.found, { change, ...gain }];
+    } catch (fault) {
+      if (signal.aborted) return;
+      // A change that cannot be made, or a busy service: then it is not offered.
+      if (!(fault instanceof plans.Refused)) throw fault;
+    }
+    render();
+  }
+}
+
+/** Makes a change that was offered, and plans anew. @param {any} change */
+function useChange(change) {
+  store.change(`use ${change.words}`, (state) => change.edit(state.order));
+  void go();
 }
 
 /** The plan is there: show it, and let a link find it again. */
@@ -113,6 +157,7 @@ function props() {
     base,
     head: {
       ...base, demos, decimals, language, kept, canUndo: store.canUndo(), undo: store.undo, fresh: () => open(emptyOrder()),
+      earlier: store.state().earlier ?? [], openEarlier: (/** @type {number} */ i) => open(structuredClone(store.state().earlier[i].order)),
       openDemo: async (/** @type {string} */ name) => open(fromWire(await catalogue.demo(name))),
       setUnits: (/** @type {any} */ unit) => store.change('units', (state) => changeUnits(state.order, unit)),
       setDecimals: (/** @type {boolean} */ on) => store.change('decimals', (state) => { state.decimals = on; }),
@@ -125,6 +170,7 @@ function props() {
       ...work, canStop: work.address !== '', stop: () => void plans.stop(work.address), go, panels, hasPlan: plan !== null, stale, numbers: format,
       said: plan ? t.act.done(numbers(plan.document.units, plan.document.currency, decimals).money(plan.document.cost.cash)) : '',
     },
+    changes: { found: stale ? [] : tries.found, numbers: format, use: useChange },
     days: plan && {
       plan: plan.document, order: plan.order, address: plan.address, ticks: { ...ticks }, decimals, numbers: numbers(plan.document.units, plan.document.currency, decimals),
       tick: (/** @type {string} */ name, /** @type {boolean} */ ticked) => store.change('tick', (state) => { state.ticks[name] = ticked; }),
@@ -137,7 +183,7 @@ const parts = {
   head: mountHead(places.head, now.head), lines: mountLines(places.lines, now.base), write: mountWrite(places.write, now.write),
   rack: series.length > 0 ? mountRack(places.rack, now.rack) : { update: () => {} }, wishes: mountWishes(places.wishes, now.wishes),
   goods: mountGoods(places.goods, now.base), work: mountWork(places.work, now.base), yields: mountYields(places.yields, now.base),
-  problem: mountProblem(places.problem), days: mountDays(places.days), act: mountAct(/** @type {Element} */ (document.getElementById('act')), now.act),
+  problem: mountProblem(places.problem), changes: mountChanges(places.changes), proof: mountProof(places.proof, places.changes), days: mountDays(places.days), act: mountAct(/** @type {Element} */ (document.getElementById('act')), now.act),
 };
 
 function render() {
@@ -152,12 +198,17 @@ function render() {
   parts.work.update(next.base);
   parts.yields.update(next.base);
   parts.problem.update(work.problem);
+  parts.changes.update(next.changes);
+  parts.proof.update(next.days);
   parts.days.update(next.days);
   parts.act.update(next.act);
 }
 
 store.listen(render);
 render();
+document.addEventListener('keydown', (event) => {
+  if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) void go();
+});
 ticket.removeAttribute('aria-busy');
 await openLinked();
 // Not every browser offers this, and none does on a plain address of the network: the page is then online only.

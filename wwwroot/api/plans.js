@@ -35,6 +35,13 @@ export async function plan(order, watch) {
   return read(address);
 }
 
+/** A plan of something merely tried: waited for, then dropped. @param {any} order @param {AbortSignal} signal */
+export async function tried(order, signal) {
+  const answer = await (await ask('/api/plans', { method: 'POST', body: JSON.stringify(order), headers: JSON_TYPE, signal })).json();
+  void ask(`/api/plans/${answer.id}`, { method: 'DELETE' });
+  return answer;
+}
+
 /** A plan by its address. @param {string} address */
 export const read = async (address) => settled(await (await ask(address)).json());
 

@@ -8,9 +8,9 @@ export default {
   language: 'en',
   name: 'English',
   page: {
-    title: 'Panel Service', ticket: 'Job ticket', batch: 'Batch', batchHint: 'name of the batch', units: 'Sizes in', currency: 'Money in',
+    title: 'Panel Service', skip: 'To the button', batch: 'Batch', batchHint: 'name of the batch', units: 'Sizes in', currency: 'Money in',
     undo: 'Undo', notKept: 'This browser keeps nothing: print or copy what you need.',
-    fresh: 'Start an empty ticket', examples: 'Open an example', fractions: 'Fractions', decimals: 'Decimals', inchesAs: 'Inches as',
+    fresh: 'Start an empty ticket', examples: 'Examples', earlier: 'Earlier tickets', open: 'Open', unnamed: 'without a name', tagline: 'what to buy, how to cut it, what each panel costs', fractions: 'Fractions', decimals: 'Decimals', inchesAs: 'Inches as',
     nav: 'The days of the job', language: 'Language',
   },
   units: { inch: 'inches', centimetre: 'centimetres', millimetre: 'millimetres' },
@@ -65,7 +65,7 @@ export default {
     quick: 'quick', steady: 'steady', thorough: 'thorough',
   },
   act: {
-    plan: 'Plan this batch', again: 'Plan it again', planning: 'Looking for the cheapest plan …', stop: 'Stop, keep the best so far',
+    plan: 'Plan this batch', shortcut: 'Ctrl + Enter', again: 'Plan it again', planning: 'Looking for the cheapest plan …', stop: 'Stop, keep the best so far',
     stale: 'The ticket has changed since this plan.', best: 'Best so far', least: 'No plan can cost less than',
     done: (/** @type {string} */ cash) => `To buy: ${cash}.`,
   },
@@ -78,9 +78,14 @@ export default {
     open: (/** @type {string} */ gap, /** @type {string} */ share) => `A cheaper plan may exist, by ${gap} at most (${share}); none was found.`,
     early: 'The search was stopped early.', toBuy: 'to buy', notes: 'Mind this',
   },
+  change: {
+    head: 'What would change it', use: 'Do this',
+    blade: (/** @type {string} */ kerf) => `With a ${kerf} blade`, under: (/** @type {string} */ size) => `Cut ${size} under size`, more: (/** @type {number} */ n, /** @type {string} */ what) => `${n} more of ${what}`,
+    less: (/** @type {string} */ money) => `${money} less to buy.`, free: 'nothing more to buy.', sheets: (/** @type {number} */ n) => (n > 0 ? `, ${count(n, 'sheet')} less` : ''),
+  },
   errand: {
     shops: { board: 'At the timber yard', cloth: 'At the cloth counter', liquid: 'At the paint shop', ready: 'Ready-made panels' },
-    nothing: 'Nothing to buy.', sum: 'Cash for the errand', csv: 'As a table (CSV)', print: 'Print the ticket', at: 'at',
+    nothing: 'Nothing to buy.', sum: 'Cash for the errand', csv: 'As a table (CSV)', share: 'Share the list', copied: 'Copied.', print: 'Print the ticket', at: 'at',
     fromRack: 'Take from the rack',
     ofSteps: (/** @type {number} */ n, /** @type {string} */ length) => `${n === 1 ? '' : `${n} times `}${length} off the roll`,
   },

@@ -9,9 +9,9 @@ export default {
   language: 'fr',
   name: 'Français',
   page: {
-    title: 'Panel Service', ticket: 'Fiche de travail', batch: 'Série', batchHint: 'nom de la série', units: 'Mesures en', currency: 'Monnaie',
+    title: 'Panel Service', skip: 'Au bouton', batch: 'Série', batchHint: 'nom de la série', units: 'Mesures en', currency: 'Monnaie',
     undo: 'Annuler', notKept: 'Ce navigateur ne garde rien : imprimez ou copiez ce qu’il vous faut.',
-    fresh: 'Fiche vierge', examples: 'Ouvrir un exemple', fractions: 'Fractions', decimals: 'Décimales', inchesAs: 'Pouces en',
+    fresh: 'Fiche vierge', examples: 'Exemples', earlier: 'Fiches précédentes', open: 'Ouvrir', unnamed: 'sans nom', tagline: 'quoi acheter, comment couper, ce que coûte chaque panneau', fractions: 'Fractions', decimals: 'Décimales', inchesAs: 'Pouces en',
     nav: 'Les jours du travail', language: 'Langue',
   },
   units: { inch: 'pouces', centimetre: 'centimètres', millimetre: 'millimètres' },
@@ -60,7 +60,7 @@ export default {
     labour: 'une heure de votre travail', labourHint: 'vide : pas comptée', overhead: 'autre frais', addOverhead: 'Autre frais', overheadName: 'pour quoi', effort: 'chercher', quick: 'vite', steady: 'posément', thorough: 'à fond',
   },
   act: {
-    plan: 'Établir le plan', again: 'Refaire le plan', planning: 'Recherche du plan le moins cher …', stop: 'Arrêter, garder le meilleur',
+    plan: 'Établir le plan', shortcut: 'Ctrl + Entrée', again: 'Refaire le plan', planning: 'Recherche du plan le moins cher …', stop: 'Arrêter, garder le meilleur',
     stale: 'La fiche a changé depuis ce plan.', best: 'Meilleur jusqu’ici', least: 'Aucun plan ne peut coûter moins de',
     done: (cash) => `À acheter : ${cash}.`,
   },
@@ -73,9 +73,14 @@ export default {
     open: (gap, share) => `Un plan moins cher existe peut-être, de ${gap} au plus (${share}) ; aucun n’a été trouvé.`,
     early: 'La recherche a été arrêtée.', toBuy: 'à acheter', notes: 'À savoir',
   },
+  change: {
+    head: 'Ce qui y changerait quelque chose', use: 'Faire ainsi',
+    blade: (kerf) => `Avec une lame de ${kerf}`, under: (size) => `En coupant ${size} de moins`, more: (n, what) => `${n} ${what} de plus`,
+    less: (money) => `${money} de moins à acheter.`, free: 'rien de plus à acheter.', sheets: (n) => (n > 0 ? `, ${count(n, 'plaque')} de moins` : ''),
+  },
   errand: {
     shops: { board: 'Au dépôt de bois', cloth: 'Au comptoir des toiles', liquid: 'Chez le marchand de couleurs', ready: 'Panneaux tout faits' },
-    nothing: 'Rien à acheter.', sum: 'Argent pour les courses', csv: 'En tableau (CSV)', print: 'Imprimer la fiche', at: 'à',
+    nothing: 'Rien à acheter.', sum: 'Argent pour les courses', csv: 'En tableau (CSV)', share: 'Partager la liste', copied: 'Copié.', print: 'Imprimer la fiche', at: 'à',
     fromRack: 'À prendre au casier',
     ofSteps: (n, length) => `${n === 1 ? '' : `${n} fois `}${length} du rouleau`,
   },

@@ -10,11 +10,12 @@ import { h, refill, say, set } from './dom.js';
  * @param {Element} element @param {ActProps} props
  */
 export function mountAct(element, props) {
-  const go = h('button', { type: 'button', class: 'go', onclick: () => props.go() });
+  const go = h('button', { type: 'button', class: 'go', 'aria-keyshortcuts': 'Control+Enter', title: t.act.shortcut, onclick: () => props.go() });
   const stop = h('button', { type: 'button', onclick: () => props.stop() }, t.act.stop);
   const said = h('p', { class: 'act-said', role: 'status' });
   const meter = h('meter', { min: 0, max: 1, 'aria-hidden': 'true' });
   const skip = h('nav', { class: 'to-days', 'aria-label': t.page.nav }, ...Object.entries(t.days).filter(([, [number]]) => number !== '').map(([name, [number, head]]) => h('a', { href: `#${name}`, title: head }, number, h('span', { class: 'unseen' }, ` ${head}`))));
+  element.setAttribute('tabindex', '-1');
   element.append(h('div', { class: 'act-inner' }, go, stop, meter, said, skip));
   const update = (/** @type {ActProps} */ next) => {
     props = next;
@@ -36,7 +37,7 @@ export function mountAct(element, props) {
 function words({ busy, progress, panels, hasPlan, stale, said, numbers }) {
   if (!busy) return [hasPlan && stale ? t.act.stale : said, panels === 0 ? '' : t.make.total(panels)].filter(Boolean).join(' ');
   const spent = typeof progress?.spent === 'number' ? `${t.act.best}: ${numbers.money(progress.spent)}.` : '';
-  const least = typeof progress?.leastPossible === 'number' && spent ? `${t.act.least} ${numbers.money(progress.leastPossible)}.` : '';
+  const least = typeof progress?.leastPossible === 'number' && progress.leastPossible > 0 ? `${t.act.least} ${numbers.money(progress.leastPossible)}.` : '';
   return [t.act.planning, spent, least].filter(Boolean).join(' ');
 }
 

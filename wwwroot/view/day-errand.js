@@ -20,8 +20,27 @@ export function errand(props) {
     ...taken(props),
     h('p', { class: 'tools' },
       h('button', { type: 'button', onclick: () => print() }, t.errand.print),
+      plan.buy.length > 0 && shareButton(props),
       h('a', { href: `${address}/buy.csv`, download: '' }, t.errand.csv)),
   ];
+}
+
+/** The list as text, to whom the browser lets one send it; else to the clipboard. @param {import('./days.js').DayProps} props */
+function shareButton({ plan, numbers }) {
+  const button = h('button', { type: 'button', onclick: share }, t.errand.share);
+  const lines = plan.buy.map((/** @type {any} */ line) => `${line.quantity} × ${line.name ?? line.id}, ${numbers.money(line.cost)}`);
+  const text = [...lines, `${t.errand.sum}: ${numbers.money(plan.cost.cash)}`].join('\n');
+  async function share() {
+    try {
+      if (navigator.share) return void await navigator.share({ title: plan.title, text });
+      await navigator.clipboard.writeText(text);
+      button.textContent = t.errand.copied;
+    } catch (fault) {
+      // Sent to nobody, or not allowed: the list still stands on the page.
+      if (!(fault instanceof DOMException)) throw fault;
+    }
+  }
+  return button;
 }
 
 /** @param {import('./days.js').DayProps} props */

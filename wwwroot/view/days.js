@@ -28,7 +28,7 @@ export function mountDays(element) {
       if ((props?.plan ?? null) === shown && (props?.decimals ?? false) === decimals) return;
       shown = props?.plan ?? null;
       decimals = props?.decimals ?? false;
-      refill(element, ...(props ? [proof(props), ...DAYS.map(([name, content]) => day(name, content(props)))] : []));
+      refill(element, ...(props ? DAYS.map(([name, content]) => day(name, content(props))) : []));
     },
   };
 }
@@ -39,21 +39,4 @@ function day(name, content) {
   return h('section', { class: `day day-${name}`, id: name, 'aria-labelledby': `${name}-head` },
     h('div', { class: 'day-head' }, h('span', { class: 'day-number', 'aria-hidden': 'true' }, number), h('h2', { id: `${name}-head` }, head), h('p', { class: 'when' }, when)),
     h('div', { class: 'day-work' }, ...content));
-}
-
-/** What it costs and how sure that is, in words. @param {DayProps} props */
-function proof({ plan, numbers }) {
-  return h('section', { class: 'proof', id: 'plan', tabindex: -1, 'aria-labelledby': 'plan-head' },
-    h('h2', { id: 'plan-head' }, h('span', { class: 'cash' }, numbers.money(plan.cost.cash)), ` ${t.proof.toBuy}`),
-    h('p', { class: 'sure' }, sure(plan, numbers)),
-    plan.warnings.length > 0 && h('details', { class: 'notes', open: true }, h('summary', {}, t.proof.notes), h('ul', {}, ...plan.warnings.map((/** @type {any} */ w) => h('li', {}, w.text)))));
-}
-
-/** @param {any} plan @param {import('../model/numbers.js').Numbers} numbers */
-function sure(plan, numbers) {
-  const { spent, leastPossible, proven } = plan.proof;
-  const early = plan.stoppedEarly ? ` ${t.proof.early}` : '';
-  if (proven) return (spent === 0 ? t.proof.provenNothing : t.proof.proven) + early;
-  const gap = spent - leastPossible;
-  return t.proof.open(numbers.money(gap), numbers.share(spent > 0 ? gap / spent : 0)) + early;
 }

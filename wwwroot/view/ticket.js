@@ -6,7 +6,7 @@ import { h, say, set } from './dom.js';
 import { field } from './field.js';
 
 /**
- * @typedef {import('./field.js').FieldProps & { canUndo: boolean, undo: () => void, fresh: () => void, demos: string[], openDemo: (name: string) => void,
+ * @typedef {import('./field.js').FieldProps & { canUndo: boolean, undo: () => void, fresh: () => void, demos: string[], openDemo: (name: string) => void, earlier: { title: string, saved: string }[], openEarlier: (index: number) => void,
  *   setUnits: (unit: any) => void, decimals: boolean, setDecimals: (on: boolean) => void, language: string, setLanguage: (code: string) => void, kept: boolean }} HeadProps
  * @param {Element} element @param {HeadProps} props
  */
@@ -18,15 +18,13 @@ export function mountHead(element, props) {
   const language = select(t.page.language, LANGUAGES, (value) => props.setLanguage(value));
   const undo = h('button', { type: 'button', class: 'quiet', onclick: () => props.undo() }, t.page.undo);
   const fresh = h('button', { type: 'button', class: 'quiet', onclick: () => props.fresh() }, t.page.fresh);
-  const examples = select(t.page.examples, [['', '…'], ...props.demos.map((name) => /** @type {[string, string]} */ ([name, spoken(name)]))], (value) => {
-    examples.input.value = '';
-    if (value) props.openDemo(value);
-  });
+  const opened = mountOpen(() => props);
   const lost = h('p', { class: 'hint', role: 'status' });
   element.append(
-    h('p', { class: 'kind' }, h('strong', {}, t.page.title), ` ${t.page.ticket}`),
+    h('a', { href: '#act', class: 'skip' }, t.page.skip),
+    h('p', { class: 'kind' }, h('strong', {}, t.page.title), `: ${t.page.tagline}`),
     h('h1', {}, title.element),
-    h('div', { class: 'head-fields' }, units.element, currency.element, inches.element, language.element, examples.element, h('span', { class: 'head-tools' }, undo, fresh)),
+    h('div', { class: 'head-fields' }, units.element, currency.element, inches.element, language.element, opened.element, h('span', { class: 'head-tools' }, undo, fresh)),
     lost,
   );
   const update = (/** @type {HeadProps} */ next) => {
@@ -38,10 +36,38 @@ export function mountHead(element, props) {
     inches.element.hidden = props.order.units !== 'inch';
     language.input.value = props.language;
     set(undo, { disabled: !props.canUndo });
+    opened.update();
     say(lost, props.kept ? '' : t.page.notKept);
   };
   update(props);
   return { update };
+}
+
+/** Another ticket: one left before, or an example. @param {() => HeadProps} now */
+function mountOpen(now) {
+  const earlier = h('optgroup', { label: t.page.earlier });
+  const examples = h('optgroup', { label: t.page.examples }, ...now().demos.map((name) => h('option', { value: `demo ${name}` }, spoken(name))));
+  const input = h('select', { id: 'open', onchange: choose }, h('option', { value: '' }, '…'), earlier, examples);
+  let shown = '';
+
+  function choose() {
+    const [sort, ...name] = input.value.split(' ');
+    input.value = '';
+    if (sort === 'demo') now().openDemo(name.join(' '));
+    if (sort === 'earlier') now().openEarlier(Number(name[0]));
+  }
+
+  return {
+    element: h('span', { class: 'field choice-field' }, h('label', { for: 'open', class: 'name' }, t.page.open), input),
+    update() {
+      const list = now().earlier;
+      const key = list.map((one) => one.saved).join();
+      if (key === shown) return;
+      shown = key;
+      earlier.replaceChildren(...list.map((one, i) => h('option', { value: `earlier ${i}` }, `${one.title || t.page.unnamed}, ${new Date(one.saved).toLocaleDateString()}`)));
+      earlier.hidden = list.length === 0;
+    },
+  };
 }
 
 /** "tern-island" as a person says it. @param {string} name */
@@ -64,7 +90,7 @@ export function layOut(ticket) {
   const place = (/** @type {string} */ name, /** @type {string} */ tag = 'div') => h(tag, { class: name });
   const places = {
     head: place('ticket-head', 'header'), write: place('write-place'), lines: place('lines-place'), wishes: place('wishes-place'), rack: place('rack-place'),
-    goods: place('goods-place'), work: place('work-place'), yields: place('yield-place', 'aside'), problem: place('problem-place'), days: place('days'),
+    goods: place('goods-place'), work: place('work-place'), yields: place('yield-place', 'aside'), problem: place('problem-place'), proof: place('proof-place'), changes: place('changes-place'), days: place('days'),
   };
   const fold = (/** @type {string} */ name, /** @type {string} */ head, /** @type {Element[]} */ ...content) =>
     h('details', { class: `fold fold-${name}` }, h('summary', {}, h('h3', {}, head)), ...content);
@@ -74,7 +100,7 @@ export function layOut(ticket) {
   const supplies = h('section', { class: 'day day-supplies', 'aria-labelledby': 'goods-head' },
     h('div', { class: 'day-head' }, h('h2', { id: 'goods-head' }, t.goods.head)),
     h('div', { class: 'day-work' }, places.goods, fold('work', t.work.head, places.work), places.yields));
-  ticket.append(places.head, order, supplies, places.problem, places.days, datalist('board-kinds'), datalist('cloth-kinds'));
+  ticket.append(places.head, order, supplies, places.problem, places.proof, places.days, datalist('board-kinds'), datalist('cloth-kinds'));
   return places;
 }
 

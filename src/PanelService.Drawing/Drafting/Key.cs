@@ -45,7 +45,8 @@ internal static class Key
         double size = sketch.Paper(Size);
         double x = sketch.Fit.Key.X + sketch.Paper((column * columnWidth) + Indent);
         double y = Line(sketch, row);
-        double mark = Math.Max(sketch.Paper(7), (Lettering.Width(entry.Mark) + 0.8) * size);
+        double longest = sketch.Draft.Keys.Max(key => Lettering.Width(key.Mark));
+        double mark = Math.Max(sketch.Paper(7), (longest + 1) * size);
         double room = sketch.Paper(columnWidth - Indent - 1);
         string name = Lettering.Fit(entry.Mark, size, room * 0.5);
         mark = Math.Min(mark, room * 0.6);

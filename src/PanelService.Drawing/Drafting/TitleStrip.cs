@@ -6,6 +6,7 @@ namespace PanelService.Drawing.Drafting;
 internal static class TitleStrip
 {
     private const double Split = 0.6;
+    private static readonly double[] HeadSizes = [3.2, 2.8, 2.4];
 
     public static XElement Draw(Sketch sketch)
     {
@@ -35,10 +36,12 @@ internal static class TitleStrip
 
     private static XElement Cell(Sketch sketch, Box cell, string head, string under)
     {
-        double big = sketch.Paper(3.2);
         double small = sketch.Paper(2.4);
         double x = cell.X + sketch.Paper(2);
         double room = cell.Width - sketch.Paper(4);
+
+        // A long name is written smaller before it is cut short. Bold letters run a twelfth wider.
+        double big = HeadSizes.Select(sketch.Paper).FirstOrDefault(size => Lettering.Width(head) * size * 1.08 <= room, sketch.Paper(HeadSizes[^1]));
         XElement group = Ink.Group("cell", Text(Lettering.Fit(head, big * 1.08, room), x, cell.Y + sketch.Paper(4), big, bold: true));
         group.Add(Text(Lettering.Fit(under, small, room), x, cell.Y + sketch.Paper(7.8), small, bold: false));
         return group;

@@ -1,0 +1,43 @@
+// @ts-check
+/** What the plan costs, and how sure that is, in words; with room for what would change it. */
+
+import { t } from '../texts/index.js';
+import { h, refill } from './dom.js';
+
+/**
+ * @param {Element} element @param {Element} changes where offered changes stand
+ */
+export function mountProof(element, changes) {
+  const said = h('div', { class: 'proof-said' });
+  const section = h('section', { class: 'proof', id: 'plan', tabindex: -1, 'aria-labelledby': 'plan-head' }, said, changes);
+  element.append(section);
+  /** @type {any} */
+  let shown;
+  return {
+    /** @param {import('./days.js').DayProps | null} props */
+    update(props) {
+      if ((props?.plan ?? null) === shown) return;
+      shown = props?.plan ?? null;
+      section.hidden = !props;
+      refill(said, ...(props ? words(props) : []));
+    },
+  };
+}
+
+/** @param {import('./days.js').DayProps} props */
+function words({ plan, numbers }) {
+  return [
+    h('h2', { id: 'plan-head' }, h('span', { class: 'cash' }, numbers.money(plan.cost.cash)), ` ${t.proof.toBuy}`),
+    h('p', { class: 'sure' }, sure(plan, numbers)),
+    plan.warnings.length > 0 && h('details', { class: 'notes', open: true }, h('summary', {}, t.proof.notes), h('ul', {}, ...plan.warnings.map((/** @type {any} */ w) => h('li', {}, w.text)))),
+  ];
+}
+
+/** @param {any} plan @param {import('../model/numbers.js').Numbers} numbers */
+function sure(plan, numbers) {
+  const { spent, leastPossible, proven } = plan.proof;
+  const early = plan.stoppedEarly ? ` ${t.proof.early}` : '';
+  if (proven) return (spent === 0 ? t.proof.provenNothing : t.proof.proven) + early;
+  const gap = spent - leastPossible;
+  return t.proof.open(numbers.money(gap), numbers.share(spent > 0 ? gap / spent : 0)) + early;
+}
