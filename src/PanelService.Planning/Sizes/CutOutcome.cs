@@ -11,8 +11,17 @@ namespace PanelService.Planning.Sizes;
 internal sealed record CutOutcome(
     Money Spent, Money LeastPossible, ImmutableArray<int> Missing, ImmutableArray<int> Ready)
 {
-    /// <summary>What no plan with all sizes nominal can spend less than.</summary>
-    public Money LeastAtNominal { get; init; } = LeastPossible;
+    private readonly Money? _leastAtNominal;
+
+    /// <summary>
+    /// What no plan with all sizes nominal can spend less than. Where nothing else is said it is
+    /// <see cref="LeastPossible"/> as it stands now, also after a <c>with</c> has put another bound there.
+    /// </summary>
+    public Money LeastAtNominal
+    {
+        get => _leastAtNominal ?? LeastPossible;
+        init => _leastAtNominal = value;
+    }
 
     /// <summary>Whether the patterns hold for certain only at the smallest sizes.</summary>
     public bool AtSmallest { get; init; }

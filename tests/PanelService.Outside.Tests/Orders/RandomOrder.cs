@@ -1,0 +1,286 @@
+using System.Globalization;
+using System.Text.Json.Nodes;
+
+namespace PanelService.Outside.Tests.Orders;
+
+/// <summary>
+/// An order drawn at random from a seed, as a client would write it: every unit, numbers and texts, every kind of
+/// goods and setting, much of it left out at random. It can always be made:
+/// a large board of every kind and thickness asked for, and both cloths, are for sale without limit.
+/// </summary>
+internal sealed class RandomOrder
+{
+    private readonly Random random;
+    private readonly DrawnUnit unit;
+    private readonly int digits;
+    private readonly List<(string Kind, int Thickness)> sure = [];
+
+    private RandomOrder(int seed)
+    {
+        random = new Random(seed);
+        unit = DrawnUnit.All[seed % DrawnUnit.All.Count];
+        digits = seed % 11 == 0 ? 0 : 2;
+        var root = new JsonObject
+        {
+            ["title"] = $"Order {seed} \"of many\" <&>",
+            ["units"] = unit.Name,
+            ["currency"] = digits == 0 ? "JPY" : Pick("EUR", "USD", "GBP"),
+            ["boards"] = Boards(),
+        };
+        root["panels"] = List(Between(1, 7), Panel);
+        if (Chance(35))
+        {
+            root["wishes"] = List(Between(1, 2), Wish);
+        }
+
+        AddCloths(root);
+        AddLiquids(root);
+        AddSettings(root);
+        root["effort"] = "quick";
+        Json = root.ToJsonString();
+    }
+
+    /// <summary>The order's document.</summary>
+    public string Json { get; }
+
+    /// <summary>The order of a seed: always the same.</summary>
+    public static RandomOrder Of(int seed) => new(seed);
+
+    // The sure boards: large, unlimited, thin and thick, of one or two kinds. Lines ask only for these.
+    private JsonArray Boards()
+    {
+        var boards = new JsonArray();
+        string[] kinds = Chance(40) ? ["hardboard", "plywood"] : ["hardboard"];
+        foreach (string kind in kinds)
+        {
+            foreach (int thickness in (int[])[0, 1])
+            {
+                boards.Add(Board($"{kind}-{thickness}", kind, thickness, unit.Sheets[^1], Money(1200, 3400)));
+                sure.Add((kind, thickness));
+            }
+        }
+
+        for (int i = Between(0, 2); i > 0; i--)
+        {
+            var board = Board($"more-{i}", Pick<string?>("hardboard", "plywood", null), Between(0, 1), Pick(unit.Sheets), Money(400, 1500));
+            Maybe(board, 30, "forSale", () => Between(0, 4));
+            boards.Add(board);
+        }
+
+        for (int i = Between(0, 3); i > 0; i--)
+        {
+            boards.Add(Offcut($"off-{i}"));
+        }
+
+        return boards;
+    }
+
+    private JsonObject Board(string id, string? kind, int thickness, (int Width, int Height) size, JsonNode price)
+    {
+        var board = new JsonObject
+        {
+            ["id"] = id,
+            ["thickness"] = unit.Thicknesses[thickness],
+            ["width"] = Length(size.Width),
+            ["height"] = Length(size.Height),
+            ["price"] = price,
+        };
+        Maybe(board, kind is null ? 0 : 100, "kind", () => kind);
+        Maybe(board, 40, "name", () => $"Board {id}");
+        Maybe(board, 20, "edgeTrim", () => unit.Fine(Between(0, 4)));
+        Maybe(board, 20, "grain", () => Pick("none", "height"));
+        Maybe(board, 25, "onHand", () => Between(0, 3));
+        Maybe(board, 25, "value", () => Money(0, 900));
+        return board;
+    }
+
+    private JsonObject Offcut(string id)
+    {
+        var (width, height) = unit.Sheets[0];
+        var offcut = new JsonObject
+        {
+            ["id"] = id,
+            ["kind"] = Pick("hardboard", "plywood"),
+            ["thickness"] = unit.Thicknesses[Between(0, 1)],
+            ["width"] = unit.Coarse(Between(width / 3, width)),
+            ["height"] = unit.Coarse(Between(height / 3, height)),
+            ["forSale"] = 0,
+            ["onHand"] = Between(1, 2),
+        };
+        Maybe(offcut, 50, "value", () => Money(0, 400));
+        Maybe(offcut, 50, "edgeTrim", () => 0);
+        return offcut;
+    }
+
+    private JsonObject Panel(int number)
+    {
+        var (width, height) = Size();
+        var panel = new JsonObject { ["width"] = width, ["height"] = height, ["quantity"] = Between(1, Chance(10) ? 60 : 12) };
+        var (kind, thickness) = Pick([.. sure]);
+        Maybe(panel, 50, "mark", () => $"M{number}");
+        Maybe(panel, 20, "spares", () => Between(0, 2));
+        Maybe(panel, 80, "surface", () => Pick("cloth", "cloth", "primed", "bare", "loose"));
+        Maybe(panel, 25, "board", () => kind);
+        Maybe(panel, 20, "thickness", () => unit.Thicknesses[thickness]);
+        Maybe(panel, 25, "cloth", () => Pick("linen", "cotton"));
+        Maybe(panel, 25, "mayTurn", () => Chance(40));
+        if (Chance(65))
+        {
+            panel["shopPrice"] = Money(200, 3000);
+            Maybe(panel, 25, "mayBuy", () => true);
+        }
+
+        return panel;
+    }
+
+    private JsonObject Wish(int number)
+    {
+        var (width, height) = Size();
+        var wish = new JsonObject { ["mark"] = $"W{number}", ["width"] = width, ["height"] = height, ["atMost"] = Between(1, 8) };
+        Maybe(wish, 60, "worth", () => Money(0, 500));
+        Maybe(wish, 20, "mayTurn", () => false);
+        Maybe(wish, 20, "surface", () => Pick("bare", "primed"));
+        return wish;
+    }
+
+    private (JsonNode Width, JsonNode Height) Size()
+    {
+        var (width, height) = Pick(unit.Formats);
+        return Chance(85)
+            ? (Length(width), Length(height))
+            : (unit.Coarse(Between(unit.Formats[0].Width, width)), unit.Coarse(Between(unit.Formats[0].Height, height)));
+    }
+
+    // Both kinds of cloth are always there without limit; one more may be limited.
+    private void AddCloths(JsonObject root)
+    {
+        if (!root["panels"]!.AsArray().Any(panel => panel!["surface"]?.GetValue<string>() is "cloth" or "loose"))
+        {
+            return;
+        }
+
+        var cloths = new JsonArray { Cloth("linen"), Cloth("cotton") };
+        if (Chance(30))
+        {
+            var more = Cloth(Pick("linen", "cotton"));
+            more["id"] = "more";
+            more["sale"]![more["sale"]!["by"]!.GetValue<string>() == "roll" ? "forSale" : "atMost"] = Between(0, 5);
+            cloths.Add(more);
+        }
+
+        root["cloths"] = cloths;
+    }
+
+    private JsonObject Cloth(string kind)
+    {
+        var cloth = new JsonObject
+        {
+            ["id"] = kind,
+            ["kind"] = kind,
+            ["width"] = Length(Pick(unit.RollWidths)),
+            ["sale"] = Chance(65)
+                ? new JsonObject { ["by"] = "length", ["step"] = Length(Pick(unit.Steps)), ["price"] = Money(150, 3000) }
+                : new JsonObject { ["by"] = "roll", ["length"] = Length(unit.RollLength), ["price"] = Money(5000, 20000) },
+        };
+        Maybe(cloth, 50, "selvedge", () => unit.Fine(Between(0, 4)));
+        Maybe(cloth, 30, "warp", () => Pick("any", "height"));
+        Maybe(cloth, 40, "remnants", () => List(Between(1, 3), Remnant));
+        return cloth;
+    }
+
+    private JsonObject Remnant(int number)
+    {
+        var remnant = new JsonObject
+        {
+            ["id"] = $"r{number}",
+            ["width"] = unit.Coarse(Between(unit.RollWidths[0] / 4, unit.RollWidths[0])),
+            ["length"] = unit.Coarse(Between(unit.RollWidths[0] / 4, unit.RollWidths[0])),
+        };
+        Maybe(remnant, 30, "quantity", () => Between(1, 3));
+        Maybe(remnant, 50, "value", () => Money(0, 600));
+        return remnant;
+    }
+
+    private void AddLiquids(JsonObject root)
+    {
+        if (Chance(75))
+        {
+            root["adhesives"] = List(Between(1, 2), number => Liquid($"glue-{number}", coats: false));
+        }
+
+        if (Chance(75))
+        {
+            root["primers"] = List(Between(1, 2), number => Liquid($"ground-{number}", coats: true));
+        }
+    }
+
+    private JsonObject Liquid(string id, bool coats)
+    {
+        var liquid = new JsonObject
+        {
+            ["id"] = id,
+            ["coverage"] = new JsonObject { ["area"] = unit.CoveredArea, ["volume"] = Between(2, 9) * unit.CoverVolume },
+            ["containers"] = new JsonArray
+            {
+                new JsonObject { ["volume"] = unit.Bottle, ["price"] = Money(300, 1200) },
+                new JsonObject { ["volume"] = unit.Bottle * 4, ["price"] = Money(1200, 4000) },
+            },
+        };
+        Maybe(liquid, coats ? 60 : 0, "coats", () => Between(1, 4));
+        Maybe(liquid, 40, "onHand", () => unit.Bottle * Between(1, 9) / 8);
+        Maybe(liquid, 40, "value", () => Money(0, 900));
+        return liquid;
+    }
+
+    private void AddSettings(JsonObject root)
+    {
+        if (Chance(70))
+        {
+            var saw = new JsonObject();
+            Maybe(saw, 60, "kerf", () => Pick<JsonNode>("1/8 in", "3/32 in", "3.2 mm", unit.Fine(1)));
+            Maybe(saw, 40, "edgeTrim", () => unit.Fine(Between(0, 4)));
+            Maybe(saw, 40, "undersize", () => Pick<JsonNode>("1/8 in", "1/16 in", "2 mm", unit.Fine(1)));
+            Maybe(saw, 40, "smallestKept", () => new JsonArray { Length(unit.Formats[0].Width), Length(unit.Formats[1].Height) });
+            root["saw"] = saw;
+        }
+
+        if (Chance(60))
+        {
+            var bench = new JsonObject();
+            Maybe(bench, 60, "margin", () => Chance(50) ? unit.Fine(Between(1, 8)) : new JsonArray { unit.Fine(Between(1, 8)), unit.Fine(Between(1, 8)) });
+            Maybe(bench, 40, "smallestCloth", () => new JsonArray { Length(unit.Formats[0].Width), Length(unit.Formats[1].Height) });
+            Maybe(bench, 20, "pressHours", () => Between(1, 48));
+            root["bench"] = bench;
+        }
+
+        Maybe(root, 20, "labour", () => new JsonObject { ["perHour"] = 0 });
+        Maybe(root, 30, "overheads", () => List(Between(1, 3), number => new JsonObject { ["name"] = $"cost {number}", ["cost"] = Money(0, 5000) }));
+    }
+
+    private JsonNode Length(int length) => random.Next(8) switch
+    {
+        0 => unit.Text(length),
+        1 => length.ToString(CultureInfo.InvariantCulture),
+        _ => length,
+    };
+
+    private JsonNode Money(int least, int most) => digits == 0
+        ? Between(least, most)
+        : JsonValue.Create(Between(least, most) / 100m);
+
+    private static JsonArray List(int count, Func<int, JsonObject> make) => [.. Enumerable.Range(1, count).Select(make)];
+
+    private void Maybe(JsonObject parent, int percent, string name, Func<JsonNode?> make)
+    {
+        if (Chance(percent))
+        {
+            parent[name] = make();
+        }
+    }
+
+    private int Between(int low, int high) => random.Next(low, high + 1);
+
+    private bool Chance(int percent) => random.Next(100) < percent;
+
+    private T Pick<T>(params IReadOnlyList<T> list) => list[random.Next(list.Count)];
+}

@@ -1,0 +1,50 @@
+using System.Net;
+using System.Text;
+using PanelService.Checking;
+
+namespace PanelService.Outside.Tests.Orders;
+
+/// <summary>A thousand random orders through the whole service; every plan keeps the nine rules.</summary>
+public sealed class RandomOrderTests(Service service) : IClassFixture<Service>
+{
+    private const int InOneTest = 50;
+
+    /// <summary>The first seed of every test.</summary>
+    public static TheoryData<int> Starts() => [.. Enumerable.Range(0, 20).Select(i => i * InOneTest)];
+
+    [Theory]
+    [MemberData(nameof(Starts))]
+    public async Task Plan_of_a_random_order_keeps_every_rule(int start)
+    {
+        var faults = new StringBuilder();
+        for (int seed = start; seed < start + InOneTest; seed++)
+        {
+            string order = RandomOrder.Of(seed).Json;
+            var (status, body) = await service.Plan(order);
+            var found = status == HttpStatusCode.Created
+                ? PlanChecker.Check(order, body)
+                : [new Violation(Rule.Document, $"{(int)status}", body)];
+            foreach (var violation in found.Take(5))
+            {
+                faults.Append(System.Globalization.CultureInfo.InvariantCulture, $"\nseed {seed}: {violation}");
+            }
+        }
+
+        Assert.True(faults.Length == 0, faults.ToString());
+    }
+
+    [Fact]
+    public async Task Order_sent_twice_gives_the_same_plan()
+    {
+        var faults = new List<Violation>();
+        for (int seed = 0; seed < 60; seed++)
+        {
+            string order = RandomOrder.Of(seed).Json;
+            var first = await service.Plan(order);
+            var second = await service.Plan(order);
+            faults.AddRange(PlanChecker.CheckRepeated(first.Body, second.Body));
+        }
+
+        Assert.Empty(faults);
+    }
+}

@@ -1,0 +1,32 @@
+using System.Net;
+using System.Text;
+using Microsoft.AspNetCore.Mvc.Testing;
+
+namespace PanelService.Outside.Tests.Orders;
+
+/// <summary>The whole service in this process, spoken to over HTTP like any client does.</summary>
+public sealed class Service : IDisposable
+{
+    private readonly WebApplicationFactory<Program> host = new();
+    private readonly HttpClient client;
+
+    /// <summary>Starts the service.</summary>
+    public Service() => client = host.CreateClient();
+
+    /// <summary>Sends an order.</summary>
+    /// <param name="order">The order's document.</param>
+    /// <returns>Status and body, whatever they are.</returns>
+    public async Task<(HttpStatusCode Status, string Body)> Plan(string order)
+    {
+        using var body = new StringContent(order, Encoding.UTF8, "application/json");
+        using var answer = await client.PostAsync(new Uri("/api/plans", UriKind.Relative), body);
+        return (answer.StatusCode, await answer.Content.ReadAsStringAsync());
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        client.Dispose();
+        host.Dispose();
+    }
+}
