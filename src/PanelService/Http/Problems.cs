@@ -19,6 +19,7 @@ internal static class Problems
     internal const string NoSuchPart = "/problems/no-such-part";
     internal const string NotPlannedYet = "/problems/not-planned-yet";
     internal const string NoPlan = "/problems/no-plan";
+    internal const string NoPlanInTime = "/problems/no-plan-in-time";
     internal const string Busy = "/problems/busy";
     internal const string InternalError = "/problems/internal-error";
 
@@ -88,10 +89,10 @@ internal static class Problems
 
     internal static ProblemDetails StoppedTooSoon() => new()
     {
-        Type = NoPlan,
-        Status = StatusCodes.Status409Conflict,
+        Type = NoPlanInTime,
+        Status = StatusCodes.Status503ServiceUnavailable,
         Title = "Stopped before there was a plan.",
-        Detail = "The search was ended before it had found a first plan. Send the order again.",
+        Detail = "The search was ended, by a stop or by the clock, before it had found a first plan. Send the order again, perhaps with less effort or in parts.",
     };
 
     internal static ProblemDetails Internal() => new()

@@ -29,9 +29,9 @@ internal sealed class BoardShapeRules : AbstractValidator<BoardRequest>
         RuleFor(b => b.Kind).Word(WireLimits.IdLength);
         RuleFor(b => b.Thickness).Size(WireLimits.Thickness);
         RuleFor(b => b.Width).Needed("the whole sheet's width");
-        RuleFor(b => b.Width).Size(WireLimits.Side);
+        RuleFor(b => b.Width).Size(WireLimits.Panel, WireLimits.Board);
         RuleFor(b => b.Height).Needed("the whole sheet's height");
-        RuleFor(b => b.Height).Size(WireLimits.Side);
+        RuleFor(b => b.Height).Size(WireLimits.Panel, WireLimits.Board);
         RuleFor(b => b.Price).Money();
         RuleFor(b => b.ForSale).Count(0, WireLimits.Stock);
         RuleFor(b => b.OnHand).Count(0, WireLimits.Stock);

@@ -12,9 +12,9 @@ internal sealed class PanelRules : AbstractValidator<PanelRequest>
     {
         RuleFor(p => p.Mark).Word(WireLimits.MarkLength);
         RuleFor(p => p.Width).Needed("the panel's width as it hangs");
-        RuleFor(p => p.Width).Size(WireLimits.Side);
+        RuleFor(p => p.Width).Size(WireLimits.Panel, WireLimits.Side);
         RuleFor(p => p.Height).Needed("the panel's height as it hangs");
-        RuleFor(p => p.Height).Size(WireLimits.Side);
+        RuleFor(p => p.Height).Size(WireLimits.Panel, WireLimits.Side);
         RuleFor(p => p.Quantity).Needed($"how many, 1 to {WireLimits.Quantity}");
         RuleFor(p => p.Quantity).Count(1, WireLimits.Quantity);
         RuleFor(p => p.Spares).Count(0, WireLimits.Quantity);
@@ -39,9 +39,9 @@ internal sealed class WishRules : AbstractValidator<WishRequest>
     {
         RuleFor(w => w.Mark).Word(WireLimits.MarkLength);
         RuleFor(w => w.Width).Needed("the panel's width");
-        RuleFor(w => w.Width).Size(WireLimits.Side);
+        RuleFor(w => w.Width).Size(WireLimits.Panel, WireLimits.Side);
         RuleFor(w => w.Height).Needed("the panel's height");
-        RuleFor(w => w.Height).Size(WireLimits.Side);
+        RuleFor(w => w.Height).Size(WireLimits.Panel, WireLimits.Side);
         RuleFor(w => w.AtMost).Needed($"at most how many are made, 1 to {WireLimits.Quantity}");
         RuleFor(w => w.AtMost).Count(1, WireLimits.Quantity);
         RuleFor(w => w.Worth).Money();

@@ -34,9 +34,9 @@ internal sealed class CoverageRules : AbstractValidator<CoverageRequest>
     public CoverageRules()
     {
         RuleFor(c => c.Area).Needed("an area");
-        RuleFor(c => c.Area).Amount(WireLimits.CoverageArea);
+        RuleFor(c => c.Area).Amount(WireLimits.LeastArea, WireLimits.CoverageArea);
         RuleFor(c => c.Volume).Needed("the volume that covers the area once");
-        RuleFor(c => c.Volume).Amount(WireLimits.Volume);
+        RuleFor(c => c.Volume).Amount(WireLimits.LeastVolume, WireLimits.Volume);
     }
 }
 
@@ -47,7 +47,7 @@ internal sealed class ContainerRules : AbstractValidator<ContainerRequest>
     public ContainerRules()
     {
         RuleFor(c => c.Volume).Needed("what is in it");
-        RuleFor(c => c.Volume).Amount(WireLimits.Volume);
+        RuleFor(c => c.Volume).Amount(WireLimits.LeastVolume, WireLimits.Volume);
         RuleFor(c => c.Price).Needed("its price");
         RuleFor(c => c.Price).Money();
     }

@@ -20,6 +20,7 @@ internal sealed class OrderRules : AbstractValidator<OrderRequest>
         Goods();
         Include(new UniquenessRules());
         Include(new FitRules());
+        Include(new LiquidAmountRules());
     }
 
     private void Parts()

@@ -17,6 +17,12 @@ internal static class RuleParts
             ? $"Must be a length above 0 and at most {Shown(most)}; this is {s}."
             : null);
 
+    /// <summary>A length within bounds, both included.</summary>
+    internal static void Size<T>(this IRuleBuilder<T, Length?> rule, Length least, Length most) =>
+        rule.Fault(size => size is { } s && (s < least || s > most)
+            ? $"Must be a length from {Shown(least)} to {Shown(most)}; this is {s}."
+            : null);
+
     /// <summary>A length of 0 or more.</summary>
     internal static void Allowance<T>(this IRuleBuilder<T, Length?> rule, Length most) =>
         rule.Fault(size => size is { } s && (s < Length.Zero || s > most)
@@ -29,10 +35,10 @@ internal static class RuleParts
             ? string.Create(CultureInfo.InvariantCulture, $"Must be a whole number from {least} to {most}; this is {count}.")
             : null);
 
-    /// <summary>A number above 0.</summary>
-    internal static void Amount<T>(this IRuleBuilder<T, decimal?> rule, decimal most) =>
-        rule.Fault(amount => amount <= 0 || amount > most
-            ? string.Create(CultureInfo.InvariantCulture, $"Must be a number above 0 and at most {most}; this is {amount}.")
+    /// <summary>A number within bounds, both included.</summary>
+    internal static void Amount<T>(this IRuleBuilder<T, decimal?> rule, decimal least, decimal most) =>
+        rule.Fault(amount => amount < least || amount > most
+            ? string.Create(CultureInfo.InvariantCulture, $"Must be a number from {least} to {most}; this is {amount}.")
             : null);
 
     /// <summary>Text that is not empty and not too long.</summary>

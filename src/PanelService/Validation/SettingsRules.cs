@@ -26,7 +26,7 @@ internal sealed class BenchRules : AbstractValidator<BenchRequest>
             ? "Must be one length from 0 to 1 m, or two: [left-right, top-bottom]."
             : null);
         RuleFor(b => b.SmallestCloth).SetValidator(new LengthPairRules()!);
-        RuleFor(b => b.PressHours).Amount(WireLimits.PressHours);
+        RuleFor(b => b.PressHours).Amount(WireLimits.LeastHours, WireLimits.PressHours);
         RuleFor(b => b.PressSpaces).Count(1, WireLimits.BenchCount);
         RuleFor(b => b.StackHeight).Count(1, WireLimits.BenchCount);
     }

@@ -18,6 +18,7 @@ internal static class WireLimits
     internal const int Stock = 1_000_000;
     internal const int Coats = 100;
     internal const int BenchCount = 1000;
+    internal const decimal LeastHours = 0.01m;
     internal const decimal PressHours = 1000;
 
     internal const int MarkLength = 16;
@@ -27,8 +28,19 @@ internal static class WireLimits
     /// <summary>In minor units of the currency: 10 million of a currency with cents.</summary>
     internal const long MoneyMinor = 1_000_000_000;
 
+    internal const decimal LeastVolume = 0.000001m;
     internal const decimal Volume = 1_000_000;
+    internal const decimal LeastArea = 0.001m;
     internal const decimal CoverageArea = 1_000_000_000;
+
+    /// <summary>More containers of one size than this are no studio's order.</summary>
+    internal const decimal ContainersBought = 1_000_000;
+
+    /// <summary>The smallest panel either way: smaller ones are lost in the kerf.</summary>
+    internal static readonly Length Panel = Length.FromMillimetres(1);
+
+    /// <summary>The longest board: longer ones cannot be had, let alone sawn.</summary>
+    internal static readonly Length Board = Length.FromMillimetres(10_000);
 
     internal static readonly Length Side = Length.FromMillimetres(100_000);
     internal static readonly Length Thickness = Length.FromMillimetres(1_000);

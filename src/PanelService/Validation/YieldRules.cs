@@ -54,9 +54,9 @@ internal sealed class YieldPanelRules : AbstractValidator<YieldPanelRequest>
     public YieldPanelRules()
     {
         RuleFor(p => p.Width).Needed("the panel's width");
-        RuleFor(p => p.Width).Size(WireLimits.Side);
+        RuleFor(p => p.Width).Size(WireLimits.Panel, WireLimits.Side);
         RuleFor(p => p.Height).Needed("the panel's height");
-        RuleFor(p => p.Height).Size(WireLimits.Side);
+        RuleFor(p => p.Height).Size(WireLimits.Panel, WireLimits.Side);
         RuleFor(p => p.Board).Word(WireLimits.IdLength);
         RuleFor(p => p.Thickness).Size(WireLimits.Thickness);
     }

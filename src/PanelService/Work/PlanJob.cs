@@ -79,7 +79,8 @@ internal sealed class PlanJob(string id, Order order, ImmutableArray<Warning> re
         using var either = CancellationTokenSource.CreateLinkedTokenSource(_search.Token, safetyStop);
         try
         {
-            End(After(planOrder(order, this, either.Token)));
+            PlanOutcome outcome = planOrder(order, this, either.Token);
+            End(After(outcome, either.IsCancellationRequested));
         }
         catch (OperationCanceledException) when (either.IsCancellationRequested)
         {
@@ -90,8 +91,10 @@ internal sealed class PlanJob(string id, Order order, ImmutableArray<Warning> re
     /// <summary>Ends it after a fault of the service's own.</summary>
     internal void Fail() => End(PlanSnapshot.Of(Problems.Internal()));
 
-    private PlanSnapshot After(PlanOutcome outcome) => outcome switch
+    // A search that was cut short has not shown that there is too little: it has only not found enough.
+    private PlanSnapshot After(PlanOutcome outcome, bool cutShort) => outcome switch
     {
+        CannotBeMade { Reason: CannotReason.NotEnoughStock } when cutShort => PlanSnapshot.Of(Problems.StoppedTooSoon()),
         Planned { Plan: var plan } => PlanSnapshot.Of(
             plan with { Warnings = [.. plan.Warnings, .. remarks] },
             _stopAsked && plan.StoppedEarly ? PlanState.Stopped : PlanState.Done),

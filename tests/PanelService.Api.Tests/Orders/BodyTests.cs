@@ -5,14 +5,17 @@ using PanelService.Api.Tests.Hosts;
 namespace PanelService.Api.Tests.Orders;
 
 /// <summary>Bodies that are no JSON document at all, too large, or of another type.</summary>
-public sealed class BodyTests : IDisposable
+public sealed class BodyTests : IClassFixture<RefusingService>
 {
     private const string Malformed = "/problems/malformed-json";
 
-    private readonly SamplePlanner _planner = new();
-    private readonly TestHost _host;
+    private readonly HttpClient _client;
 
-    public BodyTests() => _host = new TestHost(_planner.PlanAtOnce);
+    public BodyTests(RefusingService service)
+    {
+        ArgumentNullException.ThrowIfNull(service);
+        _client = service.Client;
+    }
 
     [Theory]
     [InlineData("", "empty")]
@@ -29,7 +32,7 @@ public sealed class BodyTests : IDisposable
     [InlineData("width=8&height=10", "line 1")]
     public async Task Create_body_that_is_no_json_is_400_and_says_where(string body, string expected)
     {
-        using HttpClient client = _host.CreateClient();
+        HttpClient client = _client;
 
         using HttpResponseMessage response = await client.PostOrderAsync(body);
 
@@ -45,7 +48,7 @@ public sealed class BodyTests : IDisposable
     [InlineData("null", "null")]
     public async Task Create_body_that_is_no_object_is_400(string body, string expected)
     {
-        using HttpClient client = _host.CreateClient();
+        HttpClient client = _client;
 
         using HttpResponseMessage response = await client.PostOrderAsync(body);
 
@@ -58,7 +61,7 @@ public sealed class BodyTests : IDisposable
     [InlineData("{ \"panels\": [ { \"width\": 1, \"width\": 2 } ] }", "panels[0].width")]
     public async Task Create_field_that_stands_twice_is_400(string body, string key)
     {
-        using HttpClient client = _host.CreateClient();
+        HttpClient client = _client;
 
         using HttpResponseMessage response = await client.PostOrderAsync(body);
 
@@ -73,7 +76,7 @@ public sealed class BodyTests : IDisposable
     [InlineData("{ \"panels\": [ { \"width\": \"\\ud800\" } ] }", "panels[0].width", "Expected a length")]
     public async Task Create_text_with_half_a_character_is_400(string body, string key, string expected)
     {
-        using HttpClient client = _host.CreateClient();
+        HttpClient client = _client;
 
         using HttpResponseMessage response = await client.PostOrderAsync(body);
 
@@ -84,7 +87,7 @@ public sealed class BodyTests : IDisposable
     [Fact]
     public async Task Create_body_nested_beyond_reason_is_400()
     {
-        using HttpClient client = _host.CreateClient();
+        HttpClient client = _client;
         string deep = string.Concat(Enumerable.Repeat("{\"panels\":", 10_000)) + "1" + new string('}', 10_000);
 
         using HttpResponseMessage response = await client.PostOrderAsync(deep);
@@ -95,7 +98,7 @@ public sealed class BodyTests : IDisposable
     [Fact]
     public async Task Create_body_that_is_not_utf8_is_400()
     {
-        using HttpClient client = _host.CreateClient();
+        HttpClient client = _client;
         byte[] body = [.. Encoding.UTF8.GetBytes("{ \"title\": \""), 0xC3, 0x28, .. Encoding.UTF8.GetBytes("\" }")];
 
         using HttpResponseMessage response = await client.PostAsync("/api/plans", Json.Content(body));
@@ -107,7 +110,7 @@ public sealed class BodyTests : IDisposable
     [Fact]
     public async Task Create_body_with_a_byte_order_mark_is_read()
     {
-        using HttpClient client = _host.CreateClient();
+        HttpClient client = _client;
         byte[] body = [.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes(SampleOrders.Smallest)];
 
         using HttpResponseMessage response = await client.PostAsync("/api/plans", Json.Content(body));
@@ -122,7 +125,7 @@ public sealed class BodyTests : IDisposable
     [InlineData("application/json; charset=utf-16")]
     public async Task Create_body_of_another_type_is_415(string? type)
     {
-        using HttpClient client = _host.CreateClient();
+        HttpClient client = _client;
 
         using HttpResponseMessage response = await client.PostAsync("/api/plans", Json.Content(Encoding.UTF8.GetBytes(SampleOrders.Smallest), type));
 
@@ -135,7 +138,7 @@ public sealed class BodyTests : IDisposable
     [InlineData("application/vnd.studio+json")]
     public async Task Create_body_of_a_json_type_is_read(string type)
     {
-        using HttpClient client = _host.CreateClient();
+        HttpClient client = _client;
 
         using HttpResponseMessage response = await client.PostAsync("/api/plans", Json.Content(Encoding.UTF8.GetBytes(SampleOrders.Smallest), type));
 
@@ -147,7 +150,7 @@ public sealed class BodyTests : IDisposable
     [InlineData(true)]
     public async Task Create_body_over_a_mebibyte_is_413_chunked_or_not(bool chunked)
     {
-        using HttpClient client = _host.CreateClient();
+        HttpClient client = _client;
         using var request = new HttpRequestMessage(HttpMethod.Post, "/api/plans") { Content = Json.Content(Padded(1024 * 1024 + 1)) };
         request.Headers.TransferEncodingChunked = chunked;
 
@@ -159,17 +162,11 @@ public sealed class BodyTests : IDisposable
     [Fact]
     public async Task Create_body_of_a_mebibyte_exactly_is_read()
     {
-        using HttpClient client = _host.CreateClient();
+        HttpClient client = _client;
 
         using HttpResponseMessage response = await client.PostAsync("/api/plans", Json.Content(Padded(1024 * 1024)));
 
         Assert.Equal(HttpStatusCode.Created, response.StatusCode);
-    }
-
-    public void Dispose()
-    {
-        _host.Dispose();
-        _planner.Dispose();
     }
 
     private static byte[] Padded(int bytes) => Encoding.UTF8.GetBytes(SampleOrders.Smallest.PadRight(bytes));

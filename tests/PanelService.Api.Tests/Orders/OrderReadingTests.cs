@@ -107,6 +107,24 @@ public sealed class OrderReadingTests
             (await Json.ReadAsync(response)).GetProperty("warnings").EnumerateArray().Select(w => w.GetProperty("id").GetString()));
     }
 
+    [Theory]
+    [InlineData("JPY", "610", true)]
+    [InlineData("JPY", "6.10", false)]
+    [InlineData("KWD", "6.125", true)]
+    [InlineData("KWD", "6.1251", false)]
+    [InlineData("EUR", "6.1000", true)]
+    public async Task Create_price_with_the_currencys_digits_is_taken_and_with_more_is_refused(string currency, string price, bool right)
+    {
+        using var planner = new SamplePlanner();
+        using var host = new TestHost(planner.PlanAtOnce);
+        using HttpClient client = host.CreateClient();
+        string order = Json.With(Json.With(SampleOrders.Smallest, "currency", $"\"{currency}\""), "boards[0].price", price);
+
+        using HttpResponseMessage response = await client.PostOrderAsync(order);
+
+        Assert.Equal(right ? HttpStatusCode.Created : HttpStatusCode.BadRequest, response.StatusCode);
+    }
+
     private static async Task<Order> ReadAsync(string body)
     {
         using var planner = new SamplePlanner();

@@ -46,6 +46,27 @@ public sealed class PlanFailureTests
     }
 
     [Fact]
+    public async Task Stop_before_there_is_a_plan_never_says_that_there_is_too_little()
+    {
+        using var begun = new SemaphoreSlim(0);
+        using var host = new TestHost((order, progress, cancellation) =>
+        {
+            begun.Release();
+            cancellation.WaitHandle.WaitOne();
+            return Refusing(CannotReason.NotEnoughStock)(order, progress, cancellation);
+        });
+        using HttpClient client = host.CreateClient();
+        using HttpResponseMessage accepted = await client.PostOrderInBackgroundAsync(SampleOrders.Smallest);
+        await begun.WaitAsync();
+
+        using HttpResponseMessage stopped = await client.PostAsync($"{accepted.Headers.Location}/stop", null);
+
+        JsonElement state = await Json.ReadAsync(stopped);
+        Assert.Equal("failed", state.GetProperty("state").GetString());
+        Assert.Equal("/problems/no-plan-in-time", state.GetProperty("problem").GetProperty("type").GetString());
+    }
+
+    [Fact]
     public async Task Create_when_planning_breaks_down_is_500_without_a_word_of_the_insides()
     {
         using var host = new TestHost(Broken);

@@ -20,11 +20,11 @@ internal sealed record BoardRequest
     [Required]
     public Length? Thickness { get; init; }
 
-    /// <summary>Width of the whole sheet; above 0, at most 100 m. Required.</summary>
+    /// <summary>Width of the whole sheet; 1 mm to 10 m. Required.</summary>
     [Required]
     public Length? Width { get; init; }
 
-    /// <summary>Height of the whole sheet; above 0, at most 100 m. Required.</summary>
+    /// <summary>Height of the whole sheet; 1 mm to 10 m. Required.</summary>
     [Required]
     public Length? Height { get; init; }
 

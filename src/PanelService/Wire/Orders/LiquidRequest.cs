@@ -32,11 +32,11 @@ internal sealed record LiquidRequest
 /// <summary>How far a liquid goes.</summary>
 internal sealed record CoverageRequest
 {
-    /// <summary>in² for inch, cm² otherwise; above 0, at most 1 000 000 000. Required.</summary>
+    /// <summary>in² for inch, cm² otherwise; 0.001 to 1 000 000 000. Required.</summary>
     [Required]
     public decimal? Area { get; init; }
 
-    /// <summary>The volume that covers it: US fl oz for inch, mL otherwise; above 0, at most 1 000 000. Required.</summary>
+    /// <summary>The volume that covers it: US fl oz for inch, mL otherwise; 0.000001 to 1 000 000. Required.</summary>
     [Required]
     public decimal? Volume { get; init; }
 }
@@ -44,7 +44,7 @@ internal sealed record CoverageRequest
 /// <summary>A bottle, tin or tub.</summary>
 internal sealed record ContainerRequest
 {
-    /// <summary>US fl oz for inch, mL otherwise; above 0, at most 1 000 000. Required.</summary>
+    /// <summary>US fl oz for inch, mL otherwise; 0.000001 to 1 000 000. Required.</summary>
     [Required]
     public decimal? Volume { get; init; }
 

@@ -10,11 +10,11 @@ internal sealed record PanelRequest
     /// <summary>Drawn on the layouts; unique, at most 16 characters. Given out A, B, … Z, AA where missing.</summary>
     public string? Mark { get; init; }
 
-    /// <summary>Width as it hangs; above 0, at most 100 m. Required.</summary>
+    /// <summary>Width as it hangs; 1 mm to 100 m. Required.</summary>
     [Required]
     public Length? Width { get; init; }
 
-    /// <summary>Height as it hangs; above 0, at most 100 m. Required.</summary>
+    /// <summary>Height as it hangs; 1 mm to 100 m. Required.</summary>
     [Required]
     public Length? Height { get; init; }
 
@@ -59,11 +59,11 @@ internal sealed record WishRequest
     /// <summary>Drawn on the layouts; unique, at most 16 characters. Given out where missing.</summary>
     public string? Mark { get; init; }
 
-    /// <summary>Width; above 0, at most 100 m. Required.</summary>
+    /// <summary>Width; 1 mm to 100 m. Required.</summary>
     [Required]
     public Length? Width { get; init; }
 
-    /// <summary>Height; above 0, at most 100 m. Required.</summary>
+    /// <summary>Height; 1 mm to 100 m. Required.</summary>
     [Required]
     public Length? Height { get; init; }
 

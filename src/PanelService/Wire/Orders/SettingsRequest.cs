@@ -27,7 +27,7 @@ internal sealed record BenchRequest
     /// <summary>A cloth leftover this fits into, either way round, is kept. Default 6 × 8 in.</summary>
     public LengthPair? SmallestCloth { get; init; }
 
-    /// <summary>How long a stack stays in the press, above 0 to 1000 hours. Default 12.</summary>
+    /// <summary>How long a stack stays in the press, 0.01 to 1000 hours. Default 12.</summary>
     public decimal? PressHours { get; init; }
 
     /// <summary>How many stacks can stand under weight at once, 1 to 1000. Default 4.</summary>

@@ -31,11 +31,11 @@ internal sealed record YieldRequest : IMeasuredRequest
 /// <summary>The panel asked about.</summary>
 internal sealed record YieldPanelRequest
 {
-    /// <summary>Width as it hangs; above 0, at most 100 m. Required.</summary>
+    /// <summary>Width as it hangs; 1 mm to 100 m. Required.</summary>
     [Required]
     public Length? Width { get; init; }
 
-    /// <summary>Height as it hangs; above 0, at most 100 m. Required.</summary>
+    /// <summary>Height as it hangs; 1 mm to 100 m. Required.</summary>
     [Required]
     public Length? Height { get; init; }
 
