@@ -4,7 +4,7 @@ using PanelService.Hosting;
 using Serilog;
 
 var builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
-builder.Environment.WebRootPath = Folders.Page(builder.Environment.IsDevelopment());
+builder.AddPage();
 builder.ListenOnLoopbackByDefault();
 builder.Services.AddLogs();
 builder.Services.AddWire();
@@ -14,8 +14,7 @@ builder.Services.AddDocumentation();
 var app = builder.Build();
 app.UseSerilogRequestLogging();
 app.UseProblemAnswers();
-app.UseDefaultFiles();
-app.UseStaticFiles();
+app.UsePage();
 app.UseDocumentation();
 app.UseRateLimiter();
 

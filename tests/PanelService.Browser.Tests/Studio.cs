@@ -1,0 +1,71 @@
+using System.Diagnostics.CodeAnalysis;
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.Playwright;
+
+namespace PanelService.Browser.Tests;
+
+/// <summary>The service on a port of its own, and one browser for all tests.</summary>
+[SuppressMessage("Design", "CA1001", Justification = "The test runner disposes it through IAsyncLifetime.")]
+public sealed class Studio : IAsyncLifetime
+{
+    private readonly Host _host = new();
+    private IPlaywright? _playwright;
+    private IBrowser? _browser;
+
+    public Uri Address => _host.ClientOptions.BaseAddress;
+
+    public async Task InitializeAsync()
+    {
+        if (!Chromium.IsThere)
+        {
+            return;
+        }
+
+        _host.UseKestrel(0);
+        _host.StartServer();
+        _playwright = await Playwright.CreateAsync();
+        _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
+        {
+            ExecutablePath = Chromium.Path,
+            Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
+        });
+    }
+
+    public async Task DisposeAsync()
+    {
+        if (_browser is not null)
+        {
+            await _browser.DisposeAsync();
+        }
+
+        _playwright?.Dispose();
+        await _host.DisposeAsync();
+    }
+
+    /// <summary>The page as a first visitor sees it; the context is closed with it.</summary>
+    internal async Task<IPage> VisitAsync(int width = 1280, int height = 900)
+    {
+        IBrowserContext context = await _browser!.NewContextAsync(new BrowserNewContextOptions
+        {
+            ViewportSize = new ViewportSize { Width = width, Height = height },
+            Locale = "en-IE",
+        });
+        IPage page = await context.NewPageAsync();
+        await page.GotoAsync(Address.ToString());
+        await page.Locator(".lines .line").First.WaitForAsync();
+        return page;
+    }
+
+    private sealed class Host : WebApplicationFactory<Program>
+    {
+        protected override void ConfigureWebHost(IWebHostBuilder builder) => builder.UseSetting("Serilog:MinimumLevel", "Warning");
+    }
+}
+
+/// <summary>All browser tests share one studio.</summary>
+[CollectionDefinition(Name)]
+public sealed class StudioGroup : ICollectionFixture<Studio>
+{
+    public const string Name = "studio";
+}
