@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using PanelService.Cutting.Exact;
 using PanelService.Cutting.Patterns;
+using PanelService.Cutting.Search;
 
 namespace PanelService.Cutting;
 
@@ -28,5 +30,33 @@ public static class BestPattern
         var programme = new ValueProgramme(grid);
         programme.Fill(values.AsSpan());
         return (programme.Value(width, height), programme.Pattern(width, height));
+    }
+
+    /// <summary>
+    /// The most valuable guillotine pattern that holds no more of each piece than its demand.
+    /// </summary>
+    /// <param name="width">Usable width.</param>
+    /// <param name="height">Usable height.</param>
+    /// <param name="pieces">The pieces; <see cref="Piece.Demand"/> is the most that counts; the first entry of
+    /// <see cref="Piece.On"/> says how each may lie.</param>
+    /// <param name="values">The value of one of each, 0 or more; no pattern's total may reach 2³¹.</param>
+    /// <param name="kerf">What one cut turns to dust.</param>
+    /// <param name="effort">How much work may be done.</param>
+    /// <param name="cancellation">Ends it early with what was found.</param>
+    /// <returns>The best value found, a block of that value (null where nothing of value fits), and a bound that no
+    /// pattern exceeds: equal to the value unless the work was done before the end.</returns>
+    public static (long Value, Block? Block, long UpperBound) Bounded(
+        long width,
+        long height,
+        ImmutableArray<Piece> pieces,
+        ImmutableArray<int> values,
+        long kerf,
+        Effort effort = Effort.Steady,
+        CancellationToken cancellation = default)
+    {
+        var grid = Grid.Exact(new GridArea(pieces, [.. pieces.Select(p => p.On[0])], width, height, kerf));
+        var work = new WorkMeter(CuttingPlanner.WorkFor(effort), cancellation);
+        var answer = BoundedPattern.Solve(grid, values.AsSpan(), [.. pieces.Select(p => p.Demand)], work);
+        return (answer.Value, answer.Block, answer.UpperBound);
     }
 }

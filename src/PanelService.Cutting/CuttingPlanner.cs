@@ -31,7 +31,9 @@ public static class CuttingPlanner
         return new CuttingResult(patterns, search.Spent, search.Bound, missing, work.Stopped);
     }
 
-    private static long WorkFor(Effort effort) => effort switch
+    /// <summary>The work an effort stands for, in units of <see cref="WorkMeter"/>.</summary>
+    /// <param name="effort">The effort.</param>
+    internal static long WorkFor(Effort effort) => effort switch
     {
         Effort.Quick => 200_000,
         Effort.Steady => 2_000_000,

@@ -105,8 +105,11 @@ internal sealed class ValueProgramme
         return i < 0 || j < 0 || At(i, j) == 0 ? null : Trace(i, j);
     }
 
+    /// <summary>The best value at two points.</summary>
+    /// <param name="i">The index of the point along the width.</param>
+    /// <param name="j">The index of the point along the height.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private int At(int i, int j) => _best[(i * _stride) + j];
+    public int At(int i, int j) => _best[(i * _stride) + j];
 
     /// <summary>One column of the table: single pieces, the column before, and every cut across the width.</summary>
     private void CutAcrossWidth(int i, int firstOfTile)

@@ -29,8 +29,8 @@ public static class CuttingRunner
 
     private static Measurement Measure(ValueCase one)
     {
-        var (value, cpu, clock) = Timing.Of(one.Solve);
-        return new Measurement(one.Group, one.Name, value, value, cpu, clock)
+        var ((value, bound), cpu, clock) = Timing.Of(one.Solve);
+        return new Measurement(one.Group, one.Name, value, bound, cpu, clock)
         {
             Known = one.Optimum,
             Met = value == one.Optimum,

@@ -17,6 +17,7 @@ public static class Catalogue
         new("packing250", "RG <= 3395, OG <= 3533 sheets at 1 s a problem", CuttingRunner.Of(PublishedSheets.Packing), NeedsData: true),
         new("furniture22", "every proven optimum met and proven in <= 2 s", CuttingRunner.Of(PublishedSheets.Furniture), NeedsData: true),
         new("gcut", "all optima, <= 0.1 s in all for gcut1 to 12", CuttingRunner.OfValues(PublishedValues.Unconstrained), NeedsData: true),
+        new("knapsack59", "59 of 59 at <= 1 s each", CuttingRunner.OfValues(PublishedValues.Constrained), NeedsData: true),
         new("cloth200", ">= 95 % proven, mean gap <= 0.2 %, median <= 50 ms", OrderRunner.Of(ClothOrders.Mixed)),
         new("strip100", "within 1 % on all, exact on half, <= 5 s", OrderRunner.Of(ClothOrders.Strips)),
     ];

@@ -30,6 +30,40 @@ public static class PublishedValues
             new Piece(item[0].GetInt64(), item[1].GetInt64(), int.MaxValue, [turning]))];
         ImmutableArray<int> values = [.. instance.GetProperty("items").EnumerateArray().Select(item => item[2].GetInt32())];
         string group = name.EndsWith("gcut13", StringComparison.Ordinal) ? "gcut13" : "gcut1-12";
-        return new ValueCase(group, name, optimum, () => BestPattern.Unlimited(width, height, pieces, values, 0).Value);
+        return new ValueCase(group, name, optimum, () =>
+        {
+            long value = BestPattern.Unlimited(width, height, pieces, values, 0).Value;
+            return (value, value);
+        });
+    }
+
+    /// <summary>
+    /// The bounded problems: no piece more often than given, oriented. Optima: Furini, Malaguti and Thomopulos,
+    /// INFORMS Journal on Computing 28 (2016).
+    /// </summary>
+    /// <param name="folder">The data folder.</param>
+    public static IEnumerable<ValueCase> Constrained(string? folder)
+    {
+        using var document = JsonDocument.Parse(File.ReadAllText(Path.Combine(folder ?? ".", "knapsack59.json")));
+        foreach (var instance in document.RootElement.GetProperty("instances").EnumerateArray())
+        {
+            long width = instance.GetProperty("L").GetInt64(), height = instance.GetProperty("W").GetInt64();
+            var items = instance.GetProperty("items").EnumerateArray().ToArray();
+            ImmutableArray<Piece> pieces = [.. items.Select(item =>
+                new Piece(item[0].GetInt64(), item[1].GetInt64(), item[3].GetInt32(), [Turning.Upright]))];
+
+            // A value of 0 stands for the piece's area.
+            ImmutableArray<int> values = [.. items.Select(item =>
+                item[2].GetInt32() is > 0 and var value ? value : item[0].GetInt32() * item[1].GetInt32())];
+            yield return new ValueCase(
+                "all",
+                instance.GetProperty("name").GetString()!,
+                instance.GetProperty("opt_oriented").GetInt64(),
+                () =>
+                {
+                    var (value, _, bound) = BestPattern.Bounded(width, height, pieces, values, 0);
+                    return (value, bound);
+                });
+        }
     }
 }
