@@ -13,7 +13,7 @@ internal sealed class CappedProgramme
     private readonly Grid _grid;
     private readonly int[] _room;
     private readonly int[] _pieceValues;
-    private readonly long[] _value;
+    private readonly int[] _value;
     private readonly int[] _counts;
     private readonly Origin[] _origin;
     private readonly int _types;
@@ -23,7 +23,7 @@ internal sealed class CappedProgramme
         (_grid, _room, _pieceValues) = (grid, room, values);
         _types = grid.PieceCount;
         int cells = checked(grid.X.Count * grid.Y.Count);
-        _value = new long[cells];
+        _value = new int[cells];
         _counts = new int[checked(cells * _types)];
         _origin = new Origin[cells];
     }
@@ -33,7 +33,7 @@ internal sealed class CappedProgramme
     /// <param name="room">Per piece, how many may be placed.</param>
     /// <param name="values">Per piece, the value of one; above 0 where it is wanted.</param>
     /// <returns>The pattern's value and block; null where nothing fits.</returns>
-    public static (long Value, Block? Block) Fill(Grid grid, int[] room, int[] values)
+    public static (int Value, Block? Block) Fill(Grid grid, int[] room, int[] values)
     {
         if (grid.X.Count == 0 || grid.Y.Count == 0)
         {
@@ -101,41 +101,42 @@ internal sealed class CappedProgramme
         int rows = _grid.Y.Count;
         var near = _grid.CutsX.Near(i);
         var far = _grid.CutsX.Far(i);
-        for (int cut = 0; cut < near.Length; cut++)
+        int best = _value[cell];
+        for (int cut = 0; cut < near.Length && cut < far.Length; cut++)
         {
-            int a = (far[cut] * rows) + j;
-            int b = (near[cut] * rows) + j;
-            if (_value[a] + _value[b] > _value[cell])
+            int a = unchecked((far[cut] * rows) + j);
+            int b = unchecked((near[cut] * rows) + j);
+            if (unchecked(_value[a] + _value[b]) > best)
             {
-                Join(cell, a, b, Axis.X);
+                best = Join(cell, a, b, Axis.X);
             }
         }
 
-        int column = i * rows;
+        var column = _value.AsSpan(i * rows, rows);
         near = _grid.CutsY.Near(j);
         far = _grid.CutsY.Far(j);
-        for (int cut = 0; cut < near.Length; cut++)
+        for (int cut = 0; cut < near.Length && cut < far.Length; cut++)
         {
-            if (_value[column + far[cut]] + _value[column + near[cut]] > _value[cell])
+            if (unchecked(column[far[cut]] + column[near[cut]]) > best)
             {
-                Join(cell, column + far[cut], column + near[cut], Axis.Y);
+                best = Join(cell, (i * rows) + far[cut], (i * rows) + near[cut], Axis.Y);
             }
         }
     }
 
-    private void Join(int cell, int first, int second, Axis axis)
+    private int Join(int cell, int first, int second, Axis axis)
     {
         var a = Counts(first);
         var b = Counts(second);
-        long value = 0;
+        int value = 0;
         for (int t = 0; t < a.Length; t++)
         {
-            value += (long)Math.Min(a[t] + b[t], _room[t]) * _pieceValues[t];
+            value += Math.Min(a[t] + b[t], _room[t]) * _pieceValues[t];
         }
 
         if (value <= _value[cell])
         {
-            return;
+            return _value[cell];
         }
 
         var counts = Counts(cell);
@@ -146,6 +147,7 @@ internal sealed class CappedProgramme
 
         _value[cell] = value;
         _origin[cell] = Origin.Cut(first, second, axis);
+        return value;
     }
 
     private Block Trace(int cell)

@@ -13,6 +13,8 @@ internal sealed class PlanSearch
 {
     private const int MostMixes = 40;
     private const int MixRounds = 100;
+    private const int MostBatches = 8;
+    private const double PoolTime = 0.1;
 
     private readonly Model _model;
     private readonly WorkMeter _work;
@@ -22,6 +24,9 @@ internal sealed class PlanSearch
     private readonly SequentialFill _fill;
     private readonly StockBox _box;
     private readonly long _priceDivisor;
+    private readonly Scatter _scatter;
+    private double[] _duals;
+    private double[] _corrected;
     private bool _pricedWithin;
 
     /// <summary>Starts a search.</summary>
@@ -35,6 +40,9 @@ internal sealed class PlanSearch
         _fill = new SequentialFill(model, _pool, work);
         _box = StockBox.Of(model);
         _priceDivisor = PriceDivisor(model);
+        _scatter = new Scatter(model, _pool, work);
+        _duals = [.. model.Sizes.Select(s => (double)(s.Width + model.Kerf) * (s.Height + model.Kerf))];
+        _corrected = _duals;
     }
 
     /// <summary>The best plan so far: covers the demand unless <see cref="Missing"/>.</summary>
@@ -56,6 +64,7 @@ internal sealed class PlanSearch
     {
         var root = _relaxation.Solve(_model.Demand, _box);
         RaiseBound(root.Bound);
+        _duals = root.Solution?.Duals ?? _duals;
         RoundDown(root.Solution);
         SolveSmallOrder();
         SearchCounts();
@@ -107,8 +116,7 @@ internal sealed class PlanSearch
             }
         }
 
-        double[] values = solution?.Duals ?? [.. _model.Sizes.Select(s => (double)s.Width * s.Height)];
-        Take([.. uses, .. _fill.Fill(open, left, values)]);
+        Take([.. uses, .. _fill.Fill(open, left, _duals)]);
     }
 
     /// <summary>Orders of a few pieces are decided for good.</summary>
@@ -159,42 +167,56 @@ internal sealed class PlanSearch
     private void LookWithin(int[] counts, long price)
     {
         var within = _box with { Most = counts };
-        bool Open() => (Missing > 0 || Spent > price) && !_work.Exhausted;
-
         Take(new Dive(_model, _relaxation, _fill, _work).Run(_model.Demand, within));
-        Choose(within, price, Open);
-        if (Open())
+        foreach (var find in MorePatterns(counts))
         {
-            _relaxation.Solve(_model.Demand, new StockBox(counts, counts), within: true);
-            Choose(within, price, Open);
-        }
-
-        if (Open() && !_pricedWithin)
-        {
-            _pricedWithin = true;
-            _relaxation.Solve(_model.Demand, _box, within: true);
-            Choose(within, price, Open);
-        }
-
-        double[] values = [.. _model.Sizes.Select(s => (double)(s.Width + _model.Kerf) * (s.Height + _model.Kerf))];
-        for (int batch = 0; batch < 6 && Open(); batch++)
-        {
-            for (int round = 0; round < 5 && Open(); round++)
+            if (Missing == 0 && Spent <= price)
             {
-                var uses = _fill.Fill(_model.Demand, counts, values);
-                Take(uses);
-                values = _fill.Correct(values, uses);
+                return;
             }
 
-            Choose(within, price, Open);
+            var request = new PoolRequest(_model.Demand, within, price, price + 1, PoolTime);
+            Take(PoolProgramme.Improve(_model, _pool.Columns, request, _work) ?? []);
+            if ((Missing == 0 && Spent <= price) || _work.Exhausted)
+            {
+                return;
+            }
+
+            find();
         }
     }
 
-    private void Choose(StockBox within, long price, Func<bool> open)
+    /// <summary>Ways of finding more patterns, the most promising first; the last one is there to be tried after.</summary>
+    private IEnumerable<Action> MorePatterns(int[] counts)
     {
-        if (open())
+        yield return () => _relaxation.Solve(_model.Demand, new StockBox(counts, counts), within: true);
+        if (!_pricedWithin)
         {
-            Take(PoolProgramme.Improve(_model, _pool.Columns, new PoolRequest(_model.Demand, within, price, price + 1, 0.1), _work) ?? []);
+            _pricedWithin = true;
+            yield return () => _relaxation.Solve(_model.Demand, _box, within: true);
         }
+
+        for (int batch = 0; batch < MostBatches; batch++)
+        {
+            double strength = 0.1 + (0.08 * batch);
+            yield return () => Shake(counts, strength);
+        }
+
+        yield return () => { };
+    }
+
+    private void Shake(int[] counts, double strength)
+    {
+        FillWith(_corrected, _box.Most);
+        FillWith(_scatter.Shaken(_duals, strength), counts);
+        FillWith(_scatter.Shaken(_duals, strength), _box.Most);
+        _scatter.Shake(_duals, counts, shakes: 6, strength);
+    }
+
+    private void FillWith(double[] values, int[] most)
+    {
+        var uses = _fill.Fill(_model.Demand, most, values);
+        Take(uses);
+        _corrected = _fill.Correct(_corrected, uses);
     }
 }

@@ -7,8 +7,9 @@ internal sealed class Pricing
 {
     private const double ValueRoom = int.MaxValue / 2;
 
-    // About 3 ms; larger grids are those of a demand so large that it hardly binds.
-    private const long MostCappedWork = 1_000_000;
+    // About 30 ms. Patterns that hold to the demand are worth it: with a limit of 1,000,000 and pruned patterns beyond,
+    // four more of the first 60 mixed orders stay open.
+    private const long MostCappedWork = 16_000_000;
 
     private readonly Model _model;
     private readonly WorkMeter _work;

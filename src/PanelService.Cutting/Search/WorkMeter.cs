@@ -27,6 +27,9 @@ internal sealed class WorkMeter
     /// <summary>The stop itself.</summary>
     public CancellationToken Cancellation => _cancellation;
 
+    /// <summary>Units left.</summary>
+    public long Left => _left;
+
     /// <summary>Takes work off.</summary>
     /// <param name="units">How much.</param>
     public void Spend(long units) => _left -= units;
