@@ -165,6 +165,7 @@ function props() {
     },
     rack: { ...base, series, way, setWay: (/** @type {any} */ next) => store.change('way', (state) => Object.assign(state.way, next)), add: (/** @type {any} */ line) => addLines([line]) },
     write: { order, way, named: (/** @type {string} */ name) => formatByName(series, name, way.series), add: addLines },
+    lines: { ...base, addOwn: () => add('panels', { mark: freeMark(order), quantity: '1', width: '', height: '', surface: way.surface }) },
     wishes: { ...base, freeMark: () => freeMark(order) },
     act: {
       ...work, canStop: work.address !== '', stop: () => void plans.stop(work.address), go, panels, hasPlan: plan !== null, stale, numbers: format,
@@ -180,7 +181,7 @@ function props() {
 
 const now = props();
 const parts = {
-  head: mountHead(places.head, now.head), lines: mountLines(places.lines, now.base), write: mountWrite(places.write, now.write),
+  head: mountHead(places.head, now.head), lines: mountLines(places.lines, now.lines), write: mountWrite(places.write, now.write),
   rack: series.length > 0 ? mountRack(places.rack, now.rack) : { update: () => {} }, wishes: mountWishes(places.wishes, now.wishes),
   goods: mountGoods(places.goods, now.base), work: mountWork(places.work, now.base), yields: mountYields(places.yields, now.base),
   problem: mountProblem(places.problem), changes: mountChanges(places.changes), proof: mountProof(places.proof, places.changes), days: mountDays(places.days), act: mountAct(/** @type {Element} */ (document.getElementById('act')), now.act),
@@ -190,7 +191,7 @@ function render() {
   const next = props();
   offerKinds(next.base.order);
   parts.head.update(next.head);
-  parts.lines.update(next.base);
+  parts.lines.update(next.lines);
   parts.write.update(next.write);
   parts.rack.update(next.rack);
   parts.wishes.update(next.wishes);

@@ -15,12 +15,14 @@ const SIZE = new RegExp(String.raw`(${NUMBER})\s*${SIZED}\s*[x×*]\s*(${NUMBER})
 const TRIPLE = new RegExp(String.raw`^(\d+)\s*[x×*]\s*(${NUMBER})\s*[x×*]\s*(${NUMBER})`, 'i');
 const PRICE = /@\s*(\d+(?:[.,]\d+)?)/;
 
-/** Words for surfaces and materials; the value says what they set. */
+/** Words for surfaces and materials, in every language of the page; the value says what they set. */
 const WORDS = /** @type {Record<string, Partial<Read>>} */ ({
   linen: { surface: 'cloth', cloth: 'linen' }, cotton: { surface: 'cloth', cloth: 'cotton' },
   canvas: { surface: 'cloth' }, cloth: { surface: 'cloth' }, jute: { surface: 'cloth', cloth: 'jute' },
   primed: { surface: 'primed' }, gessoed: { surface: 'primed' }, ground: { surface: 'primed' },
   bare: { surface: 'bare' }, raw: { surface: 'bare' }, loose: { surface: 'loose' },
+  lin: { surface: 'cloth', cloth: 'linen' }, coton: { surface: 'cloth', cloth: 'cotton' }, toile: { surface: 'cloth' },
+  enduit: { surface: 'primed' }, nu: { surface: 'bare' }, brut: { surface: 'bare' }, libre: { surface: 'loose' }, isorel: { board: 'hardboard' },
   hardboard: { board: 'hardboard' }, plywood: { board: 'plywood' }, ply: { board: 'plywood' }, mdf: { board: 'mdf' },
 });
 
@@ -45,7 +47,7 @@ function readLine(part, unit, named) {
   const found = bySize(rest) ?? byName(rest, unit, named) ?? byColumns(rest);
   if (!found || found.quantity < 1) return null;
   const { left, ...size } = found;
-  const words = left.toLowerCase().match(/[a-z]+/g) ?? [];
+  const words = left.toLowerCase().match(/\p{L}+/gu) ?? [];
   return Object.assign({ ...size }, ...words.map((word) => WORDS[word] ?? {}), price ? { shopPrice: price } : {});
 }
 

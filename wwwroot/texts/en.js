@@ -32,7 +32,7 @@ export default {
     write: 'Or write it as on paper', writeExample: '12 8x10 linen, 4 16 x 20 primed, 6F × 3',
     writeHint: 'Count, size, surface; @ 7.40 for what a shop asks. A column from a spreadsheet can be pasted: count, width, height.',
     putOn: 'Put on the ticket', unread: (/** @type {string} */ text) => `“${text}” has no size I can read. Write it like 12 8x10 linen.`,
-    none: 'Nothing is on the ticket yet. Tap a format or write a line.',
+    own: 'Another size', none: 'Nothing is on the ticket yet. Tap a format or write a line.',
     of: 'of', by: '×', shop: 'a shop asks', each: 'each', more: 'more', remove: 'Take off', quantity: 'how many', width: 'width', height: 'height',
     surface: 'surface', clothKind: 'cloth', boardKind: 'board', anyCloth: 'any cloth', anyBoard: 'any board', on: 'on',
     mark: 'mark', thickness: 'thickness', thicknessHint: 'empty: by the rule, 3/16 in from 16 × 20 in up (common practice)', spares: 'spares on top', mayTurn: 'may lie turned on the board',

@@ -9,15 +9,18 @@ import { field, fields } from './field.js';
 const BOX = 46;
 
 /**
- * @typedef {import('./field.js').FieldProps & { remove: (list: string, key: string) => void }} LinesProps
+ * @typedef {import('./field.js').FieldProps & { remove: (list: string, key: string) => void, addOwn: () => void }} LinesProps
  * @param {Element} element @param {LinesProps} props
  */
 export function mountLines(element, props) {
   const none = h('p', { class: 'none' }, t.make.none);
   const list = h('ol', { class: 'lines' });
   const fill = rows(list, (/** @type {any} */ row) => row.key, mountLine);
-  element.append(none, list);
+  const own = h('button', { type: 'button', class: 'quiet own', onclick: () => { now.addOwn(); list.lastElementChild?.querySelector('[data-path$=width]')?.focus(); } }, t.make.own);
+  let now = props;
+  element.append(none, list, own);
   const update = (/** @type {LinesProps} */ next) => {
+    now = next;
     none.hidden = next.order.panels.length > 0;
     const largest = Math.max(...next.order.panels.flatMap((/** @type {any} */ row) => mm(row, next.order.units)), 1);
     fill(next.order.panels, { ...next, scale: BOX / largest });
