@@ -14,6 +14,7 @@ builder.Services.AddDocumentation();
 var app = builder.Build();
 app.UseSerilogRequestLogging();
 app.UseProblemAnswers();
+app.UseSafetyHeaders();
 app.UsePage();
 app.UseDocumentation();
 app.UseRateLimiter();
