@@ -213,4 +213,13 @@ document.addEventListener('keydown', (event) => {
 ticket.removeAttribute('aria-busy');
 await openLinked();
 // Not every browser offers this, and none does on a plain address of the network: the page is then online only.
-if ('serviceWorker' in navigator) void navigator.serviceWorker.register('sw.js');
+if ('serviceWorker' in navigator) void keepForLater();
+
+/** What was fetched before the worker was there is handed to it by name, so that the first visit already works offline. */
+async function keepForLater() {
+  await navigator.serviceWorker.register('sw.js');
+  const { active } = await navigator.serviceWorker.ready;
+  const { port1, port2 } = new MessageChannel();
+  port1.onmessage = () => { document.documentElement.dataset.offline = 'ready'; };
+  active?.postMessage([location.pathname, ...performance.getEntriesByType('resource').map((entry) => entry.name)], [port2]);
+}

@@ -12,6 +12,19 @@ const scope = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (s
 scope.addEventListener('install', () => void scope.skipWaiting());
 scope.addEventListener('activate', (event) => event.waitUntil(scope.clients.claim()));
 
+scope.addEventListener('message', (event) => event.waitUntil(keepAll(event.data, event.ports[0])));
+
+/** @param {string[]} addresses what the page fetched before @param {MessagePort} port told when it is kept */
+async function keepAll(addresses, port) {
+  const shelf = await caches.open(SHELF);
+  const ours = addresses.map((one) => new URL(one, location.href)).filter((one) => one.origin === location.origin && !one.pathname.endsWith('/progress'));
+  await Promise.all(ours.map(async (one) => {
+    const response = await fetch(one);
+    if (response.ok) await shelf.put(one, response);
+  }));
+  port.postMessage('kept');
+}
+
 scope.addEventListener('fetch', (event) => {
   const { request } = event;
   const address = new URL(request.url);

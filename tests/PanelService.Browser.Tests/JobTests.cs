@@ -60,7 +60,7 @@ public sealed partial class JobTests(Studio studio)
     public async Task Nothing_is_lost_on_reload_nor_without_the_network()
     {
         IPage page = await studio.VisitAsync();
-        await page.ReloadAsync();
+        await page.Locator("html[data-offline]").WaitForAsync();
         await page.Locator("input[data-path=\"panels[0].quantity\"]").FillAsync("9");
         await page.PlanAsync();
         await page.Locator(".day-errand .tick input").First.CheckAsync();

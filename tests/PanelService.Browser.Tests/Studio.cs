@@ -43,7 +43,15 @@ public sealed class Studio : IAsyncLifetime
         await _host.DisposeAsync();
     }
 
-    /// <summary>The page as a first visitor sees it; the context is closed with it.</summary>
+    /// <summary>A page of the service without the ticket: enough to load its modules.</summary>
+    internal async Task<IPage> BareAsync()
+    {
+        IPage page = await _browser!.NewPageAsync();
+        await page.GotoAsync(new Uri(Address, "health").ToString());
+        return page;
+    }
+
+    /// <summary>The page as a first visitor sees it, in a context of its own.</summary>
     internal async Task<IPage> VisitAsync(int width = 1280, int height = 900)
     {
         IBrowserContext context = await _browser!.NewContextAsync(new BrowserNewContextOptions

@@ -69,11 +69,13 @@ export function mountProblem(element) {
 }
 
 /** @param {import('../api/plans.js').Problem} problem */
-function plain({ title, status, detail, errors }) {
+function plain({ title, status, detail, errors, marks }) {
   if (title === 'unreachable') return t.wrong.unreachable;
   if (status === 503) return t.wrong.busy;
   if (status === 404) return t.wrong.lost;
-  return errors && Object.keys(errors).length > 0 ? '' : detail ?? title;
+  // What is listed below need not be said above as well.
+  const listed = Object.keys(errors ?? {}).length + (marks?.length ?? 0) > 0;
+  return listed ? '' : detail ?? title;
 }
 
 /** @param {string} path @param {string[]} faults */

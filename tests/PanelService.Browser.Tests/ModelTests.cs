@@ -1,0 +1,104 @@
+using Microsoft.Playwright;
+
+namespace PanelService.Browser.Tests;
+
+/// <summary>The page's pure modules, run where they run: in the browser.</summary>
+[Collection(StudioGroup.Name)]
+public sealed class ModelTests(Studio studio)
+{
+    [BrowserTheory]
+    [InlineData("12 8x10 linen", "12|8|10|cloth|linen")]
+    [InlineData("4 16 x 20 primed", "4|16|20|primed|")]
+    [InlineData("8x10 × 3", "3|8|10||")]
+    [InlineData("3 x 8x10", "3|8|10||")]
+    [InlineData("12 8 1/2 x 11 1/4 cotton @ 7.40", "12|8 1/2|11 1/4|cloth|cotton|7.40")]
+    [InlineData("20,5 x 30 cm", "1|20,5 cm|30 cm||")]
+    [InlineData("12\t8\t10\tlinen", "12|8|10|cloth|linen")]
+    [InlineData("6F × 3", "3|33 cm|41 cm||")]
+    [InlineData("2 A4 bare", "2|210 mm|297 mm|bare|")]
+    [InlineData("some of the large ones", "")]
+    public async Task A_line_as_on_paper_is_read(string written, string read)
+    {
+        IPage page = await studio.BareAsync();
+
+        string got = await page.EvaluateAsync<string>(
+            """
+            async (text) => {
+              const { readLines } = await import('/model/read-lines.js');
+              const { seriesOf, formatByName } = await import('/model/formats.js');
+              const all = seriesOf(await (await fetch('/api/formats')).json());
+              const [{ line }] = readLines(text, 'inch', (name) => formatByName(all, name, 'inch'));
+              return line ? [line.quantity, line.width, line.height, line.surface ?? '', line.cloth ?? '', ...(line.shopPrice ? [line.shopPrice] : [])].join('|') : '';
+            }
+            """,
+            written);
+
+        Assert.Equal(read, got);
+        await page.CloseAsync();
+    }
+
+    // An inch is 25.4 mm by definition (NIST SP 811, appendix B).
+    [BrowserTheory]
+    [InlineData("16 1/2", 419.1)]
+    [InlineData("16-1/2", 419.1)]
+    [InlineData("2' 6\"", 762)]
+    [InlineData("20,5 cm", 205)]
+    [InlineData("3 yd", 2743.2)]
+    public async Task A_length_previews_at_its_true_size(string written, double millimetres)
+    {
+        IPage page = await studio.BareAsync();
+
+        double got = await page.EvaluateAsync<double>("async (text) => (await import('/model/measures.js')).readLength(text, 'inch')", written);
+
+        Assert.Equal(millimetres, got, 6);
+        await page.CloseAsync();
+    }
+
+    [BrowserTheory]
+    [InlineData(7.9375, "7 15/16")]
+    [InlineData(0.125, "1/8")]
+    [InlineData(24, "24")]
+    [InlineData(0.333333, "21/64 ±")]
+    public async Task An_inch_reads_as_on_a_tape(double inches, string shown)
+    {
+        IPage page = await studio.BareAsync();
+
+        Assert.Equal(shown, await page.EvaluateAsync<string>("async (value) => (await import('/model/measures.js')).showLength(value, 'inch')", inches));
+        await page.CloseAsync();
+    }
+
+    [BrowserFact]
+    public async Task Every_language_says_everything()
+    {
+        IPage page = await studio.BareAsync();
+
+        string[] missing = await page.EvaluateAsync<string[]>(
+            """
+            async () => {
+              const keys = (texts, path) => Object.entries(texts).flatMap(([name, text]) => (text && typeof text === 'object' ? keys(text, `${path}${name}.`) : [`${path}${name}: ${typeof text}`]));
+              const { LANGUAGES } = await import('/texts/index.js');
+              const all = await Promise.all(LANGUAGES.map(async ([code]) => [code, keys((await import(`/texts/${code}.js`)).default, '')]));
+              const [, english] = all[0];
+              return all.flatMap(([code, own]) => [...english.filter((key) => !own.includes(key)), ...own.filter((key) => !english.includes(key))].map((key) => `${code} ${key}`));
+            }
+            """);
+
+        Assert.Empty(missing);
+        await page.CloseAsync();
+    }
+
+    [BrowserFact]
+    public async Task Another_unit_changes_no_amount()
+    {
+        IPage page = await studio.VisitAsync();
+        ILocator width = page.Locator("input[data-path=\"panels[0].width\"]");
+        ILocator volume = page.Locator("input[data-path=\"adhesives[0].containers[0].volume\"]");
+
+        await page.GetByLabel("Sizes in").SelectOptionAsync("centimetre");
+
+        // 8 US fl oz are 236.588 mL (NIST Handbook 44, appendix C: 1 fl oz = 29.573 53 mL).
+        Assert.Equal("8 in", await width.InputValueAsync());
+        Assert.Equal("236.588", await volume.InputValueAsync());
+        await page.Context.CloseAsync();
+    }
+}
