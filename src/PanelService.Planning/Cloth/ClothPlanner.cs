@@ -2,12 +2,13 @@
 // Idea:    the cutting engine with no kerf. Each step length of a cloth sold by length is a stock of its own price, so
 //          that a plan may buy one length or several; afterwards lengths are joined end to end where that saves steps.
 //          The engine's bound speaks of the lengths it was offered. It holds for all lengths where no cheaper plan
-//          could afford a longer one (ClothReach.Covers); else StripBound, which knows no longest length, takes its place.
+//          could afford a longer one (ClothReach.Covers); else ClothBound, which knows no longest length, takes its place.
 // Cost:    one run of the engine for each set of sizes, a second one where the first reach turns out too short.
 // Not:     steps sold at most so often are a limit on their sum, which the engine sees only for each length by itself:
 //          where its plan breaks the sum, a plan out of one length of all there is takes its place.
 using System.Collections.Immutable;
 using PanelService.Cutting;
+using PanelService.Planning.Cloth.Bounds;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Sizes;
@@ -39,17 +40,31 @@ internal static class ClothPlanner
             plan = Solve(order, request, ClothStocks.Of(order, reach), search);
         }
 
-        plan = plan with { Outcome = plan.Outcome with { LeastPossible = Bound(order, request, plan.Outcome, reach) } };
-        return KeepsLimits(order, plan)
+        // A plan out of fewer stocks has no say about the others: the bound is the first one's.
+        var engineLeast = plan.Outcome.LeastPossible;
+        if (!KeepsLimits(order, plan))
+        {
+            plan = Solve(order, request, ClothStocks.WithinLimits(order, reach), search);
+        }
+
+        plan = CheaperShelves(order, request, plan);
+        return plan with { Outcome = plan.Outcome.WithBound(Bound(order, request, plan.Outcome, (reach, engineLeast))) };
+    }
+
+    private static ClothPlan CheaperShelves(Order order, CutRequest request, ClothPlan plan)
+    {
+        var shelves = ShelfPlanner.Plans(order, ClothPieces.Of(order, request)).OrderBy(PriceOf).FirstOrDefault();
+        return shelves.IsDefaultOrEmpty || (plan.Outcome.Complete && plan.Outcome.Spent <= PriceOf(shelves))
             ? plan
-            : WithinLimits(order, request, plan.Outcome.LeastPossible, ClothStocks.WithinLimits(order, reach), search);
+            : plan with { Patterns = shelves, Outcome = plan.Outcome.Instead(PriceOf(shelves)) };
     }
 
     private static bool Same(ClothReach a, ClothReach b) => a.Steps.Zip(b.Steps).All(pair => pair.First.SequenceEqual(pair.Second));
 
     private static ClothPlan Solve(Order order, CutRequest request, ImmutableArray<ClothStock> stocks, Search search)
     {
-        var task = CutTask.Of([.. stocks.Select(stock => stock.ToStock())], request, Material(order, stocks));
+        var pieces = ClothPieces.Of(order, request);
+        var task = CutTask.Of([.. stocks.Select(stock => stock.ToStock(pieces))], request, Material(order, stocks));
         var result = CuttingPlanner.Plan(task.Problem, order.Effort, search.Progress, search.Cancellation);
         var found = PatternsOf(result, stocks);
         var joined = StripJoiner.Join(found, [.. task.Problem.Pieces.Select(piece => (piece.Width, piece.Height))]);
@@ -79,23 +94,19 @@ internal static class ClothPlanner
     private static Money PriceOf(ImmutableArray<ClothPattern> patterns) =>
         patterns.Aggregate(Money.Zero, (sum, pattern) => sum + (pattern.Stock.Price * pattern.Copies));
 
-    private static Money Bound(Order order, CutRequest request, CutOutcome outcome, ClothReach reach)
+    private static Money Bound(Order order, CutRequest request, CutOutcome outcome, (ClothReach Reach, Money Least) engine)
     {
-        var strips = StripBound.Of(order, request);
-        var least = outcome.Complete && reach.Covers(order, outcome.Spent) && outcome.LeastPossible > strips
-            ? outcome.LeastPossible
-            : strips;
-        return outcome.Complete && least > outcome.Spent ? outcome.Spent : least;
+        if (!outcome.Complete)
+        {
+            return Money.Zero;
+        }
+
+        var least = ClothBound.Of(order, request, outcome.Spent);
+        bool engineSawAll = engine.Reach.Covers(order, outcome.Spent) && engine.Least <= outcome.Spent;
+        return engineSawAll && engine.Least > least ? engine.Least : least;
     }
 
     private static bool KeepsLimits(Order order, ClothPlan plan) => order.Cloths.All(cloth =>
         cloth.Sale is not SaleByLength { AtMost: { } most }
         || plan.Patterns.Where(p => p.Stock.Cloth.Id == cloth.Id).Sum(p => p.Copies * (p.Stock.Steps ?? 0)) <= most);
-
-    private static ClothPlan WithinLimits(
-        Order order, CutRequest request, Money least, ImmutableArray<ClothStock> stocks, Search search)
-    {
-        var plan = Solve(order, request, stocks, search);
-        return plan with { Outcome = plan.Outcome with { LeastPossible = least } };
-    }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PanelService.Cutting;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
@@ -26,7 +27,12 @@ internal sealed record ClothStock(
     public Length UsableWidth => Width - (Selvedge * 2);
 
     /// <summary>As the engine takes it.</summary>
-    public Stock ToStock() => new(UsableWidth.Steps, Length.Steps, Price.Minor, Limit);
+    /// <param name="pieces">What is to be cut: no more length is looked at than those pieces can use.</param>
+    public Stock ToStock(ImmutableArray<ClothPieces> pieces)
+    {
+        long useful = ShelfLength.Of(pieces, Cloth, UsableWidth.Steps);
+        return new Stock(UsableWidth.Steps, useful == 0 ? Length.Steps : Math.Min(useful, Length.Steps), Price.Minor, Limit);
+    }
 
     /// <summary>A remnant.</summary>
     public static ClothStock Of(ClothSupply cloth, Remnant remnant) =>

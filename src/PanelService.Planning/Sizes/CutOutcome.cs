@@ -32,6 +32,19 @@ internal sealed record CutOutcome(
     /// <summary>Whether everything was placed.</summary>
     public bool Complete => Missing.All(count => count == 0);
 
+    /// <summary>Of another plan that makes everything and buys nothing ready-made.</summary>
+    /// <param name="spent">What it costs.</param>
+    public CutOutcome Instead(Money spent) => this with
+    {
+        Spent = spent,
+        Missing = [.. new int[Missing.Length]],
+        Ready = [.. new int[Ready.Length]],
+    };
+
+    /// <summary>The same with another bound, of a plan at one set of sizes.</summary>
+    /// <param name="least">What no plan at these sizes can spend less than.</param>
+    public CutOutcome WithBound(Money least) => this with { LeastPossible = least, LeastAtNominal = least };
+
     /// <summary>Nothing to cut.</summary>
     /// <param name="lines">How many lines there are.</param>
     public static CutOutcome Nothing(int lines) =>
@@ -55,7 +68,12 @@ internal sealed record CutOutcome(
             ready[task.ReadyLines[use.Stock - task.FirstReady]] += use.Copies;
         }
 
-        return new CutOutcome(new Money(result.Spent), new Money(result.LeastPossible), [.. missing], [.. ready])
+        // A plan that lacks something has no price worth comparing.
+        return new CutOutcome(
+            new Money(result.Complete ? result.Spent : 0),
+            new Money(result.Complete ? result.LeastPossible : 0),
+            [.. missing],
+            [.. ready])
         {
             StoppedEarly = result.StoppedEarly,
         };
