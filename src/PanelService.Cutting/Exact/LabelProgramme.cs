@@ -172,7 +172,7 @@ internal sealed class LabelProgramme
         int lost = best - _programme.At(i, j);
         foreach (ref readonly var label in Of(i, j))
         {
-            if (lost + label.Loss > room)
+            if ((long)lost + label.Loss > room)
             {
                 return;
             }
@@ -201,7 +201,7 @@ internal sealed class LabelProgramme
             for (int y = 0; y < others.Length; y++)
             {
                 ref readonly var other = ref others[y];
-                int loss = lost + one.Loss + other.Loss;
+                long loss = (long)lost + one.Loss + other.Loss;
                 if (loss > room)
                 {
                     break;
@@ -210,7 +210,7 @@ internal sealed class LabelProgramme
                 _steps++;
                 if (((lifted + other.Key) & _key.Guard) == Vector256<ulong>.Zero)
                 {
-                    _found.Add(new Label(one.Key + other.Key, loss, a + x, b + y, kind, ends));
+                    _found.Add(new Label(one.Key + other.Key, (int)loss, a + x, b + y, kind, ends));
                 }
             }
         }

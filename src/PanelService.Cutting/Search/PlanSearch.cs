@@ -157,8 +157,14 @@ internal sealed class PlanSearch
                 return;
             }
 
-            LookWithin(mix.Counts, mix.Bound);
-            open = true;
+            var tight = TightCover.Solve(_model, mix.Counts, _relaxation.Inequalities, _work);
+            Take(tight.Plan ?? []);
+            if (tight is { Plan: null, Impossible: false })
+            {
+                LookWithin(mix.Counts, mix.Bound);
+                open = true;
+            }
+
             counts.Exclude(mix.Counts);
         }
     }

@@ -1,0 +1,183 @@
+// Problem: just so many of each stock are there, and their area (or what the values at hand make of it) is little more
+//          than what is wanted: is there a plan, and which?
+// Idea:    if no pattern of stock s is worth more than z(s), a plan within the counts n(s) wastes Σ n(s) z(s) − Σ d p in
+//          all, and so no sheet more than that. Patterns that good are few: LabelProgramme lists every one of them. From
+//          the list the plan is put together by exact cover, always placing next the piece with the fewest patterns
+//          left, never wasting more than there is to waste. The list being complete, finding nothing proves that
+//          there is no plan within the counts.
+// Source:  enumeration of columns by reduced cost: Baldacci, Christofides and Mingozzi, Mathematical Programming 115
+//          (2008); exact cover: Knuth, "Dancing links" (2000).
+// Cost:    one label programme per stock, then a tree search; both stop at a given amount of work.
+// Not:     for loose counts: then patterns that good are too many, and it says that it does not know.
+using PanelService.Cutting.Patterns;
+using PanelService.Cutting.Search;
+
+namespace PanelService.Cutting.Exact;
+
+/// <summary>Decides tight counts of stocks.</summary>
+internal sealed class TightCover
+{
+    private const int MostLabels = 150_000;
+    private const long MostGridWork = 80_000_000;
+
+    // A larger share to waste leaves too many patterns.
+    private const double MostWasted = 0.25;
+
+    // About half a second: where the counts are tight, some hundredths suffice.
+    private const long MostWork = 500_000;
+
+    private readonly Model _model;
+    private readonly int[] _counts;
+    private readonly int[] _values;
+    private readonly WorkMeter _work;
+
+    private TightCover(Model model, int[] counts, int[] values, WorkMeter work) =>
+        (_model, _counts, _values, _work) = (model, counts, values, work);
+
+    /// <summary>Looks for a plan.</summary>
+    /// <param name="model">The order.</param>
+    /// <param name="counts">At most so many of each stock; none unlimited.</param>
+    /// <param name="inequalities">Values known: those are taken under which there is least to waste, or the areas.</param>
+    /// <param name="work">Where work is counted.</param>
+    public static TightAnswer Solve(Model model, int[] counts, IEnumerable<DualVector> inequalities, WorkMeter work)
+    {
+        int[]? values = null;
+        double least = MostWasted;
+        if (Areas(model) is { } areas)
+        {
+            double[] room = [.. counts.Select((_, s) => (double)(model.Stock(s).Width + model.Kerf) * (model.Stock(s).Height + model.Kerf))];
+            double unit = areas.Length == 0 ? 1 : (double)(model.Sizes[0].Width + model.Kerf) * (model.Sizes[0].Height + model.Kerf) / areas[0];
+            (values, least) = Tighter((values, least), model, counts, areas, s => room[s] / unit);
+        }
+
+        foreach (var vector in inequalities)
+        {
+            (values, least) = Tighter((values, least), model, counts, vector.Values, s => vector.Best[s]);
+        }
+
+        if (values is null)
+        {
+            return TightAnswer.Unknown;
+        }
+
+        var own = new WorkMeter(Math.Min(MostWork, work.Left), work.Cancellation);
+        long before = own.Left;
+        var answer = new TightCover(model, counts, values, own).Solve();
+        work.Spend(before - own.Left);
+        return answer;
+    }
+
+    /// <summary>The values under which a smaller share of the counts' worth is wasted.</summary>
+    private static (int[]? Values, double Share) Tighter(
+        (int[]? Values, double Share) known, Model model, int[] counts, int[] values, Func<int, double> best)
+    {
+        double worth = Enumerable.Range(0, counts.Length).Sum(s => counts[s] * best(s));
+        double wanted = values.Select((v, t) => (double)v * model.Demand[t]).Sum();
+        double share = worth <= 0 ? double.PositiveInfinity : (worth - wanted) / worth;
+        return share < known.Share ? (values, share) : known;
+    }
+
+    /// <summary>Areas, kerf included, in the sizes' common unit; null where they are too large to count with.</summary>
+    private static int[]? Areas(Model model)
+    {
+        long unit = model.Sizes.Aggregate(0L, (d, s) => Divisor(Divisor(d, s.Width + model.Kerf), s.Height + model.Kerf));
+        double most = Enumerable.Range(0, model.Stocks.Length)
+            .Max(s => (double)((model.Stock(s).Width + model.Kerf) / unit) * ((model.Stock(s).Height + model.Kerf) / unit));
+        return most >= 1 << 30
+            ? null
+            : [.. model.Sizes.Select(s => (int)((s.Width + model.Kerf) / unit * ((s.Height + model.Kerf) / unit)))];
+    }
+
+    private static long Divisor(long a, long b) => (long)System.Numerics.BigInteger.GreatestCommonDivisor(a, b);
+
+    private TightAnswer Solve()
+    {
+        int[] stocks = [.. Enumerable.Range(0, _counts.Length).Where(s => _counts[s] > 0)];
+        var programmes = new ValueProgramme[_counts.Length];
+        long[] most = new long[_counts.Length];
+        foreach (int s in stocks)
+        {
+            if (Prepare(s) is not { } programme)
+            {
+                return TightAnswer.Unknown;
+            }
+
+            programmes[s] = programme;
+            most[s] = programme.At(programme.Grid.X.Count - 1, programme.Grid.Y.Count - 1);
+        }
+
+        long spare = stocks.Sum(s => most[s] * _counts[s]) - _values.Select((v, t) => (long)v * _model.Demand[t]).Sum();
+        if (spare < 0)
+        {
+            return TightAnswer.None;
+        }
+
+        var cover = new ExactCover(_model.Demand, _counts, spare, _work);
+        foreach (int s in stocks)
+        {
+            if (!List(s, programmes[s], most[s], spare, cover))
+            {
+                return TightAnswer.Unknown;
+            }
+        }
+
+        return cover.Solve() switch
+        {
+            null => TightAnswer.Unknown,
+            [] => TightAnswer.None,
+            var found => new TightAnswer([.. found.Select(f => new ColumnUse(new Column(f.Stock, f.Counts, f.Arrange()), 1))], false),
+        };
+    }
+
+    /// <summary>The programme over the true points of a stock, filled; null where that is too much work.</summary>
+    private ValueProgramme? Prepare(int stock)
+    {
+        var (width, height, _, _) = _model.Stock(stock);
+        var area = new GridArea(_model.Types, [.. _model.Types.Select(t => t.On[_model.Stocks[stock]])], width, height, _model.Kerf);
+        var grid = Grid.Within(area, up: false, MostGridWork);
+        if (!grid.IsExact || grid.X.Count == 0 || grid.Y.Count == 0 || _work.Exhausted)
+        {
+            return null;
+        }
+
+        var programme = new ValueProgramme(grid);
+        _work.Spend(100 + (programme.Fill(_values) / 1000));
+        return programme;
+    }
+
+    private bool List(int stock, ValueProgramme programme, long most, long spare, ExactCover cover)
+    {
+        var key = new CountKey(_model.Demand);
+        if (!key.Complete)
+        {
+            return false;
+        }
+
+        _work.Spend(programme.Grid.Work / 300);
+        var labels = new LabelProgramme(programme, _values, key, Math.Max(1, most - spare), _work);
+        if (!labels.Run(MostLabels))
+        {
+            return false;
+        }
+
+        foreach (var (index, net, counts) in labels.Whole())
+        {
+            int[] held = [.. Enumerable.Range(0, _model.Demand.Length).Select(t => key.Count(counts, t))];
+            cover.Add(new CoverPattern(stock, held, most - net, () => labels.Trace(index)));
+        }
+
+        return true;
+    }
+}
+
+/// <summary>What is known of counts of stocks.</summary>
+/// <param name="Plan">A plan within them; null where none was found.</param>
+/// <param name="Impossible">Whether it is proven that there is none.</param>
+internal sealed record TightAnswer(IReadOnlyList<ColumnUse>? Plan, bool Impossible)
+{
+    /// <summary>Nothing is known.</summary>
+    public static readonly TightAnswer Unknown = new(null, false);
+
+    /// <summary>There is no plan.</summary>
+    public static readonly TightAnswer None = new(null, true);
+}
