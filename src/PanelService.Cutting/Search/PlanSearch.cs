@@ -5,6 +5,7 @@
 //      Found: proven. Not found: the bound stays, the next counts are tried for a plan close to it.
 using System.Numerics;
 using PanelService.Cutting.Exact;
+using PanelService.Cutting.Many;
 
 namespace PanelService.Cutting.Search;
 
@@ -62,12 +63,57 @@ internal sealed class PlanSearch
     /// <summary>Runs until the plan is proven or the work is done.</summary>
     public void Run()
     {
+        if (ManyOrders.Suits(_model))
+        {
+            SearchManyPieces();
+            return;
+        }
+
         var root = _relaxation.Solve(_model.Demand, _box);
         RaiseBound(root.Bound);
         _duals = root.Solution?.Duals ?? _duals;
         RoundDown(root.Solution);
         SolveSmallOrder();
         SearchCounts();
+    }
+
+    // Many different pieces, one or two of each: patterns hardly repeat, so that rounding the relaxation is of little use.
+    // Quick bounds, ruin and recreate, the relaxation for its bound, and ruin and recreate again from another seed.
+    private void SearchManyPieces()
+    {
+        RaiseBound(ManyOrders.Bound(_model, _work));
+        ImproveMany(seed: 1);
+        if (!Proven && !_work.Exhausted)
+        {
+            var root = _relaxation.Solve(_model.Demand, _box, Missing == 0 ? Spent : long.MaxValue);
+            RaiseBound(root.Bound);
+            if (Missing > 0)
+            {
+                RoundDown(root.Solution);
+            }
+        }
+
+        if (_model.Stocks.Length > 1)
+        {
+            SearchCounts();
+        }
+
+        ImproveMany(seed: 2);
+    }
+
+    private void ImproveMany(ulong seed)
+    {
+        if (Proven || (Missing == 0 && _work.Exhausted))
+        {
+            return;
+        }
+
+        var request = new ManyRequest(Missing == 0 ? Spent : long.MaxValue, Bound, _work.Left / ManyOrders.Share, seed);
+        ManyOrders.Improve(_model, request, _work, uses =>
+        {
+            Take(uses);
+            uses.ForEach(use => _pool.Add(use.Column));
+        });
     }
 
     private static long PriceDivisor(Model model) =>

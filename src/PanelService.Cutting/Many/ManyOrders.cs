@@ -1,0 +1,57 @@
+using PanelService.Cutting.Search;
+
+namespace PanelService.Cutting.Many;
+
+/// <summary>Orders of many different pieces, one or two of each: patterns for several copies are of little use there.</summary>
+internal static class ManyOrders
+{
+    private const int FewestTypes = 13;
+    private const int MostPieces = 5_000;
+
+    // Beyond this a type is asked for so often that patterns repeat, and column generation does better.
+    private const double MostOfEach = 3;
+
+    /// <summary>One search takes this part of the work that is left.</summary>
+    public const int Share = 4;
+
+    /// <summary>Whether an order is of this nature.</summary>
+    /// <param name="model">The order.</param>
+    public static bool Suits(Model model)
+    {
+        long pieces = model.Demand.Sum(d => (long)d);
+        return model.Types.Length >= FewestTypes && pieces <= MostPieces && pieces <= MostOfEach * model.Types.Length
+            && PieceTable.Holds(model);
+    }
+
+    /// <summary>A quick lower bound of the price.</summary>
+    /// <param name="model">The order; <see cref="PieceTable.Holds"/> it.</param>
+    /// <param name="work">Where work is counted.</param>
+    /// <returns>The bound; 0 where nothing quick is known.</returns>
+    public static long Bound(Model model, WorkMeter work)
+    {
+        if (model.Stocks.Length != 1)
+        {
+            return 0;
+        }
+
+        int sheets = DualFeasibleBound.Sheets(new PieceTable(model), out long looked);
+        work.Spend(looked / 400);
+        return sheets * model.Stock(0).Price;
+    }
+
+    /// <summary>Looks for cheaper plans.</summary>
+    /// <param name="model">The order; <see cref="PieceTable.Holds"/> it.</param>
+    /// <param name="request">What is known, and how much to do.</param>
+    /// <param name="work">Where work is counted.</param>
+    /// <param name="found">Told of every plan found, each cheaper than the one before.</param>
+    public static void Improve(Model model, ManyRequest request, WorkMeter work, Action<List<ColumnUse>> found) =>
+        new GoalSearch(new PieceTable(model), work, request.Seed)
+            .Run(request.Below, request.Bound, request.Units, (uses, _) => found(uses));
+}
+
+/// <summary>What a search for many different pieces is asked.</summary>
+/// <param name="Below">Only plans cheaper than this are wanted; <see cref="long.MaxValue"/>: any plan.</param>
+/// <param name="Bound">No plan is cheaper: the search ends there.</param>
+/// <param name="Units">The work allowed, as <see cref="WorkMeter"/> counts.</param>
+/// <param name="Seed">Another seed gives another search.</param>
+internal sealed record ManyRequest(long Below, long Bound, long Units, ulong Seed);
