@@ -23,6 +23,11 @@ public sealed class Service : IDisposable
         return (answer.StatusCode, await answer.Content.ReadAsStringAsync());
     }
 
+    /// <summary>Reads what stands at an address.</summary>
+    /// <param name="address">Path and query.</param>
+    /// <exception cref="HttpRequestException">The answer is no success.</exception>
+    public Task<string> Get(string address) => client.GetStringAsync(new Uri(address, UriKind.Relative));
+
     /// <inheritdoc/>
     public void Dispose()
     {
