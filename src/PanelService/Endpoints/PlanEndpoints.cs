@@ -13,6 +13,8 @@ internal static class PlanEndpoints
 {
     internal const string Address = "/api/plans";
 
+    private static readonly TimeSpan StopPatience = TimeSpan.FromSeconds(2);
+
     internal static void MapPlans(this IEndpointRouteBuilder routes)
     {
         RouteGroupBuilder plans = routes.MapGroup(Address).WithTags("Plans").ProducesProblem(StatusCodes.Status500InternalServerError);
@@ -94,8 +96,9 @@ internal static class PlanEndpoints
     private static Results<NoContent, ProblemHttpResult> Drop(string id, PlanDesk desk) =>
         desk.Drop(id) ? TypedResults.NoContent() : Problems.Unknown(id);
 
-    private static async Task<Results<Ok<PlanStateResponse>, ProblemHttpResult>> StopAsync(
-        string id, PlanDesk desk, CancellationToken cancellation)
+    // An order that still waits for a planner ends when it has had its turn: the client is not kept that long.
+    private static async Task<Results<Ok<PlanStateResponse>, Accepted<PlanStateResponse>, ProblemHttpResult>> StopAsync(
+        string id, PlanDesk desk, TimeProvider clock, CancellationToken cancellation)
     {
         if (desk.Find(id) is not { } job)
         {
@@ -103,8 +106,8 @@ internal static class PlanEndpoints
         }
 
         job.Stop();
-        await job.Finished.WaitAsync(cancellation);
-        return TypedResults.Ok(StateOf(job));
+        await Task.WhenAny(job.Finished, Task.Delay(StopPatience, clock, cancellation));
+        return job.Finished.IsCompleted ? TypedResults.Ok(StateOf(job)) : TypedResults.Accepted(AddressOf(id), StateOf(job));
     }
 
     private static Results<ServerSentEventsResult<PlanStateResponse>, ProblemHttpResult> WatchAsync(

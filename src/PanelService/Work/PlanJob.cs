@@ -21,6 +21,7 @@ internal sealed class PlanJob(string id, Order order, ImmutableArray<Warning> re
     private PlanSnapshot _snapshot = new(PlanState.Planning);
     private bool _stopAsked;
     private bool _dropped;
+    private bool _ended;
 
     internal string Id => id;
 
@@ -63,33 +64,39 @@ internal sealed class PlanJob(string id, Order order, ImmutableArray<Warning> re
     /// <summary>Told by the planner.</summary>
     /// <param name="value">The best plan and the bound so far.</param>
     public void Report(PlanProgress value) =>
-        Become(new PlanSnapshot(PlanState.Planning, value.Spent, value.LeastPossible));
+        _ = Show(new PlanSnapshot(PlanState.Planning, value.Spent, value.LeastPossible), isLast: false);
 
     /// <summary>Plans, on the caller's thread.</summary>
     /// <param name="planOrder">The planner.</param>
+    /// <param name="stopped">Told when the search is to end, for whatever reason.</param>
     /// <param name="safetyStop">Ends a search that runs away.</param>
-    internal void Run(PlanOrder planOrder, CancellationToken safetyStop)
+    internal void Run(PlanOrder planOrder, Action stopped, CancellationToken safetyStop)
     {
         if (_dropped)
         {
-            End(PlanSnapshot.Of(Problems.StoppedTooSoon()));
+            _ = GiveUp();
             return;
         }
 
         using var either = CancellationTokenSource.CreateLinkedTokenSource(_search.Token, safetyStop);
+        using CancellationTokenRegistration told = either.Token.Register(stopped);
         try
         {
             PlanOutcome outcome = planOrder(order, this, either.Token);
-            End(After(outcome, either.IsCancellationRequested));
+            _ = End(After(outcome, either.IsCancellationRequested));
         }
         catch (OperationCanceledException) when (either.IsCancellationRequested)
         {
-            End(PlanSnapshot.Of(Problems.StoppedTooSoon()));
+            _ = GiveUp();
         }
     }
 
+    /// <summary>Ends it for those who wait, whatever becomes of the search.</summary>
+    /// <returns>Whether anybody could still be waiting.</returns>
+    internal bool GiveUp() => End(PlanSnapshot.Of(Problems.StoppedTooSoon()));
+
     /// <summary>Ends it after a fault of the service's own.</summary>
-    internal void Fail() => End(PlanSnapshot.Of(Problems.Internal()));
+    internal void Fail() => _ = End(PlanSnapshot.Of(Problems.Internal()));
 
     // A search that was cut short has not shown that there is too little: it has only not found enough.
     private PlanSnapshot After(PlanOutcome outcome, bool cutShort) => outcome switch
@@ -102,22 +109,26 @@ internal sealed class PlanJob(string id, Order order, ImmutableArray<Warning> re
         _ => throw new InvalidOperationException($"An outcome of an unknown sort: {outcome.GetType().Name}."),
     };
 
-    private void End(PlanSnapshot last)
-    {
-        Become(last);
-        _finished.TrySetResult(last);
-    }
+    private bool End(PlanSnapshot last) => Show(last, isLast: true) && _finished.TrySetResult(last);
 
-    private void Become(PlanSnapshot next)
+    // The first end counts: whoever waited has been answered by it, and a late report changes nothing.
+    private bool Show(PlanSnapshot next, bool isLast)
     {
         TaskCompletionSource before;
         lock (_gate)
         {
+            if (_ended)
+            {
+                return false;
+            }
+
+            _ended = isLast;
             _snapshot = next;
             before = _changed;
             _changed = new(TaskCreationOptions.RunContinuationsAsynchronously);
         }
 
         before.SetResult();
+        return true;
     }
 }

@@ -35,10 +35,11 @@ internal sealed partial class PlannerQueue(
     {
         using var clockStop = new CancellationTokenSource(TimeSpan.FromSeconds(options.Value.SafetyStopSeconds), clock);
         using var safetyStop = CancellationTokenSource.CreateLinkedTokenSource(clockStop.Token, stopping);
+        using ITimer grace = clock.CreateTimer(_ => GiveUp(job), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
         long began = clock.GetTimestamp();
         try
         {
-            job.Run(planOrder, safetyStop.Token);
+            job.Run(planOrder, () => grace.Change(TimeSpan.FromSeconds(options.Value.GraceSeconds), Timeout.InfiniteTimeSpan), safetyStop.Token);
             Wire.Plans.PlanState state = job.Look().Snapshot.State;
             double milliseconds = clock.GetElapsedTime(began).TotalMilliseconds;
             Planned(log, job.Id, state, milliseconds);
@@ -50,6 +51,18 @@ internal sealed partial class PlannerQueue(
             job.Fail();
         }
     }
+
+    // The planner stays taken until it comes back; only those who wait for it go free.
+    private void GiveUp(PlanJob job)
+    {
+        if (job.GiveUp())
+        {
+            Overdue(log, job.Id);
+        }
+    }
+
+    [LoggerMessage(Level = LogLevel.Error, Message = "Plan {Id}: told to end, but the planner does not come back")]
+    private static partial void Overdue(ILogger log, string id);
 
     [LoggerMessage(Level = LogLevel.Information, Message = "Plan {Id}: {State} after {Milliseconds:0} ms")]
     private static partial void Planned(ILogger log, string id, Wire.Plans.PlanState state, double milliseconds);

@@ -24,6 +24,10 @@ internal sealed class PlanningOptions : IValidatableObject
     [Range(1, 3600)]
     public double SafetyStopSeconds { get; set; } = 60;
 
+    /// <summary>Seconds a planner has to answer once it was told to end, 0.01 to 600; then whoever waits is answered without it. Default 20.</summary>
+    [Range(0.01, 600)]
+    public double GraceSeconds { get; set; } = 20;
+
     /// <summary>Seconds between signs of life on a progress stream, 0.01 to 60. Default 10.</summary>
     [Range(0.01, 60)]
     public double HeartbeatSeconds { get; set; } = 10;

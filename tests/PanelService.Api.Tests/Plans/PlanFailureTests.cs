@@ -67,6 +67,28 @@ public sealed class PlanFailureTests
     }
 
     [Fact]
+    public async Task Stop_planner_that_does_not_come_back_leaves_nobody_waiting()
+    {
+        using var planner = new SamplePlanner();
+        using var deaf = new ManualResetEventSlim();
+        using var host = new TestHost(
+            (order, progress, cancellation) =>
+            {
+                deaf.Wait(CancellationToken.None);
+                return planner.PlanAtOnce(order, progress, cancellation);
+            },
+            ("Planning:GraceSeconds", "0.01"));
+        using HttpClient client = host.CreateClient();
+        using HttpResponseMessage accepted = await client.PostOrderInBackgroundAsync(SampleOrders.Smallest);
+
+        using HttpResponseMessage stopped = await client.PostAsync($"{accepted.Headers.Location}/stop", null);
+
+        JsonElement state = await Json.ReadAsync(stopped);
+        deaf.Set();
+        Assert.Equal("/problems/no-plan-in-time", state.GetProperty("problem").GetProperty("type").GetString());
+    }
+
+    [Fact]
     public async Task Create_when_planning_breaks_down_is_500_without_a_word_of_the_insides()
     {
         using var host = new TestHost(Broken);
