@@ -25,8 +25,8 @@ internal sealed class TightCover
     private const int MostPieces = 30;
     private const int MostOfEach = 2;
 
-    // A larger share to waste leaves too many patterns.
-    private const double MostWasted = 0.25;
+    // With more to waste than this part of a sheet there are too many patterns.
+    private const double MostWasted = 0.3;
 
     // About half a second: where the counts are tight, some hundredths suffice.
     private const long MostWork = 500_000;
@@ -52,7 +52,7 @@ internal sealed class TightCover
         }
 
         int[]? values = null;
-        double least = MostWasted;
+        double least = MostWasted / counts.Sum();
         if (Areas(model) is { } areas)
         {
             double[] room = [.. counts.Select((_, s) => (double)(model.Stock(s).Width + model.Kerf) * (model.Stock(s).Height + model.Kerf))];

@@ -82,6 +82,7 @@ internal sealed class PlanSearch
     private void SearchManyPieces()
     {
         RaiseBound(ManyOrders.Bound(_model, _work));
+        DecideTightSheets();
         ImproveMany(seed: 1);
         if (!Proven && !_work.Exhausted)
         {
@@ -181,6 +182,29 @@ internal sealed class PlanSearch
         RaiseBound(Missing == 0 ? Spent : Bound);
     }
 
+    /// <summary>Where the bound's number of sheets holds next to nothing more than is wanted, it is decided for good.</summary>
+    private void DecideTightSheets()
+    {
+        if (Proven || _model.Stocks.Length != 1 || _model.Stock(0).Price == 0)
+        {
+            return;
+        }
+
+        int sheets = (int)(Bound / _model.Stock(0).Price);
+        if (sheets == 0 || sheets > _box.Most[0])
+        {
+            return;
+        }
+
+        var tight = TightCover.Solve(_model, [sheets], [], _work);
+        if (tight.Plan is { } plan)
+        {
+            Take(plan);
+        }
+
+        RaiseBound(tight.Impossible ? Bound + 1 : Bound);
+    }
+
     private void SearchCounts()
     {
         if (Proven)
@@ -204,7 +228,11 @@ internal sealed class PlanSearch
             }
 
             var tight = TightCover.Solve(_model, mix.Counts, _relaxation.Inequalities, _work);
-            Take(tight.Plan ?? []);
+            if (tight.Plan is { } plan)
+            {
+                Take(plan);
+            }
+
             if (tight is { Plan: null, Impossible: false })
             {
                 LookWithin(mix.Counts, mix.Bound);
