@@ -16,12 +16,14 @@ internal static class ManyOrders
 
     /// <summary>Whether an order is of this nature.</summary>
     /// <param name="model">The order.</param>
-    public static bool Suits(Model model)
-    {
-        long pieces = model.Demand.Sum(d => (long)d);
-        return model.Types.Length >= FewestTypes && pieces <= MostPieces && pieces <= MostOfEach * model.Types.Length
-            && PieceTable.Holds(model);
-    }
+    public static bool Suits(Model model) =>
+        model.Types.Length >= FewestTypes && Pieces(model) <= MostOfEach * model.Types.Length && CanHold(model);
+
+    /// <summary>Whether the search can be used at all: not too many pieces, sizes within its reach.</summary>
+    /// <param name="model">The order.</param>
+    public static bool CanHold(Model model) => Pieces(model) <= MostPieces && PieceTable.Holds(model);
+
+    private static long Pieces(Model model) => model.Demand.Sum(d => (long)d);
 
     /// <summary>A quick lower bound of the price.</summary>
     /// <param name="model">The order; <see cref="PieceTable.Holds"/> it.</param>

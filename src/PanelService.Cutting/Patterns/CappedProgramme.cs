@@ -62,8 +62,10 @@ internal sealed class CappedProgramme
     /// <param name="grid">Points made with the bounded demand.</param>
     /// <param name="room">Per piece, how many may be placed.</param>
     /// <param name="values">Per piece, the value of one; above 0 where it is wanted.</param>
+    /// <param name="cancellation">Ends it half-way, with an exception.</param>
     /// <returns>The pattern's value and block; null where nothing fits.</returns>
-    public static (int Value, Block? Block) Fill(Grid grid, int[] room, int[] values)
+    /// <exception cref="OperationCanceledException">A stop was asked for.</exception>
+    public static (int Value, Block? Block) Fill(Grid grid, int[] room, int[] values, CancellationToken cancellation = default)
     {
         if (grid.X.Count == 0 || grid.Y.Count == 0)
         {
@@ -71,12 +73,12 @@ internal sealed class CappedProgramme
         }
 
         var programme = new CappedProgramme(grid, room, values);
-        programme.Run();
+        programme.Run(cancellation);
         int last = programme.Cell(programme._long.Count - 1, programme._short.Count - 1);
         return (programme._value[last], programme._value[last] == 0 ? null : programme.Trace(last));
     }
 
-    private void Run()
+    private void Run(CancellationToken cancellation)
     {
         var byLong = _grid.Shapes
             .Where(shape => _room[shape.Piece] > 0)
@@ -84,6 +86,7 @@ internal sealed class CappedProgramme
             .ToLookup(s => _long.Floor(s.At.Long), s => (s.Shape, _short.Floor(s.At.Short)));
         for (int i = 0; i < _long.Count; i++)
         {
+            cancellation.ThrowIfCancellationRequested();
             for (int j = 0; j < _short.Count && i > 0; j++)
             {
                 Inherit(Cell(i, j), Cell(i - 1, j));

@@ -53,8 +53,10 @@ internal sealed class ValueProgramme
     /// <param name="values">The value of one of each piece, 0 or more; no pattern's value may reach 2³¹.</param>
     /// <param name="width">The largest width of interest, without the kerf.</param>
     /// <param name="height">The largest height of interest, without the kerf.</param>
+    /// <param name="cancellation">Ends it half-way, with an exception.</param>
     /// <returns>Roughly how many cell visits that took.</returns>
-    public long Fill(ReadOnlySpan<int> values, long width, long height)
+    /// <exception cref="OperationCanceledException">A stop was asked for; the table is void.</exception>
+    public long Fill(ReadOnlySpan<int> values, long width, long height, CancellationToken cancellation = default)
     {
         int[] worth = values.ToArray();
         _values = worth;
@@ -78,6 +80,7 @@ internal sealed class ValueProgramme
             }
 
             CutAcrossHeight(first, end);
+            cancellation.ThrowIfCancellationRequested();
             first = end;
         }
 

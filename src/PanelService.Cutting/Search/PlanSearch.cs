@@ -1,7 +1,9 @@
 // The way of a search:
-//   1. relax the whole problem: a first bound, good patterns (Relaxation);
-//   2. a first whole plan by rounding that down (RoundDown);
-//   3. the cheapest counts of stocks the relaxation allows (CountSearch), and a plan within just these (Dive, PoolProgramme).
+//   1. a first whole plan at once, by ruin and recreate over a few milliseconds (ManyOrders);
+//   2. relax the whole problem: a bound, good patterns, and a plan by rounding them down (Relaxation, RoundDown);
+//   3. orders of a few pieces are decided for good (SmallOrder);
+//   4. the cheapest counts of stocks the relaxation allows (CountSearch), and a plan within just these (TightCover,
+//      Dive, PoolProgramme).
 //      Found: proven. Not found: the bound stays, the next counts are tried for a plan close to it.
 using System.Numerics;
 using PanelService.Cutting.Exact;
@@ -16,6 +18,9 @@ internal sealed class PlanSearch
     private const int MixRounds = 100;
     private const int MostBatches = 8;
     private const double PoolTime = 0.1;
+
+    // A few milliseconds.
+    private const long FirstPlanUnits = 2_000;
 
     private readonly Model _model;
     private readonly WorkMeter _work;
@@ -60,9 +65,22 @@ internal sealed class PlanSearch
 
     private bool Proven => Missing == 0 && Bound >= Spent;
 
-    /// <summary>Runs until the plan is proven or the work is done.</summary>
+    /// <summary>Runs until the plan is proven, the work is done, or a stop is asked for.</summary>
     public void Run()
     {
+        try
+        {
+            Search();
+        }
+        catch (OperationCanceledException) when (_work.Stopped)
+        {
+            // The best plan so far stands; what was being computed is dropped half-way.
+        }
+    }
+
+    private void Search()
+    {
+        FirstPlan();
         if (ManyOrders.Suits(_model))
         {
             SearchManyPieces();
@@ -75,6 +93,14 @@ internal sealed class PlanSearch
         RoundDown(root.Solution);
         SolveSmallOrder();
         SearchCounts();
+    }
+
+    private void FirstPlan()
+    {
+        if (ManyOrders.CanHold(_model))
+        {
+            Improve(new ManyRequest(long.MaxValue, Bound: 0, FirstPlanUnits, Seed: 1));
+        }
     }
 
     // Many different pieces, one or two of each: patterns hardly repeat, so that rounding the relaxation is of little use.
@@ -109,13 +135,14 @@ internal sealed class PlanSearch
             return;
         }
 
-        var request = new ManyRequest(Missing == 0 ? Spent : long.MaxValue, Bound, _work.Left / ManyOrders.Share, seed);
-        ManyOrders.Improve(_model, request, _work, uses =>
-        {
-            Take(uses);
-            uses.ForEach(use => _pool.Add(use.Column));
-        });
+        Improve(new ManyRequest(Missing == 0 ? Spent : long.MaxValue, Bound, _work.Left / ManyOrders.Share, seed));
     }
+
+    private void Improve(ManyRequest request) => ManyOrders.Improve(_model, request, _work, uses =>
+    {
+        Take(uses);
+        uses.ForEach(use => _pool.Add(use.Column));
+    });
 
     private static long PriceDivisor(Model model) =>
         Enumerable.Range(0, model.Stocks.Length).Aggregate(0L, (divisor, s) =>

@@ -58,7 +58,7 @@ internal sealed class Pricing
 
             (long width, long height) = (members.Max(s => _model.Stock(s).Width), members.Max(s => _model.Stock(s).Height));
             var upper = stockClass.Level(_level).Upper;
-            _work.Spend(20 + (upper.Fill(values, width, height) / 5000));
+            _work.Spend(20 + (upper.Fill(values, width, height, _work.Cancellation) / 5000));
             foreach (int s in members)
             {
                 best[s] = upper.Value(_model.Stock(s).Width, _model.Stock(s).Height);
@@ -94,7 +94,7 @@ internal sealed class Pricing
         {
             if (!_lowerFilled[index])
             {
-                _work.Spend(20 + (level.Lower.Fill(_values) / 5000));
+                _work.Spend(20 + (level.Lower.Fill(_values, long.MaxValue / 2, long.MaxValue / 2, _work.Cancellation) / 5000));
                 _lowerFilled[index] = true;
             }
 
@@ -144,7 +144,7 @@ internal sealed class Pricing
         }
 
         _work.Spend(50 + (grid.Work / 150));
-        var block = CappedProgramme.Fill(grid, open, values).Block;
+        var block = CappedProgramme.Fill(grid, open, values, _work.Cancellation).Block;
         return block is null ? null : new Column(stock, BlockMath.Counts(block, open.Length), block);
     }
 
