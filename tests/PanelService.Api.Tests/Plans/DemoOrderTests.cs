@@ -10,6 +10,8 @@ public sealed class DemoOrderTests
 {
     [Theory]
     [InlineData("tern-island")]
+    [InlineData("lighthouse-studio")]
+    [InlineData("ropewalk-workshop")]
     public async Task Create_demo_order_is_planned_by_the_contracts_rules_and_its_parts_are_there(string name)
     {
         using var host = new TestHost();
