@@ -13,7 +13,6 @@ namespace PanelService.Benchmarks;
 /// <param name="Skip">Cases left out before the first that runs.</param>
 /// <param name="Seconds">A clock that stops each case; null: none, so that results repeat.</param>
 /// <param name="Only">Only cases whose name holds this text; null: all.</param>
-/// <param name="Check">Whether every bound is checked again by code that shares nothing with the search.</param>
 public sealed record Options(
     IReadOnlyList<string> Suites,
     string? Data,
@@ -23,8 +22,7 @@ public sealed record Options(
     int? First,
     int Skip,
     double? Seconds,
-    string? Only,
-    bool Check)
+    string? Only)
 {
     /// <summary>How the program is called.</summary>
     public const string Usage =
@@ -39,7 +37,6 @@ public sealed record Options(
           --skip N        leave the first N out
           --only TEXT     only cases whose name holds TEXT
           --seconds S     stop each case after S seconds (its result need not repeat then)
-          --check         check every bound again, independently of the search
         """;
 
     /// <summary>What stops a case after the seconds asked for; never, where none were.</summary>
@@ -52,7 +49,7 @@ public sealed record Options(
     /// <exception cref="ArgumentException">An unknown option, or one without its value.</exception>
     public static Options Parse(IReadOnlyList<string> args)
     {
-        var options = new Options([], null, Effort.Steady, false, false, null, 0, null, null, false);
+        var options = new Options([], null, Effort.Steady, false, false, null, 0, null, null);
         var suites = new List<string>();
         for (int i = 0; i < args.Count; i++)
         {
@@ -67,8 +64,7 @@ public sealed record Options(
                 "--skip" => options with { Skip = int.Parse(Value(), CultureInfo.InvariantCulture) },
                 "--seconds" => options with { Seconds = double.Parse(Value(), CultureInfo.InvariantCulture) },
                 "--only" => options with { Only = Value() },
-                "--check" => options with { Check = true },
-                ['-', ..] unknown => throw new ArgumentException($"Unknown option {unknown}."),
+                    ['-', ..] unknown => throw new ArgumentException($"Unknown option {unknown}."),
                 var suite => Add(options, suites, suite),
             };
         }
