@@ -64,7 +64,7 @@ public sealed record Options(
                 "--skip" => options with { Skip = int.Parse(Value(), CultureInfo.InvariantCulture) },
                 "--seconds" => options with { Seconds = double.Parse(Value(), CultureInfo.InvariantCulture) },
                 "--only" => options with { Only = Value() },
-                    ['-', ..] unknown => throw new ArgumentException($"Unknown option {unknown}."),
+                ['-', ..] unknown => throw new ArgumentException($"Unknown option {unknown}."),
                 var suite => Add(options, suites, suite),
             };
         }
