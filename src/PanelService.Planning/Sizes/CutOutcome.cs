@@ -43,7 +43,7 @@ internal sealed record CutOutcome(
 
     /// <summary>The same with another bound, of a plan at one set of sizes.</summary>
     /// <param name="least">What no plan at these sizes can spend less than.</param>
-    public CutOutcome WithBound(Money least) => this with { LeastPossible = least, LeastAtNominal = least };
+    public CutOutcome WithBound(Money least) => this with { LeastPossible = least };
 
     /// <summary>Nothing to cut.</summary>
     /// <param name="lines">How many lines there are.</param>

@@ -1,10 +1,11 @@
 // Problem: leftovers of a finished plan are to be filled with wished panels by worth, never more of one than asked for.
-// Idea:    one leftover after the other, the largest first, takes its most valuable guillotine pattern; what is more
-//          than asked for is taken out again, and what is left over then is filled in its turn. Copies of a sheet that
-//          can be filled alike are filled together.
+// Idea:    one leftover after the other, the largest first, takes the most valuable guillotine pattern of what is still
+//          asked for; what that leaves over is looked at in its turn. Copies of a sheet that can be filled alike are
+//          filled together.
 //          Worth counts first, the number of panels second: a worth is multiplied by more than any pattern holds.
 // Cost:    one exact pattern a leftover and filling.
-// Not:     the most worth over all leftovers together where the asked-for numbers bind, nor over other plans of the same cost.
+// Not:     the most worth over all leftovers together where the asked-for numbers bind, nor over other plans of the same
+//          cost; a pattern that the engine could not finish within a quick effort may not be the best.
 using System.Collections.Immutable;
 using PanelService.Cutting;
 using PanelService.Planning.Sizes;
@@ -104,13 +105,20 @@ internal sealed class SpareFiller<T>
             return null;
         }
 
-        var (_, block) = BestPattern.Unlimited(
+        var (_, block, _) = BestPattern.Bounded(
             room.Width,
             room.Height,
             [.. wishes.Select(w => new Piece(_task.Sizes[w].Width, _task.Sizes[w].Height, _left[w], [_task.TurningOn(w, stock)]))],
             Values(wishes, room),
-            _task.Kerf);
-        return block is not null && TakeOut(block, wishes) is { } taken ? Cut(taken, room, wishes) : null;
+            _task.Kerf,
+            Effort.Quick);
+        if (block is null)
+        {
+            return null;
+        }
+
+        TakeOff(block, wishes);
+        return Cut(block, room, wishes);
     }
 
     private bool Fits(int wish, Rectangle room, T stock)
@@ -130,28 +138,19 @@ internal sealed class SpareFiller<T>
         return [.. wishes.Select(w => Math.Max(1, (int)(((_task.Worths[w] * (most + 1m)) + 1) / unit)))];
     }
 
-    /// <summary>Takes pieces off the numbers asked for, and out of the block what would be more than that.</summary>
-    private Block? TakeOut(Block block, int[] wishes)
+    /// <summary>Takes a block's pieces off the numbers asked for.</summary>
+    private void TakeOff(Block block, int[] wishes)
     {
-        if (block is StackBlock stack)
+        if (block is PieceBlock piece)
         {
-            ImmutableArray<Block> parts = [.. stack.Parts.Select(part => TakeOut(part, wishes)).OfType<Block>()];
-            return parts.Length switch
-            {
-                0 => null,
-                1 => parts[0],
-                _ => stack with { Parts = parts },
-            };
+            _left[wishes[piece.Piece]]--;
+            return;
         }
 
-        int wish = wishes[((PieceBlock)block).Piece];
-        if (_left[wish] == 0)
+        foreach (var part in ((StackBlock)block).Parts)
         {
-            return null;
+            TakeOff(part, wishes);
         }
-
-        _left[wish]--;
-        return block;
     }
 
     private SheetCuts Cut(Block block, Rectangle room, int[] wishes)
