@@ -103,8 +103,14 @@ public sealed class OpenApiTests : IDisposable
 
         string answer = await response.Content.ReadAsStringAsync();
         Assert.True(response.StatusCode == HttpStatusCode.Created, answer);
-        await RewriteExampleAsync(answer);
-        Assert.Equal(Shape(JsonNode.Parse(answer), "$").Distinct().Order(StringComparer.Ordinal), Shape(Examples.Plan, "$").Distinct().Order(StringComparer.Ordinal));
+        string[] expected = Shape(JsonNode.Parse(answer));
+        string[] shown = Shape(Examples.Plan);
+        if (!expected.SequenceEqual(shown))
+        {
+            await RewriteExampleAsync(answer);
+        }
+
+        Assert.Equal(expected, shown);
     }
 
     [Fact]
@@ -156,10 +162,13 @@ public sealed class OpenApiTests : IDisposable
     private static IEnumerable<(string Path, JsonNode? Operation)> Operations(JsonNode paths) =>
         paths.AsObject().SelectMany(path => path.Value!.AsObject().Select(operation => (path.Key, operation.Value)));
 
-    private static IEnumerable<string> Shape(JsonNode? node, string path) => node switch
+    // Which fields of which kind: figures may change with the engine, fields only with the contract.
+    private static string[] Shape(JsonNode? node) => [.. Fields(node, "$").Distinct().Order(StringComparer.Ordinal)];
+
+    private static IEnumerable<string> Fields(JsonNode? node, string path) => node switch
     {
-        JsonObject record => record.SelectMany(field => Shape(field.Value, $"{path}.{field.Key}")),
-        JsonArray list => list.SelectMany(item => Shape(item, $"{path}[]")),
+        JsonObject record => record.SelectMany(field => Fields(field.Value, $"{path}.{field.Key}")),
+        JsonArray list => list.SelectMany(item => Fields(item, $"{path}[]")),
         _ => [$"{path}:{(node?.GetValueKind() == JsonValueKind.False ? JsonValueKind.True : node?.GetValueKind())}"],
     };
 }
