@@ -8,7 +8,7 @@ using PanelService.Work;
 
 namespace PanelService.Endpoints;
 
-/// <summary>Parts of a plan on their own: drawings, the tally, the shopping list.</summary>
+/// <summary>Parts of a plan on their own: drawings, the tally, the shopping list, and what follows from it.</summary>
 internal static class PlanPartEndpoints
 {
     private const string Svg = "image/svg+xml";
@@ -31,6 +31,11 @@ internal static class PlanPartEndpoints
         parts.MapGet("buy.csv", Buy).WithName("GetShoppingList")
             .WithSummary("The shopping list as comma-separated values (RFC 4180).")
             .Produces<string>(StatusCodes.Status200OK, Csv);
+        parts.MapGet("batch-curve", BatchCurveEndpoint.AnswerAsync).WithName("GetBatchCurve")
+            .WithSummary("Cash and cost per panel when the whole order is made 1, 2, … times over, each really planned.")
+            .WithDescription("upTo: 1 to 20 times, 10 where it is not said. Planned at quick effort with quantities and spares taken n times and stock, wishes and overheads as they are; the curve ends, and says why, where n times cannot be made.")
+            .Produces<FaultsProblem>(StatusCodes.Status400BadRequest, "application/problem+json")
+            .ProducesProblem(StatusCodes.Status503ServiceUnavailable);
     }
 
     private static Results<ContentHttpResult, ProblemHttpResult> Sheet(string id, int number, PlanDesk desk) =>
@@ -61,7 +66,7 @@ internal static class PlanPartEndpoints
         string id, PlanDesk desk, Func<Plan, Results<ContentHttpResult, ProblemHttpResult>> answer) =>
         PlanOf(id, desk, out ProblemHttpResult? problem) is { } plan ? answer(plan) : problem!;
 
-    private static Plan? PlanOf(string id, PlanDesk desk, out ProblemHttpResult? problem)
+    internal static Plan? PlanOf(string id, PlanDesk desk, out ProblemHttpResult? problem)
     {
         PlanSnapshot? now = desk.Find(id)?.Look().Snapshot;
         problem = now switch

@@ -25,6 +25,7 @@ internal static class Services
         services.AddSingleton<PlannerQueue>();
         services.AddHostedService(provider => provider.GetRequiredService<PlannerQueue>());
         services.AddSingleton<PlanDesk>();
+        services.AddSingleton<BatchRepeater>();
         services.AddSingleton<ProgressStream>();
         services.AddBusyness();
     }
