@@ -27,13 +27,14 @@ internal sealed class BoundedPattern
     private readonly CountPenalty _penalty;
     private Block? _best;
     private long _value;
-    private long _bound = long.MaxValue;
+    private long _bound;
 
     private BoundedPattern(Grid grid, int[] values, int[] limits, WorkMeter work)
     {
         (_grid, _limits, _work) = (grid, limits, work);
         _values = [.. values.Select((v, i) => limits[i] > 0 && grid.Shapes.Any(s => s.Piece == i) ? v : 0)];
         _penalty = new CountPenalty(grid, _values, limits, work);
+        _bound = _penalty.Bound / _penalty.Unit;
     }
 
     /// <summary>Solves.</summary>
@@ -51,7 +52,15 @@ internal sealed class BoundedPattern
         }
 
         var pattern = new BoundedPattern(grid, values.ToArray(), Trimmed(grid, limits), work);
-        pattern.Run();
+        try
+        {
+            pattern.Run();
+        }
+        catch (OperationCanceledException) when (work.Stopped)
+        {
+            // What was found so far stands.
+        }
+
         return new BoundedAnswer(pattern._value, pattern._best, Math.Max(pattern._value, pattern._bound));
     }
 
@@ -73,7 +82,7 @@ internal sealed class BoundedPattern
         if (_grid.Work <= MostCappedWork)
         {
             _work.Spend(_grid.Work / 50);
-            Take(CappedProgramme.Fill(_grid, _limits, _values).Block);
+            Take(CappedProgramme.Fill(_grid, _limits, _values, _work.Cancellation).Block);
         }
 
         _penalty.Lower(PenaltySteps, () => _value, Take);

@@ -17,7 +17,8 @@ internal sealed class Completion
     /// <summary>Computes it.</summary>
     /// <param name="programme">A filled programme.</param>
     /// <param name="atLeast">Only what reaches this value in all is of interest.</param>
-    public Completion(ValueProgramme programme, long atLeast)
+    /// <param name="cancellation">Ends it half-way.</param>
+    public Completion(ValueProgramme programme, long atLeast, CancellationToken cancellation)
     {
         _grid = programme.Grid;
         _rest = new int[_grid.X.Count * _grid.Y.Count];
@@ -25,6 +26,7 @@ internal sealed class Completion
         _rest[^1] = 0;
         for (int i = _grid.X.Count - 1; i >= 0; i--)
         {
+            cancellation.ThrowIfCancellationRequested();
             for (int j = _grid.Y.Count - 1; j >= 0; j--)
             {
                 int rest = Rest(i, j);

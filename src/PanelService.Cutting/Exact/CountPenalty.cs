@@ -40,6 +40,7 @@ internal sealed class CountPenalty
         }
 
         Penalty = new int[values.Length];
+        Bound = most * Unit;
     }
 
     /// <summary>How many units of penalty one unit of value is.</summary>
@@ -49,7 +50,7 @@ internal sealed class CountPenalty
     public int[] Penalty { get; private set; }
 
     /// <summary>The bound they give, in units of penalty.</summary>
-    public long Bound { get; private set; } = long.MaxValue;
+    public long Bound { get; private set; }
 
     /// <summary>The limits' worth of the penalties.</summary>
     public long GivenBack => Enumerable.Range(0, _limits.Length).Sum(i => (long)_limits[i] * Penalty[i]);
@@ -70,7 +71,7 @@ internal sealed class CountPenalty
         {
             int[] penalty = [.. at.Select((p, i) => (int)Math.Clamp(p, 0, _values[i] * (double)Unit))];
             long bound = Evaluate(penalty);
-            idle = bound < Bound ? 0 : idle + 1;
+            idle = bound < Bound || step == 0 ? 0 : idle + 1;
             if (bound < Bound)
             {
                 (Bound, Penalty) = (bound, penalty);
@@ -119,7 +120,7 @@ internal sealed class CountPenalty
 
     private long Evaluate(int[] penalty)
     {
-        _work.Spend(50 + (_programme.Fill(NetOf(penalty)) / 3000));
+        _work.Spend(50 + (_programme.Fill(NetOf(penalty), long.MaxValue / 2, long.MaxValue / 2, _work.Cancellation) / 3000));
         return _programme.At(_grid.X.Count - 1, _grid.Y.Count - 1) + Enumerable.Range(0, _limits.Length).Sum(i => (long)_limits[i] * penalty[i]);
     }
 

@@ -38,6 +38,11 @@ internal sealed class FrontTable
         _area = Areas();
     }
 
+    /// <summary>How many pairs of parts <see cref="Fill"/> looks at: what it costs.</summary>
+    public double Splits => Enumerable.Range(1, _sets.Count - 1)
+        .Where(set => _area[set] <= _mostArea)
+        .Sum(set => MultisetIndex.Number(_sets.Digits(set)) / 2);
+
     /// <summary>Computes every staircase.</summary>
     /// <returns>Whether the work sufficed; the table is of no use otherwise.</returns>
     public bool Fill()

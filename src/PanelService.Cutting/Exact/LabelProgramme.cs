@@ -42,7 +42,7 @@ internal sealed class LabelProgramme
     public LabelProgramme(ValueProgramme programme, int[] net, CountKey key, long atLeast, WorkMeter work)
     {
         (_grid, _programme, _net, _key, _atLeast, _work) = (programme.Grid, programme, net, key, atLeast, work);
-        _completion = new Completion(programme, atLeast);
+        _completion = new Completion(programme, atLeast, work.Cancellation);
         _start = new int[_grid.X.Count * _grid.Y.Count];
         _end = new int[_start.Length];
         _shapes = Enumerable.Range(0, _grid.Shapes.Length)

@@ -51,8 +51,7 @@ internal sealed class MultisetIndex
         return digits;
     }
 
-    /// <summary>How many pairs of a choice and a part of it there are: what a programme over all splits costs.</summary>
+    /// <summary>How many choices there would be.</summary>
     /// <param name="demand">How many of each type there are.</param>
-    /// <returns>The number, or infinity's stand-in where it is beyond all use.</returns>
-    public static double Splits(IEnumerable<int> demand) => demand.Aggregate(1.0, (pairs, d) => pairs * (d + 1.0) * (d + 2.0) / 2);
+    public static double Number(IEnumerable<int> demand) => demand.Aggregate(1.0, (number, d) => number * (d + 1.0));
 }

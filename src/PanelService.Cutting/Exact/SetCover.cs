@@ -1,42 +1,33 @@
 // Problem: sets that fit stocks at a price are given; what is the cheapest way to cover the whole order?
 // Idea:    price(S) = least of a stock's price and the price of what one of its greatest sets leaves of S. Covering too
-//          much does no harm, so greatest sets suffice, and some stock must hold the first piece of S. A stock of
-//          which there is one unit is let in by one more sweep over the prices known without it.
-// Source:  programme over subsets: Held and Karp, J. SIAM 10 (1962).
-// Cost:    sets × greatest sets × types for the unlimited stocks, and the same for every limited unit.
+//          much does no harm, so greatest sets suffice; and some stock must hold the piece of S that the fewest of them
+//          hold. A stock of which there is one unit may be used once more before the others: a level of its own. Only
+//          sets that remain of the whole are priced, and none whose area alone costs too much.
+// Source:  programme over subsets: Held and Karp, J. SIAM 10 (1962), from the whole downwards.
+// Cost:    sets met × greatest sets that hold the chosen piece × types, and the same for every limited unit.
 namespace PanelService.Cutting.Exact;
 
-/// <summary>The cheapest cover of every set of pieces.</summary>
+/// <summary>The cheapest cover of an order.</summary>
 internal sealed class SetCover
 {
     private const long None = long.MaxValue;
+    private const long Open = -1;
 
     private readonly MultisetIndex _sets;
     private readonly Search.WorkMeter _work;
-    private readonly ushort[] _digits;
-    private readonly List<(int Stock, int Set, long Price)> _unlimited = [];
-    private readonly List<Layer> _layers = [];
-    private long[] _price;
+    private readonly long[] _leastOfOne;
+    private readonly List<CoverSet> _unlimited = [];
+    private readonly List<CoverSet[]> _units = [];
+    private readonly List<long[]> _price = [];
+    private readonly List<int[]> _choice = [];
+    private CoverSet[][] _holding = [];
+    private int[] _order = [];
 
     /// <summary>Starts with nothing to cover with.</summary>
-    /// <param name="sets">The numbering of the sets; no type more than 65,535 times.</param>
+    /// <param name="sets">The numbering of the sets.</param>
+    /// <param name="leastOfOne">Per type: no plan pays less for one, by its area.</param>
     /// <param name="work">Where work is counted.</param>
-    public SetCover(MultisetIndex sets, Search.WorkMeter work)
-    {
-        (_sets, _work) = (sets, work);
-        _price = new long[sets.Count];
-        _digits = new ushort[checked(sets.Count * sets.Types)];
-        for (int set = 0; set < sets.Count; set++)
-        {
-            for (int t = 0; t < sets.Types; t++)
-            {
-                _digits[(set * sets.Types) + t] = (ushort)sets.Digit(set, t);
-            }
-        }
-    }
-
-    /// <summary>The least price of the whole order with what was let in so far; <see cref="long.MaxValue"/>: none.</summary>
-    public long Price => _price[^1];
+    public SetCover(MultisetIndex sets, long[] leastOfOne, Search.WorkMeter work) => (_sets, _leastOfOne, _work) = (sets, leastOfOne, work);
 
     /// <summary>Adds a stock of which there are enough. Cheaper stocks come first.</summary>
     /// <param name="stock">The stock.</param>
@@ -44,133 +35,138 @@ internal sealed class SetCover
     /// <param name="fits">Whether a set fits it.</param>
     public void AddUnlimited(int stock, long price, Func<int, bool> fits)
     {
-        var cheaper = _unlimited.Select(entry => entry.Set).ToHashSet();
-        _unlimited.AddRange(Greatest(fits).Where(set => !cheaper.Contains(set)).Select(set => (stock, set, price)));
+        var cheaper = _unlimited.Select(entry => entry.Number).ToHashSet();
+        _unlimited.AddRange(Greatest(fits).Where(set => !cheaper.Contains(set)).Select(set => Entry(stock, set, price)));
     }
 
-    /// <summary>Prices every set by the unlimited stocks.</summary>
-    /// <returns>Whether the work sufficed.</returns>
-    public bool FillUnlimited()
-    {
-        int[] choice = new int[_sets.Count];
-        for (int set = 1; set < _sets.Count; set++)
-        {
-            int first = FirstType(set);
-            (_price[set], choice[set]) = (None, -1);
-            for (int i = 0; i < _unlimited.Count; i++)
-            {
-                var (_, with, price) = _unlimited[i];
-                if (_digits[(with * _sets.Types) + first] == 0)
-                {
-                    continue;
-                }
-
-                long rest = _price[Less(set, with)];
-                if (rest != None && rest + price < _price[set])
-                {
-                    (_price[set], choice[set]) = (rest + price, i);
-                }
-            }
-
-            if (!Spend(set, _unlimited.Count))
-            {
-                return false;
-            }
-        }
-
-        _layers.Add(new Layer(-1, [], choice));
-        return true;
-    }
-
-    /// <summary>Lets in one unit of a stock, after <see cref="FillUnlimited"/>.</summary>
+    /// <summary>Adds a stock of which there are only so many.</summary>
     /// <param name="stock">The stock.</param>
+    /// <param name="units">How many.</param>
     /// <param name="price">Its price.</param>
     /// <param name="fits">Whether a set fits it.</param>
-    /// <returns>Whether the work sufficed.</returns>
-    public bool LetIn(int stock, long price, Func<int, bool> fits)
+    public void AddUnits(int stock, int units, long price, Func<int, bool> fits)
     {
-        int[] greatest = [.. Greatest(fits)];
-        int[] choice = new int[_sets.Count];
-        long[] then = [.. _price];
-        for (int set = 0; set < _sets.Count; set++)
-        {
-            choice[set] = -1;
-            for (int i = 0; i < greatest.Length; i++)
-            {
-                long rest = _price[Less(set, greatest[i])];
-                if (rest != None && rest + price < then[set])
-                {
-                    (then[set], choice[set]) = (rest + price, i);
-                }
-            }
-
-            if (!Spend(set, greatest.Length))
-            {
-                return false;
-            }
-        }
-
-        _price = then;
-        _layers.Add(new Layer(stock, greatest, choice));
-        return true;
+        CoverSet[] entries = [.. Greatest(fits).Select(set => Entry(stock, set, price))];
+        _units.AddRange(Enumerable.Repeat(entries, units));
     }
 
-    /// <summary>The cheapest cover of the whole order; its sets may overlap.</summary>
+    /// <summary>Finds the cheapest cover of the whole order.</summary>
+    /// <returns>Its price, <see cref="long.MaxValue"/> where there is none; null where the work did not suffice.</returns>
+    public long? Solve()
+    {
+        _holding = [.. Enumerable.Range(0, _sets.Types).Select(t => _unlimited.Where(entry => entry.Counts[t] > 0).ToArray())];
+        _order = [.. Enumerable.Range(0, _sets.Types).OrderBy(t => _holding[t].Length)];
+        for (int level = 0; level <= _units.Count; level++)
+        {
+            long[] price = new long[_sets.Count];
+            Array.Fill(price, Open);
+            price[0] = 0;
+            _price.Add(price);
+            _choice.Add(new int[_sets.Count]);
+        }
+
+        long whole = Price(_units.Count, _sets.Count - 1, _sets.Digits(_sets.Count - 1));
+        return _work.Exhausted ? null : whole;
+    }
+
+    /// <summary>The cheapest cover found; its sets may overlap.</summary>
     public IEnumerable<(int Stock, int Set)> Uses()
     {
+        int level = _units.Count;
         int set = _sets.Count - 1;
-        for (int layer = _layers.Count - 1; layer > 0; layer--)
+        while (set > 0)
         {
-            if (_layers[layer].Choice[set] is >= 0 and var i)
+            int at = _choice[level][set];
+            var from = level > 0 ? _units[level - 1] : _holding[Rarest(_sets.Digits(set))];
+            if (at >= 0)
             {
-                yield return (_layers[layer].Stock, _layers[layer].Greatest[i]);
-                set = Less(set, _layers[layer].Greatest[i]);
+                yield return (from[at].Stock, from[at].Number);
+                set = Less(_sets.Digits(set), from[at].Counts, []);
+            }
+
+            level = Math.Max(0, level - 1);
+        }
+    }
+
+    private CoverSet Entry(int stock, int set, long price) => new(stock, set, _sets.Digits(set), price);
+
+    /// <summary>The least price of a set with so many of the limited units.</summary>
+    private long Price(int level, int set, int[] counts)
+    {
+        if (_price[level][set] != Open || _work.Exhausted)
+        {
+            return _price[level][set] == Open ? None : _price[level][set];
+        }
+
+        var entries = level > 0 ? _units[level - 1] : _holding[Rarest(counts)];
+        long best = level > 0 ? Price(level - 1, set, counts) : None;
+        int choice = -1;
+        int[] rest = new int[counts.Length];
+        _work.Spend(1 + ((long)entries.Length * counts.Length / 300));
+        for (int i = 0; i < entries.Length; i++)
+        {
+            int left = Less(counts, entries[i].Counts, rest);
+            if (left == set || (best != None && entries[i].Price + Least(level, rest) >= best))
+            {
+                continue;
+            }
+
+            long then = Price(Math.Max(0, level - 1), left, [.. rest]);
+            if (then != None && then + entries[i].Price < best)
+            {
+                (best, choice) = (then + entries[i].Price, i);
             }
         }
 
-        while (set > 0)
-        {
-            var (stock, with, _) = _unlimited[_layers[0].Choice[set]];
-            yield return (stock, with);
-            set = Less(set, with);
-        }
+        _choice[level][set] = choice;
+        return _price[level][set] = best;
     }
 
-    private bool Spend(int set, int entries)
+    /// <summary>A price no cover of the rest goes below: by area, where no free offcuts are left to take it.</summary>
+    private long Least(int level, int[] rest)
     {
-        _work.Spend((long)entries * _sets.Types / 500);
-        return (set & 255) != 0 || !_work.Exhausted;
-    }
-
-    private int FirstType(int set)
-    {
-        int at = set * _sets.Types;
-        int type = 0;
-        while (_digits[at + type] == 0)
+        long sum = 0;
+        for (int t = 0; level <= 1 && t < rest.Length; t++)
         {
-            type++;
+            sum += rest[t] * _leastOfOne[t];
         }
 
-        return type;
+        return sum;
     }
 
-    private int Less(int set, int taken)
+    private int Rarest(int[] counts)
     {
-        int a = set * _sets.Types;
-        int b = taken * _sets.Types;
-        int rest = 0;
-        for (int t = 0; t < _sets.Types; t++)
+        foreach (int type in _order)
         {
-            rest += Math.Max(0, _digits[a + t] - _digits[b + t]) * _sets.One(t);
+            if (counts[type] > 0)
+            {
+                return type;
+            }
         }
 
-        return rest;
+        throw new InvalidOperationException("The empty set costs nothing.");
     }
 
-    /// <summary>The sets that fit and to which nothing can be added.</summary>
+    private int Less(int[] counts, int[] taken, int[] rest)
+    {
+        int number = 0;
+        for (int t = 0; t < counts.Length; t++)
+        {
+            int left = Math.Max(0, counts[t] - taken[t]);
+            number += left * _sets.One(t);
+            if (rest.Length > 0)
+            {
+                rest[t] = left;
+            }
+        }
+
+        return number;
+    }
+
+    /// <summary>The sets that fit and to which nothing can be added, those of many pieces first.</summary>
     private IEnumerable<int> Greatest(Func<int, bool> fits)
     {
-        for (int set = 1; set < _sets.Count; set++)
+        for (int set = _sets.Count - 1; set > 0; set--)
         {
             if (fits(set) && !Enumerable.Range(0, _sets.Types).Any(t => CanGrow(set, t) && fits(set + _sets.One(t))))
             {
@@ -179,8 +175,8 @@ internal sealed class SetCover
         }
     }
 
-    private bool CanGrow(int set, int type) => set + _sets.One(type) < _sets.Count && _sets.Digit(set + _sets.One(type), type) > _sets.Digit(set, type);
+    private bool CanGrow(int set, int type) =>
+        set + _sets.One(type) < _sets.Count && _sets.Digit(set + _sets.One(type), type) > _sets.Digit(set, type);
 
-    /// <summary>What one unit let in is used for.</summary>
-    private sealed record Layer(int Stock, int[] Greatest, int[] Choice);
+    private sealed record CoverSet(int Stock, int Number, int[] Counts, long Price);
 }

@@ -1,11 +1,10 @@
 // Problem: the least price of a whole order of a few pieces, with proof.
 // Idea:    FrontTable tells for every set of pieces which stocks it fits. The price of a set is then that of the
-//          cheapest cover: one stock more, filled with one of its greatest sets, and the price of what that leaves.
-//          Stocks of which there are only so many are let in one unit at a time. Stocks that cost as much as a plan
+//          cheapest cover: one stock more, filled with one of its greatest sets, and the price of what that leaves. Stocks that cost as much as a plan
 //          already known do not matter, which leaves the small ones to look at.
 // Source:  Held and Karp's programme over subsets, J. SIAM 10 (1962), applied to set covering.
-// Cost:    FrontTable, then sets × greatest sets of each stock (once more for every limited unit).
-// Not:     for more than a few million parts of sets: it answers null at once, and at once when the work is done.
+// Cost:    FrontTable, then SetCover.
+// Not:     for more than a few million parts of sets that have room on a stock: it answers null at once.
 using PanelService.Cutting.Patterns;
 using PanelService.Cutting.Search;
 
@@ -14,8 +13,11 @@ namespace PanelService.Cutting.Exact;
 /// <summary>Plans small orders exactly.</summary>
 internal sealed class SmallOrder
 {
+    private const double MostSets = 1 << 18;
+
     // Half a million parts take about a tenth of a second.
-    private const double MostSplits = 1_500_000;
+    private const double MostSplits = 3_000_000;
+    private const long MostPriced = 4_000_000;
 
     private readonly Model _model;
     private readonly WorkMeter _work;
@@ -39,14 +41,17 @@ internal sealed class SmallOrder
     /// too large or the work was done before the end.</returns>
     public static IReadOnlyList<ColumnUse>? Solve(Model model, long below, WorkMeter work)
     {
-        if (MultisetIndex.Splits(model.Demand) > MostSplits || work.Exhausted)
+        if (MultisetIndex.Number(model.Demand) > MostSets || work.Exhausted)
         {
             return null;
         }
 
         var order = new SmallOrder(model, below, work);
-        return order._tables.All(table => table is null || table.Fill()) ? order.Cover(below) : null;
+        return order.IsSmall && order._tables.All(table => table is null || table.Fill()) ? order.Cover(below) : null;
     }
+
+    private bool IsSmall => _tables.Sum(table => table?.Splits ?? 0) <= MostSplits
+        && _stocks.Sum(s => (long)(Units(s) ?? 0)) * _sets.Count <= MostPriced;
 
     /// <summary>The staircases for stocks of one class; null where none of them is of interest.</summary>
     private FrontTable? TableOf(int[] stocks)
@@ -63,29 +68,32 @@ internal sealed class SmallOrder
 
     private IReadOnlyList<ColumnUse>? Cover(long below)
     {
-        var cover = new SetCover(_sets, _work);
-        foreach (int s in _stocks.Where(s => Units(s) is null).OrderBy(s => _model.Stock(s).Price))
+        var cover = new SetCover(_sets, LeastOfOne(), _work);
+        foreach (int s in _stocks.OrderBy(s => _model.Stock(s).Price))
         {
-            cover.AddUnlimited(s, _model.Stock(s).Price, set => Fits(set, s));
-        }
-
-        if (!cover.FillUnlimited())
-        {
-            return null;
-        }
-
-        foreach (int s in _stocks.Where(s => Units(s) is not null))
-        {
-            for (int unit = 0; unit < Units(s); unit++)
+            if (Units(s) is { } units)
             {
-                if (!cover.LetIn(s, _model.Stock(s).Price, set => Fits(set, s)))
-                {
-                    return null;
-                }
+                cover.AddUnits(s, units, _model.Stock(s).Price, set => Fits(set, s));
+            }
+            else
+            {
+                cover.AddUnlimited(s, _model.Stock(s).Price, set => Fits(set, s));
             }
         }
 
-        return cover.Price < below ? [.. cover.Uses().Select(use => new ColumnUse(ColumnOf(use.Stock, use.Set), 1))] : [];
+        return cover.Solve() is not { } price ? null
+            : price < below ? [.. cover.Uses().Select(use => new ColumnUse(ColumnOf(use.Stock, use.Set), 1))]
+            : [];
+    }
+
+    /// <summary>Per type: what its area costs at least from stocks of which there are enough.</summary>
+    private long[] LeastOfOne()
+    {
+        double perArea = _stocks.Where(s => Units(s) is null)
+            .Select(s => _model.Stock(s).Price / ((double)Width(s) * Height(s)))
+            .DefaultIfEmpty(0)
+            .Min();
+        return [.. _model.Sizes.Select(s => (long)Math.Floor(perArea * (s.Width + _model.Kerf) * (s.Height + _model.Kerf) * (1 - 1e-9)))];
     }
 
     /// <summary>How many of a stock there are; null where there are as many as pieces.</summary>

@@ -151,7 +151,7 @@ internal sealed class TightCover
         }
 
         var programme = new ValueProgramme(grid);
-        _work.Spend(100 + (programme.Fill(_values) / 1000));
+        _work.Spend(100 + (programme.Fill(_values, long.MaxValue / 2, long.MaxValue / 2, _work.Cancellation) / 1000));
         return programme;
     }
 
