@@ -14,6 +14,8 @@ namespace PanelService.Cutting.Search;
 /// <summary>One search: the relaxation's bound, whole plans from its patterns, and whatever closes the gap between them.</summary>
 internal sealed class PlanSearch
 {
+    // So few different pieces fall into place soon or not at all: what they then need is a better bound.
+    private const int FewPieces = 30;
     private const int MostMixes = 40;
     private const int MixRounds = 100;
     private const int MostBatches = 8;
@@ -109,7 +111,9 @@ internal sealed class PlanSearch
     {
         RaiseBound(ManyOrders.Bound(_model, _work));
         DecideTightSheets();
-        ImproveMany(seed: 1);
+        bool few = _model.Demand.Sum() <= FewPieces;
+        ImproveMany(seed: 1, few ? ManyOrders.Share * FewPieces : ManyOrders.Share);
+        SolveSmallOrder();
         if (!Proven && !_work.Exhausted)
         {
             var root = _relaxation.Solve(_model.Demand, _box, Missing == 0 ? Spent : long.MaxValue);
@@ -120,22 +124,23 @@ internal sealed class PlanSearch
             }
         }
 
+        // Few pieces' counts are proven soon or not at all; what they leave is for another look for a plan.
         if (_model.Stocks.Length > 1)
         {
-            SearchCounts();
+            SearchCounts(few ? _work.Left / 2 : 0);
         }
 
-        ImproveMany(seed: 2);
+        ImproveMany(seed: 2, few ? 1 : ManyOrders.Share);
     }
 
-    private void ImproveMany(ulong seed)
+    private void ImproveMany(ulong seed, int share)
     {
         if (Proven || (Missing == 0 && _work.Exhausted))
         {
             return;
         }
 
-        Improve(new ManyRequest(Missing == 0 ? Spent : long.MaxValue, Bound, _work.Left / ManyOrders.Share, seed));
+        Improve(new ManyRequest(Missing == 0 ? Spent : long.MaxValue, Bound, _work.Left / share, seed));
     }
 
     private void Improve(ManyRequest request) => ManyOrders.Improve(_model, request, _work, uses =>
@@ -232,7 +237,7 @@ internal sealed class PlanSearch
         RaiseBound(tight.Impossible ? Bound + 1 : Bound);
     }
 
-    private void SearchCounts()
+    private void SearchCounts(long reserve = 0)
     {
         if (Proven)
         {
@@ -241,7 +246,7 @@ internal sealed class PlanSearch
 
         var counts = new CountSearch(_model, _relaxation, _box, _work);
         bool open = false;
-        for (int tries = 0; tries < MostMixes && !Proven && !_work.Exhausted; tries++)
+        for (int tries = 0; tries < MostMixes && !Proven && !_work.Exhausted && _work.Left > reserve; tries++)
         {
             var mix = counts.Next(MixRounds);
             if (!open)
