@@ -13,6 +13,8 @@ namespace PanelService.Cutting.Exact;
 /// <summary>Plans small orders exactly.</summary>
 internal sealed class SmallOrder
 {
+    // SetCover goes as deep as there are stocks in a plan.
+    private const int MostPieces = 400;
     private const double MostSets = 1 << 18;
 
     // Half a million parts take about a tenth of a second.
@@ -41,7 +43,7 @@ internal sealed class SmallOrder
     /// too large or the work was done before the end.</returns>
     public static IReadOnlyList<ColumnUse>? Solve(Model model, long below, WorkMeter work)
     {
-        if (MultisetIndex.Number(model.Demand) > MostSets || work.Exhausted)
+        if (model.Demand.Sum(d => (long)d) > MostPieces || MultisetIndex.Number(model.Demand) > MostSets || work.Exhausted)
         {
             return null;
         }

@@ -46,7 +46,7 @@ internal sealed class TightCover
     /// <param name="work">Where work is counted.</param>
     public static TightAnswer Solve(Model model, int[] counts, IEnumerable<DualVector> inequalities, WorkMeter work)
     {
-        if (model.Demand.Sum() > Math.Max(MostPieces, MostOfEach * model.Demand.Length))
+        if (model.Demand.Sum(d => (long)d) > Math.Max(MostPieces, MostOfEach * model.Demand.Length))
         {
             return TightAnswer.Unknown;
         }

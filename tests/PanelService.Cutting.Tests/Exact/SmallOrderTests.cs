@@ -69,6 +69,16 @@ public sealed class SmallOrderTests
         Assert.Null(SmallOrder.Solve(new Model(problem), long.MaxValue, Work()));
     }
 
+    /// <summary>A sheet a piece: as deep as a plan can get. The price is plain.</summary>
+    [Fact]
+    public void Four_hundred_pieces_of_one_kind_are_decided_and_one_more_is_left_to_the_search()
+    {
+        CuttingProblem Of(int demand) => new([new Stock(10, 10, 3, null), new Stock(10, 10, 1, 7)], [new Piece(6, 6, demand, [Turning.Either, Turning.Either])], 0);
+
+        Assert.Equal((393 * 3) + 7, SmallOrder.Solve(new Model(Of(400)), long.MaxValue, Work())!.Sum(use => use.Column.Stock == 0 ? 3 : 1));
+        Assert.Null(SmallOrder.Solve(new Model(Of(401)), long.MaxValue, Work()));
+    }
+
     [Fact]
     public void A_stopped_search_decides_nothing()
     {
