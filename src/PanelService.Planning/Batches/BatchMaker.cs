@@ -32,12 +32,12 @@ internal sealed class BatchMaker(Order order, Search search)
     private Batch Plan(ImmutableArray<int> bought)
     {
         ImmutableArray<int> made = [.. Wanted.Zip(bought, (wanted, count) => wanted - count)];
-        var boards = BoardPlanner.Plan(order, made, readyPrices: [], search);
+        var boards = BoardPlanner.Plan(order, made, ready: [], search);
         return new Batch(
             made,
             bought,
             boards,
-            ClothPlanner.Plan(order, made, readyPrices: [], search.After(boards.Outcome)),
+            ClothPlanner.Plan(order, made, ready: [], search.After(boards.Outcome)),
             LiquidPlanner.Plan(order, made),
             order.Panels.Zip(bought).Aggregate(
                 Money.Zero, (sum, pair) => sum + ((pair.First.ShopPrice ?? Money.Zero) * pair.Second)));

@@ -1,34 +1,25 @@
 // Problem: some lines may be bought ready-made; which of them, and how many, so that the whole batch is cheapest?
-// Idea:    for a decision what is bought, boards, cloth and liquids are planned by themselves. Decisions tried: none;
-//          all; each line wholly; what the engine takes when ready-made panels are offered to it as stocks of the panel's
-//          size, priced at a part of the shop's price; then single lines are turned as long as that saves.
-//          Bound: part each shop price p into a part for the boards, one for the cloth and one for the liquids. Whatever
-//          is bought, boards with ready-made ones at their part, cloth likewise and liquids likewise each cost at
-//          least their own bound, and the parts add up to p: the sum of the three bounds them all. The best of a few
-//          partings is taken. The liquids' part is nothing, so they count for lines that must be made.
+// Idea:    branch and bound over boxes of decisions, the lowest bound first (BuyBox, BoxBound). For one decision boards,
+//          cloth and liquids are planned by themselves, and their bounds add up. Decisions tried: none; all; each line
+//          wholly; what boards or cloth alone would buy in each box; then single lines are turned as long as that saves.
+//          Decisions are compared by quick plans; the best is planned again with the order's effort.
 // Source:  Lagrangean decomposition: Guignard and Kim, Mathematical Programming 39, 1987.
-// Cost:    a few engine runs a line that may be bought; none beyond the one plan where no line may.
-// Not:     the best decision of all; the bound says by how much at most it is missed.
+// Cost:    two quick engine runs a box and a decision, both limited in number; the one plan where no line may be bought.
+// Not:     the best decision of all where the boxes run out; the bound says by how much at most it is missed.
 using System.Collections.Immutable;
-using PanelService.Planning.Boards;
-using PanelService.Planning.Cloth;
-using PanelService.Planning.Liquids;
+using PanelService.Cutting;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 
 namespace PanelService.Planning.Batches;
 
-/// <summary>The cheapest batch found, and what no batch can spend less than.</summary>
-/// <param name="Best">The batch.</param>
-/// <param name="LeastPossible">The bound over everything that may be made or bought.</param>
-internal sealed record BatchChoice(Batch Best, Money LeastPossible);
-
 /// <summary>Decides what is made and what is bought.</summary>
 internal sealed class BatchPlanner
 {
-    private const int MostTurns = 40;
+    private const int MostTurns = 20;
 
     private readonly Order _order;
+    private readonly Order _quick;
     private readonly Search _search;
     private readonly BatchMaker _maker;
     private readonly ImmutableArray<int> _buyable;
@@ -42,7 +33,8 @@ internal sealed class BatchPlanner
 
         // With panels to buy, no single run's bound holds for the batch.
         _search = _buyable.IsEmpty ? search : search.Quietly();
-        _maker = new BatchMaker(order, _search);
+        _quick = _buyable.IsEmpty ? order : order with { Effort = Effort.Quick };
+        _maker = new BatchMaker(_quick, _search);
         _nothing = [.. new int[order.Panels.Length]];
         _best = _maker.Make(_nothing);
     }
@@ -58,16 +50,18 @@ internal sealed class BatchPlanner
         }
 
         TryWholeLines();
-        var least = Money.Zero;
-        foreach (var boardPart in BoardParts())
-        {
-            var bound = BoundAndTry(boardPart);
-            least = bound > least ? bound : least;
-        }
-
         TurnSingleLines();
-        return new BatchChoice(_best, _best.Complete && least > _best.Spent ? _best.Spent : least);
+        var least = SearchBoxes();
+        var best = WithFullEffort();
+        return new BatchChoice(best, best.Complete && least > best.Spent ? best.Spent : least);
     }
+
+    private int MostBoxes => _order.Effort switch
+    {
+        Effort.Quick => 8,
+        Effort.Steady => 24,
+        _ => 120,
+    };
 
     private void TryWholeLines()
     {
@@ -102,14 +96,59 @@ internal sealed class BatchPlanner
         return better;
     }
 
-    /// <summary>The parts of the shop prices tried for the boards, as shares from 0 to 1.</summary>
-    private IEnumerable<Func<PanelLine, decimal>> BoardParts()
+    /// <summary>Takes boxes apart, the lowest bound first, and returns the lowest bound that is left.</summary>
+    private Money SearchBoxes()
     {
-        yield return line => line.NeedsCloth ? line.NeedsBoard ? BoardShare() : 0 : 1;
-        if (_buyable.Any(i => _order.Panels[i] is { NeedsBoard: true, NeedsCloth: true }))
+        var open = new PriorityQueue<(BuyBox Box, BoxBound Bound), (Money, int)>();
+        var closed = new Money(long.MaxValue);
+        int boxes = 0;
+        Add(new BuyBox(_nothing, [.. _nothing.Select((_, i) => _buyable.Contains(i) ? _maker.Wanted[i] : 0)]), Money.Zero);
+        while (open.TryPeek(out var next, out _) && boxes < MostBoxes && !_search.Cancellation.IsCancellationRequested)
         {
-            yield return line => line.NeedsBoard ? line.NeedsCloth ? 0.5m : 1 : 0;
+            if (_best.Complete && next.Bound.LeastPossible >= _best.Spent)
+            {
+                break;
+            }
+
+            open.Dequeue();
+            var (first, second) = next.Box.Split(LineToSplit(next.Box, next.Bound));
+            Add(first, next.Bound.LeastPossible);
+            Add(second, next.Bound.LeastPossible);
         }
+
+        return open.TryPeek(out var lowest, out _) && lowest.Bound.LeastPossible < closed ? lowest.Bound.LeastPossible : closed;
+
+        void Add(BuyBox box, Money atLeast)
+        {
+            boxes++;
+            var bound = BoundOf(box);
+            bound = bound.LeastPossible < atLeast ? bound with { LeastPossible = atLeast } : bound;
+            if (box.IsPoint)
+            {
+                closed = bound.LeastPossible < closed ? bound.LeastPossible : closed;
+            }
+            else
+            {
+                open.Enqueue((box, bound), (bound.LeastPossible, boxes));
+            }
+        }
+    }
+
+    private BoxBound BoundOf(BuyBox box)
+    {
+        if (box.IsPoint)
+        {
+            Try(box.Least);
+            return new BoxBound(_maker.Make(box.Least).LeastAsMade, null, null);
+        }
+
+        var bound = BoxBound.Of(_quick, box, BoardShare(), _search);
+        foreach (var bought in new[] { bound.ByBoards, bound.ByCloth }.OfType<ImmutableArray<int>>())
+        {
+            Try(bought);
+        }
+
+        return bound;
     }
 
     /// <summary>How much of what boards and cloth cost together the boards cost, in the best batch.</summary>
@@ -120,36 +159,19 @@ internal sealed class BatchPlanner
         return boards + cloth == 0 ? 0.5m : (decimal)boards / (boards + cloth);
     }
 
-    private Money BoundAndTry(Func<PanelLine, decimal> boardPart)
+    /// <summary>The line boards and cloth disagree on most; else the one with the most money in the box.</summary>
+    private int LineToSplit(BuyBox box, BoxBound bound) => _buyable
+        .Where(line => box.Most[line] > box.Least[line])
+        .MaxBy(line => (
+            bound.ByBoards is { } boards && bound.ByCloth is { } cloth ? Math.Abs(boards[line] - cloth[line]) : 0,
+            (box.Most[line] - box.Least[line]) * _order.Panels[line].ShopPrice!.Value.Minor));
+
+    private Batch WithFullEffort()
     {
-        var parts = _order.Panels.Select(line => PartOf(line, boardPart)).ToImmutableArray();
-        var boards = BoardPlanner.Plan(_order, _maker.Wanted, [.. parts.Select(part => part?.Board)], _search);
-        var cloth = ClothPlanner.Plan(_order, _maker.Wanted, [.. parts.Select(part => part?.Cloth)], _search);
-        var liquids = LiquidPlanner.Plan(_order, MustBeMade());
-        if (boards.Outcome.Complete)
-        {
-            Try(boards.Outcome.Ready);
-        }
-
-        if (cloth.Outcome.Complete)
-        {
-            Try(cloth.Outcome.Ready);
-        }
-
-        return boards.Outcome.LeastPossible + cloth.Outcome.LeastPossible + liquids.LeastPossible;
+        var full = new BatchMaker(_order, _search);
+        return new[] { _best, full.Make(_best.Bought), full.Make(_nothing) }
+            .Where(batch => batch.Complete)
+            .OrderBy(batch => batch.Spent)
+            .FirstOrDefault(_best);
     }
-
-    private static (Money Board, Money Cloth)? PartOf(PanelLine line, Func<PanelLine, decimal> boardPart)
-    {
-        if (line is not { MayBuy: true, ShopPrice: { } price })
-        {
-            return null;
-        }
-
-        var board = new Money((long)Math.Floor(price.Minor * boardPart(line)));
-        return (board, price - board);
-    }
-
-    private ImmutableArray<int> MustBeMade() =>
-        [.. _maker.Wanted.Select((wanted, line) => _buyable.Contains(line) ? 0 : wanted)];
 }

@@ -12,12 +12,12 @@ internal static class BoardPlanner
     /// <summary>Plans.</summary>
     /// <param name="order">The order.</param>
     /// <param name="counts">Per line: how many are to be made.</param>
-    /// <param name="readyPrices">Per line: what a ready-made panel may cost here; empty: none is offered.</param>
+    /// <param name="ready">Per line: the ready-made panels to be had here; empty: none.</param>
     /// <param name="search">Whom to tell, and when to stop.</param>
     public static BoardPlan Plan(
-        Order order, ImmutableArray<int> counts, ImmutableArray<Money?> readyPrices, Search search) =>
+        Order order, ImmutableArray<int> counts, ImmutableArray<ReadyOffer?> ready, Search search) =>
         order.Panels.Zip(counts).Any(pair => pair.First.NeedsBoard && pair.Second > 0)
-            ? SizeChoice.Cheaper(order, (sizes, heard) => PlanAt(order, new CutRequest(counts, sizes, readyPrices), heard), search)
+            ? SizeChoice.Cheaper(order, (sizes, heard) => PlanAt(order, new CutRequest(counts, sizes, ready), heard), search)
             : new BoardPlan([], [], CutOutcome.Nothing(order.Panels.Length));
 
     private static BoardPlan PlanAt(Order order, CutRequest request, Search search)

@@ -10,12 +10,17 @@ namespace PanelService.Planning.Sizes;
 /// </summary>
 /// <param name="Counts">Per line; 0: none.</param>
 /// <param name="Sizes">Per line.</param>
-/// <param name="ReadyPrices">Per line: what a ready-made one costs here, or null; empty: none is offered.</param>
-internal sealed record CutRequest(ImmutableArray<int> Counts, ImmutableArray<CutSize> Sizes, ImmutableArray<Money?> ReadyPrices)
+/// <param name="Ready">Per line: at what price how many ready-made ones may be had here, or null; empty: none is offered.</param>
+internal sealed record CutRequest(ImmutableArray<int> Counts, ImmutableArray<CutSize> Sizes, ImmutableArray<ReadyOffer?> Ready)
 {
     /// <summary>The lines of which some are wanted.</summary>
     public IEnumerable<int> Lines => Enumerable.Range(0, Counts.Length).Where(i => Counts[i] > 0);
 
-    /// <summary>What a ready-made panel of a line costs here; null: none is offered.</summary>
-    public Money? ReadyPrice(int line) => ReadyPrices.IsEmpty ? null : ReadyPrices[line];
+    /// <summary>At what price how many ready-made panels of a line may be had here; null: none.</summary>
+    public ReadyOffer? ReadyFor(int line) => Ready.IsEmpty ? null : Ready[line];
 }
+
+/// <summary>Ready-made panels of one line.</summary>
+/// <param name="Price">What one costs here.</param>
+/// <param name="Most">How many may be taken.</param>
+internal sealed record ReadyOffer(Money Price, int Most);

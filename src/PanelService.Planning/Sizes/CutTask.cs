@@ -19,7 +19,7 @@ internal sealed record CutTask(CuttingProblem Problem, ImmutableArray<int> LineO
     public static CutTask Of(ImmutableArray<Stock> stocks, CutRequest request, CutMaterial material)
     {
         ImmutableArray<int> lines = [.. request.Lines.Where(material.Wants)];
-        ImmutableArray<int> ready = [.. lines.Where(i => request.ReadyPrice(i) is not null)];
+        ImmutableArray<int> ready = [.. lines.Where(i => request.ReadyFor(i) is not null)];
         var sizes = request.Sizes.Select(material.SizeOf).ToImmutableArray();
         var pieces = lines.Select(i => new Piece(
             sizes[i].Width,
@@ -30,7 +30,7 @@ internal sealed record CutTask(CuttingProblem Problem, ImmutableArray<int> LineO
                 .. ready.Select(other => other == i ? Turning.Upright : Turning.None),
             ]));
         var readyStocks = ready.Select(i =>
-            new Stock(sizes[i].Width, sizes[i].Height, request.ReadyPrice(i)!.Value.Minor, request.Counts[i]));
+            new Stock(sizes[i].Width, sizes[i].Height, request.ReadyFor(i)!.Price.Minor, request.ReadyFor(i)!.Most));
         return new CutTask(new CuttingProblem([.. stocks, .. readyStocks], [.. pieces], material.Kerf), lines, ready);
     }
 }

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using CsCheck;
+using PanelService.Planning.Batches;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Plans;
@@ -46,4 +48,21 @@ public sealed class BatchPlannerTests
             Assert.All(mayBuy.Panels, panel => Assert.Equal(panel.Line.Wanted, panel.Made + panel.Bought));
         },
         iter: 20);
+
+    [Fact]
+    public void Bound_is_never_above_any_decision_what_to_buy() => Gen
+        .Select(Gen.Int[4, 14], Gen.Int[4, 18], Gen.Int[1, 3], Gen.Int[100, 2500], Gen.Enum<Surface>()).Array[1, 3].Sample(
+        lines =>
+        {
+            var order = OrderOf([.. lines.Select((l, i) => Line($"L{i}", l.Item1, l.Item2, l.Item3) with { MayBuy = true, ShopPrice = new Money(l.Item4), Surface = l.Item5 })]);
+            var proof = Planned(order).Proof;
+            var maker = new BatchMaker(order, new Search(null, default, CancellationToken.None));
+            Assert.All(Decisions(lines.Select(l => l.Item3).ToArray()), bought => Assert.True(proof.LeastPossible <= maker.Make(bought).Spent));
+        },
+        iter: 25);
+
+    /// <summary>Every number that may be bought of every line.</summary>
+    private static IEnumerable<ImmutableArray<int>> Decisions(int[] wanted) => wanted.Aggregate(
+        (IEnumerable<ImmutableArray<int>>)[[]],
+        (all, count) => all.SelectMany(first => Enumerable.Range(0, count + 1).Select(first.Add)));
 }

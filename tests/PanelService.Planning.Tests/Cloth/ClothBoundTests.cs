@@ -53,7 +53,7 @@ public sealed class ClothBoundTests
     }
 
     private static Money BoundOf(Order order) => ClothBound.Of(
-        order, new CutRequest([.. order.Panels.Select(line => line.Wanted)], CutSizes.Nominal(order), ReadyPrices: []), _nothingKnown);
+        order, new CutRequest([.. order.Panels.Select(line => line.Wanted)], CutSizes.Nominal(order), Ready: []), _nothingKnown);
 
     private static Order OrderOfRandom(
         (int Width, int Height, int Count, bool Linen)[] lines,

@@ -33,7 +33,7 @@ internal static class ClothBound
             return Money.Zero;
         }
 
-        ImmutableArray<long?> ready = [.. pieces.Select(piece => request.ReadyPrice(piece.LineNumber)?.Minor)];
+        ImmutableArray<long?> ready = [.. pieces.Select(piece => request.ReadyFor(piece.LineNumber)?.Price.Minor)];
         var worths = new ClothWorths(pieces, goods, ready);
         var everything = Enumerable.Range(0, pieces.Length).ToImmutableHashSet();
         var first = worths.Inequality(forSale, everything, exactRemnants: true);
