@@ -31,6 +31,17 @@ internal static class PlanPartEndpoints
         parts.MapGet("buy.csv", Buy).WithName("GetShoppingList")
             .WithSummary("The shopping list as comma-separated values (RFC 4180).")
             .Produces<string>(StatusCodes.Status200OK, Csv);
+        parts.MapGet("labels.svg", LabelsEndpoint.Answer).WithName("DrawLabels")
+            .WithSummary("Labels for the backs of the panels cut and for the kept offcuts, a page at a time.")
+            .WithDescription("paper: a4 or letter, a4 where it is not said. page: 1 and up, 1 where it is not said; the header Page-Count says how many there are. In millimetres of paper: print at full size.")
+            .Produces<string>(StatusCodes.Status200OK, Svg)
+            .Produces<FaultsProblem>(StatusCodes.Status400BadRequest, "application/problem+json");
+        parts.MapGet("calendar.ics", CalendarEndpoint.Answer).WithName("GetCalendar")
+            .WithSummary("The batch's days as iCalendar (RFC 5545): errand, saw, gluing, press, trimming, coats.")
+            .WithDescription("start: the day and hour the batch begins, on the zone's clocks (2026-12-01T09:00); tomorrow at 09:00 where it is not said. zone: an IANA time zone; UTC where it is not said. Moments are written in UTC. 422 where the batch takes longer than 366 days.")
+            .Produces<string>(StatusCodes.Status200OK, CalendarEndpoint.Type)
+            .Produces<FaultsProblem>(StatusCodes.Status400BadRequest, "application/problem+json")
+            .ProducesProblem(StatusCodes.Status422UnprocessableEntity);
         parts.MapGet("batch-curve", BatchCurveEndpoint.AnswerAsync).WithName("GetBatchCurve")
             .WithSummary("Cash and cost per panel when the whole order is made 1, 2, … times over, each really planned.")
             .WithDescription("upTo: 1 to 20 times, 10 where it is not said. Planned at quick effort with quantities and spares taken n times and stock, wishes and overheads as they are; the curve ends, and says why, where n times cannot be made.")

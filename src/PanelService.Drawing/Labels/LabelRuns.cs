@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+using PanelService.Drawing.Drafting;
+using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
+using PanelService.Planning.Plans;
+
+namespace PanelService.Drawing.Labels;
+
+/// <summary>What a plan's labels say: its panels line by line in the order they are cut, then the kept offcuts.</summary>
+internal static class LabelRuns
+{
+    public static ImmutableArray<LabelRun> Of(Plan plan) =>
+        [.. plan.Panels.Where(panel => panel.Line.NeedsBoard).SelectMany(panel => Panels(plan, panel)), .. Offcuts(plan)];
+
+    private static IEnumerable<LabelRun> Panels(Plan plan, PanelResult panel)
+    {
+        string mark = panel.Line.Mark;
+        List<(SheetLayout Sheet, long Count)> cut =
+            [.. plan.Sheets.Select(sheet => (sheet, (long)sheet.Copies * sheet.Pieces.Count(piece => piece.Mark == mark))).Where(part => part.Item2 > 0)];
+        long all = cut.Sum(part => part.Count);
+        long next = 1;
+        foreach ((SheetLayout sheet, long count) in cut)
+        {
+            yield return new LabelRun(
+                "panel",
+                Size(panel.Line.Width, panel.Line.Height, plan),
+                mark,
+                next,
+                count,
+                all,
+                [Finish(plan, panel.Line), Board(plan, sheet.Board), Grounds(plan, mark)]);
+            next += count;
+        }
+    }
+
+    private static IEnumerable<LabelRun> Offcuts(Plan plan)
+    {
+        List<(SheetLayout Sheet, Offcut Offcut)> kept =
+            [.. plan.Sheets.SelectMany(sheet => sheet.Offcuts.Where(offcut => offcut.Kept).Select(offcut => (sheet, offcut)))];
+        long all = kept.Sum(part => (long)part.Sheet.Copies);
+        long next = 1;
+        foreach ((SheetLayout sheet, Offcut offcut) in kept)
+        {
+            yield return new LabelRun(
+                "offcut",
+                Size(offcut.Width, offcut.Height, plan),
+                "offcut",
+                next,
+                sheet.Copies,
+                all,
+                [Board(plan, sheet.Board), sheet.Board.Grain == Grain.Height ? "grain along the second size" : ""]);
+            next += sheet.Copies;
+        }
+    }
+
+    private static string Size(Length width, Length height, Plan plan) =>
+        $"{Wording.Size(width, height, plan.Order.Units)} {LengthText.Abbreviation(plan.Order.Units)}";
+
+    private static string Board(Plan plan, BoardSupply board) =>
+        $"{board.Kind ?? board.Name ?? board.Id}, {LengthText.Format(board.Thickness, plan.Order.Units)} thick";
+
+    private static string Finish(Plan plan, PanelLine line) => line.Surface switch
+    {
+        Surface.Cloth => $"{Cloth(plan, line)} glued on",
+        Surface.Primed => "primed board",
+        _ => "bare board",
+    };
+
+    // Where a line's cloths are of more than one sort, no single name would be true of each panel.
+    private static string Cloth(Plan plan, PanelLine line)
+    {
+        string[] names = [.. plan.Cloth.Where(cloth => cloth.Pieces.Any(piece => piece.Mark == line.Mark))
+            .Select(cloth => cloth.Cloth.Name ?? cloth.Cloth.Kind ?? cloth.Cloth.Id).Distinct()];
+        return names.Length == 1 ? names[0] : line.Cloth ?? "cloth";
+    }
+
+    private static string Grounds(Plan plan, string mark) => string.Join("; ", plan.Liquids
+        .Where(use => use.Shares.Any(share => share.Mark == mark))
+        .Select(use => $"{(use.IsAdhesive ? "glue" : "ground")}: {use.Liquid.Name ?? use.Liquid.Id}"));
+}

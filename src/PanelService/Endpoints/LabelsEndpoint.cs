@@ -1,0 +1,38 @@
+using System.Globalization;
+using System.Text;
+using Microsoft.AspNetCore.Http.HttpResults;
+using PanelService.Drawing;
+using PanelService.Http;
+using PanelService.Work;
+
+namespace PanelService.Endpoints;
+
+/// <summary>Labels for panels and offcuts, a page at a time.</summary>
+internal static class LabelsEndpoint
+{
+    internal const string PageCount = "Page-Count";
+
+    internal static Results<ContentHttpResult, ProblemHttpResult> Answer(
+        string id, [AsParameters] LabelsQuery query, PlanDesk desk, HttpResponse response)
+    {
+        (LabelPaper paper, int page, ProblemHttpResult? fault) = query.Read();
+        if (fault is not null)
+        {
+            return fault;
+        }
+
+        if (PlanPartEndpoints.PlanOf(id, desk, out ProblemHttpResult? problem) is not { } plan)
+        {
+            return problem!;
+        }
+
+        int pages = LabelDrawing.Pages(plan);
+        if (page > pages)
+        {
+            return Problems.UnknownPart("page of labels", page);
+        }
+
+        response.Headers[PageCount] = pages.ToString(CultureInfo.InvariantCulture);
+        return TypedResults.Text(LabelDrawing.Render(plan, paper, page), "image/svg+xml", Encoding.UTF8);
+    }
+}

@@ -1,0 +1,196 @@
+using System.Text.Json;
+using Ical.Net.CalendarComponents;
+using PanelService.Api.Tests.Hosts;
+
+namespace PanelService.Api.Tests.Plans;
+
+/// <summary>The batch's days, read back as iCalendar (RFC 5545) by a library.</summary>
+public sealed class CalendarTests
+{
+    // Twelve panels with cloth in stacks of five, two stacks at once: stacks of 5, 5 and 2, so two rounds; twelve primed
+    // ones beside them. By the minutes of common practice: saw 24 × 3, cloth 12 × 1, gluing 4 and trimming 2 each of the 6 for mounting, coats 12 × 3.
+    private const string TwoRounds =
+        """
+        { "title": "Tern Island; study, week", "units": "inch", "currency": "EUR",
+          "panels": [ { "width": 8, "height": 10, "quantity": 12, "surface": "cloth" }, { "width": 5, "height": 7, "quantity": 12, "surface": "primed" } ],
+          "boards": [ { "id": "hb3", "thickness": "1/8", "width": 48, "height": 48, "price": 6.10 } ],
+          "cloths": [ { "id": "duck", "width": 54, "sale": { "by": "length", "step": 36, "price": 12 } } ],
+          "adhesives": [ { "id": "glue", "coverage": { "area": 1000, "volume": 8 }, "containers": [ { "volume": 8, "price": 7.90 } ] } ],
+          "primers": [ { "id": "ground", "coats": 2, "coverage": { "area": 1000, "volume": 8 }, "containers": [ { "volume": 32, "price": 18 } ] } ],
+          "bench": { "pressHours": 12, "pressSpaces": 2, "stackHeight": 5 } }
+        """;
+
+    [Fact]
+    public async Task Calendar_has_the_errand_the_saw_every_round_of_the_press_and_the_coats()
+    {
+        using var host = new TestHost();
+        using HttpClient client = host.CreateClient();
+
+        CalendarEvent[] events = await EventsAsync(client, await CreateAsync(client, TwoRounds), "start=2026-12-01T09:00&zone=Europe/Paris");
+
+        // Paris is an hour ahead of UTC in December.
+        Assert.Equal(
+            [
+                ("errand-1", "12-01 08:00", 60),
+                ("saw-1", "12-01 09:00", 72),
+                ("cutcloth-1", "12-01 10:12", 12),
+                ("glue-1", "12-01 10:24", 40),
+                ("press-1", "12-01 11:04", 720),
+                ("trim-1", "12-02 08:00", 20),
+                ("glue-2", "12-02 08:20", 8),
+                ("press-2", "12-02 08:28", 720),
+                ("trim-2", "12-03 08:00", 4),
+                ("coat-1", "12-03 08:04", 36),
+                ("coat-2", "12-04 08:00", 36),
+            ],
+            events.Select(e => (Step(e), At(e), Minutes(e))));
+        Assert.All(events, e => Assert.StartsWith("Tern Island; study, week: ", e.Summary, StringComparison.Ordinal));
+    }
+
+    // Clocks in Paris go back from 03:00 to 02:00 on 25 October 2026 (Directive 2000/84/EC: the last Sunday in October, 01:00 UTC).
+    [Fact]
+    public async Task Calendar_over_a_change_of_clocks_presses_by_elapsed_time_and_begins_at_nine_again()
+    {
+        using var host = new TestHost();
+        using HttpClient client = host.CreateClient();
+
+        CalendarEvent[] events = await EventsAsync(client, await CreateAsync(client, Json.With(TwoRounds, "bench.pressHours", "20")), "start=2026-10-24T09:00&zone=Europe/Paris");
+
+        Assert.Equal("10-24 07:00", At(events.Single(e => Step(e) == "errand-1")));
+        Assert.Equal(1200, Minutes(events.Single(e => Step(e) == "press-1")));
+        Assert.Equal("10-25 08:00", At(events.Single(e => Step(e) == "trim-1")));
+    }
+
+    // Clocks in Paris skip 02:00 to 03:00 on 28 March 2027: half past two is half past three, 01:30 UTC.
+    [Fact]
+    public async Task Calendar_from_an_hour_the_clocks_skip_begins_an_hour_on()
+    {
+        using var host = new TestHost();
+        using HttpClient client = host.CreateClient();
+
+        CalendarEvent[] events = await EventsAsync(client, await CreateAsync(client, TwoRounds), "start=2027-03-28T02:30&zone=Europe/Paris");
+
+        Assert.Equal("03-28 01:30", At(events[0]));
+    }
+
+    [Fact]
+    public async Task Calendar_of_no_start_begins_tomorrow_at_nine()
+    {
+        using var host = new TestHost();
+        using HttpClient client = host.CreateClient();
+        string address = await CreateAsync(client, TwoRounds);
+        DateTime before = DateTime.UtcNow;
+
+        CalendarEvent[] events = await EventsAsync(client, address, "");
+
+        Assert.InRange(events[0].Start!.AsUtc, before.Date.AddDays(1).AddHours(9), DateTime.UtcNow.Date.AddDays(1).AddHours(9));
+    }
+
+    [Fact]
+    public async Task Calendar_work_of_more_than_a_day_goes_on_the_next_morning()
+    {
+        using var host = new TestHost();
+        using HttpClient client = host.CreateClient();
+        string address = await CreateAsync(client, Json.With(SampleOrders.Smallest, "panels[0].quantity", "200"));
+
+        CalendarEvent[] events = await EventsAsync(client, address, "start=2026-12-01T09:00");
+
+        // An hour's errand, then 200 × 3 minutes: seven hours, and three the next day.
+        Assert.Equal([60, 420, 180], events.Select(Minutes));
+        Assert.Equal(["12-01 09:00", "12-01 10:00", "12-02 09:00"], events.Select(At));
+    }
+
+    [Fact]
+    public async Task Calendar_twice_has_the_same_identifiers_and_each_once()
+    {
+        using var host = new TestHost();
+        using HttpClient client = host.CreateClient();
+        string address = await CreateAsync(client, TwoRounds);
+
+        string?[] first = [.. (await EventsAsync(client, address, "")).Select(e => e.Uid)];
+        string?[] second = [.. (await EventsAsync(client, address, "zone=America/New_York")).Select(e => e.Uid)];
+
+        Assert.Equal(first, second);
+        Assert.Equal(first.Length, first.Distinct().Count());
+    }
+
+    [Fact]
+    public async Task Calendar_is_crlf_lines_of_75_octets_and_a_file_to_keep()
+    {
+        using var host = new TestHost();
+        using HttpClient client = host.CreateClient();
+        string address = await CreateAsync(client, TwoRounds);
+
+        using HttpResponseMessage response = await client.GetAsync(new Uri($"{address}/calendar.ics", UriKind.Relative));
+
+        string text = await response.Content.ReadAsStringAsync();
+        Assert.Equal("text/calendar", response.Content.Headers.ContentType?.MediaType);
+        Assert.Equal("attachment; filename=\"calendar.ics\"", response.Content.Headers.ContentDisposition?.ToString());
+        Assert.DoesNotContain('\n', text.Replace("\r\n", "", StringComparison.Ordinal));
+        Assert.All(text.Split("\r\n"), line => Assert.InRange(System.Text.Encoding.UTF8.GetByteCount(line), 0, 75));
+    }
+
+    [Theory]
+    [InlineData("start=tomorrow", "start")]
+    [InlineData("start=2026-12-01", "start")]
+    [InlineData("start=2026-02-30T09:00", "start")]
+    [InlineData("start=1999-12-31T09:00", "start")]
+    [InlineData("start=9999-12-31T09:00", "start")]
+    [InlineData("zone=Tern/Island", "zone")]
+    [InlineData("zone=", "zone")]
+    public async Task Calendar_from_when_or_where_there_is_not_is_400_naming_it(string query, string field)
+    {
+        using var host = new TestHost();
+        using HttpClient client = host.CreateClient();
+        string address = await CreateAsync(client, SampleOrders.Smallest);
+
+        using HttpResponseMessage response = await client.GetAsync(new Uri($"{address}/calendar.ics?{query}", UriKind.Relative));
+
+        JsonElement problem = await Json.ReadProblemAsync(response, 400, "/problems/invalid-request");
+        Assert.Equal([field], problem.GetProperty("errors").EnumerateObject().Select(error => error.Name));
+    }
+
+    [Fact]
+    public async Task Calendar_of_more_than_a_year_is_422()
+    {
+        using var host = new TestHost();
+        using HttpClient client = host.CreateClient();
+        string order = Json.With(Json.With(TwoRounds, "panels[0].quantity", "400"), "bench", """{ "pressSpaces": 1, "stackHeight": 1 }""");
+        string address = await CreateAsync(client, order);
+
+        using HttpResponseMessage response = await client.GetAsync(new Uri($"{address}/calendar.ics", UriKind.Relative));
+
+        await Json.ReadProblemAsync(response, 422, "/problems/too-many-days");
+    }
+
+    [Fact]
+    public async Task Calendar_of_no_plan_is_404()
+    {
+        using var host = new TestHost();
+        using HttpClient client = host.CreateClient();
+
+        using HttpResponseMessage response = await client.GetAsync(new Uri("/api/plans/none/calendar.ics", UriKind.Relative));
+
+        await Json.ReadProblemAsync(response, 404, "/problems/no-such-plan");
+    }
+
+    private static async Task<string> CreateAsync(HttpClient client, string order)
+    {
+        using HttpResponseMessage made = await client.PostOrderAsync(order);
+        Assert.True(made.StatusCode == HttpStatusCode.Created, await made.Content.ReadAsStringAsync());
+        return made.Headers.Location!.OriginalString;
+    }
+
+    private static async Task<CalendarEvent[]> EventsAsync(HttpClient client, string address, string query)
+    {
+        string text = await client.GetStringAsync($"{address}/calendar.ics?{query}");
+        return [.. Ical.Net.Calendar.Load(text)!.Events.OrderBy(e => e.Start!.AsUtc)];
+    }
+
+    private static string Step(CalendarEvent entry) => string.Join('-', entry.Uid!.Split('-')[1..3]);
+
+    private static string At(CalendarEvent entry) =>
+        entry.Start!.AsUtc.ToString("MM-dd HH:mm", System.Globalization.CultureInfo.InvariantCulture);
+
+    private static double Minutes(CalendarEvent entry) => (entry.End!.AsUtc - entry.Start!.AsUtc).TotalMinutes;
+}
