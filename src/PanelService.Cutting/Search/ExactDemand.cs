@@ -17,25 +17,40 @@ internal static class ExactDemand
         // Dear stocks first: what is too much then falls off the cheapest ones, and may free one of them.
         foreach (var (column, copies) in uses.OrderByDescending(u => model.Stock(u.Column.Stock).Price))
         {
-            int whole = copies;
-            for (int t = 0; t < open.Length; t++)
+            for (int left = copies; left > 0 && Wanted(column, open) is { } wanted;)
             {
-                whole = column.Counts[t] > 0 ? Math.Min(whole, open[t] / column.Counts[t]) : whole;
-            }
+                int alike = left;
+                for (int t = 0; t < open.Length; t++)
+                {
+                    alike = wanted.Counts[t] > 0 ? Math.Min(alike, open[t] / wanted.Counts[t]) : alike;
+                }
 
-            if (whole > 0)
-            {
-                exact.Add(new ColumnUse(column, whole));
-                Take(open, column.Counts, whole);
-            }
-
-            for (int copy = whole; copy < copies && BlockMath.Prune(column.Block, open) is { } block; copy++)
-            {
-                exact.Add(new ColumnUse(column with { Block = block, Counts = BlockMath.Counts(block, open.Length) }, 1));
+                exact.Add(new ColumnUse(wanted, alike));
+                Take(open, wanted.Counts, alike);
+                left -= alike;
             }
         }
 
         return (exact, open.Sum());
+    }
+
+    /// <summary>The column without what is no longer wanted; null where nothing of it is.</summary>
+    private static Column? Wanted(Column column, int[] open)
+    {
+        bool whole = true;
+        for (int t = 0; t < open.Length; t++)
+        {
+            whole &= column.Counts[t] <= open[t];
+        }
+
+        if (whole)
+        {
+            return column;
+        }
+
+        int[] room = [.. open];
+        var block = BlockMath.Prune(column.Block, room);
+        return block is null ? null : column with { Block = block, Counts = BlockMath.Counts(block, open.Length) };
     }
 
     private static void Take(int[] open, int[] counts, int copies)

@@ -62,21 +62,54 @@ internal sealed class Model
         var uses = new List<PatternUse>();
         foreach (var use in found)
         {
-            for (int copy = 0; copy < use.Copies; copy++)
+            int[] counts = BlockMath.Counts(use.Block, Types.Length);
+            for (int copies = use.Copies; copies > 0;)
             {
-                var block = NameTypes(use.Block, open);
-                if (uses.Count > 0 && uses[^1].Stock == Stocks[use.Stock] && uses[^1].Block.Equals(block))
-                {
-                    uses[^1] = uses[^1] with { Copies = uses[^1].Copies + 1 };
-                }
-                else
-                {
-                    uses.Add(new PatternUse(Stocks[use.Stock], block, 1));
-                }
+                int alike = Alike(counts, open, copies);
+                Add(uses, new PatternUse(Stocks[use.Stock], NameTypes(use.Block, open, alike), alike));
+                copies -= alike;
             }
         }
 
         return ([.. uses], [.. open]);
+    }
+
+    private static void Add(List<PatternUse> uses, PatternUse use)
+    {
+        if (uses.Count > 0 && uses[^1].Stock == use.Stock && uses[^1].Block.Equals(use.Block))
+        {
+            uses[^1] = uses[^1] with { Copies = uses[^1].Copies + use.Copies };
+        }
+        else
+        {
+            uses.Add(use);
+        }
+    }
+
+    /// <summary>How many copies can be named alike: as long as the first open piece of every type lasts.</summary>
+    private int Alike(int[] counts, int[] open, int copies)
+    {
+        int alike = copies;
+        for (int type = 0; type < counts.Length; type++)
+        {
+            if (counts[type] > 0)
+            {
+                alike = Math.Min(alike, open[FirstOpen(type, open)] / counts[type]);
+            }
+        }
+
+        return Math.Max(1, alike);
+    }
+
+    private int FirstOpen(int type, int[] open)
+    {
+        int piece = Array.FindIndex(_typeOf, t => t == type);
+        while (_typeOf[piece] != type || open[piece] == 0)
+        {
+            piece++;
+        }
+
+        return piece;
     }
 
     private bool Fits(Piece piece, int stock)
@@ -143,24 +176,18 @@ internal sealed class Model
         return (classes, classOf);
     }
 
-    /// <summary>The block with each type replaced by a piece of it that is still wanted.</summary>
-    private Block NameTypes(Block block, int[] open) => block switch
+    /// <summary>The block with each type replaced by a piece of it that is still wanted, for some copies of it.</summary>
+    private Block NameTypes(Block block, int[] open, int copies) => block switch
     {
-        StackBlock stack => stack with { Parts = [.. stack.Parts.Select(part => NameTypes(part, open))] },
-        PieceBlock piece => NamePiece(piece, open),
+        StackBlock stack => stack with { Parts = [.. stack.Parts.Select(part => NameTypes(part, open, copies))] },
+        PieceBlock piece => NamePiece(piece, open, copies),
         _ => throw new InvalidOperationException("Blocks are a closed family."),
     };
 
-    private PieceBlock NamePiece(PieceBlock block, int[] open)
+    private PieceBlock NamePiece(PieceBlock block, int[] open, int copies)
     {
-        var (type, turned) = block;
-        int piece = Array.FindIndex(_typeOf, t => t == type);
-        while (_typeOf[piece] != type || open[piece] == 0)
-        {
-            piece++;
-        }
-
-        open[piece]--;
-        return new PieceBlock(piece, turned != _swapped[piece]);
+        int piece = FirstOpen(block.Piece, open);
+        open[piece] -= copies;
+        return new PieceBlock(piece, block.Turned != _swapped[piece]);
     }
 }

@@ -21,6 +21,9 @@ internal sealed class PlanSearch
     private const int MostBatches = 8;
     private const double PoolTime = 0.1;
 
+    // Percent of the work that the first relaxation leaves for making whole plans of it.
+    private const long KeptBack = 40;
+
     // A few milliseconds.
     private const long FirstPlanUnits = 2_000;
 
@@ -33,6 +36,7 @@ internal sealed class PlanSearch
     private readonly StockBox _box;
     private readonly long _priceDivisor;
     private readonly Scatter _scatter;
+    private readonly double[] _areas;
     private double[] _duals;
     private double[] _corrected;
     private bool _pricedWithin;
@@ -49,8 +53,9 @@ internal sealed class PlanSearch
         _box = StockBox.Of(model);
         _priceDivisor = PriceDivisor(model);
         _scatter = new Scatter(model, _pool, work);
-        _duals = [.. model.Sizes.Select(s => (double)(s.Width + model.Kerf) * (s.Height + model.Kerf))];
-        _corrected = _duals;
+        _areas = [.. model.Sizes.Select(s => (double)(s.Width + model.Kerf) * (s.Height + model.Kerf))];
+        _duals = _areas;
+        _corrected = _areas;
     }
 
     /// <summary>The best plan so far: covers the demand unless <see cref="Missing"/>.</summary>
@@ -89,7 +94,9 @@ internal sealed class PlanSearch
             return;
         }
 
+        _work.Reserve = _work.Left * KeptBack / 100;
         var root = _relaxation.Solve(_model.Demand, _box);
+        _work.Reserve = 0;
         RaiseBound(root.Bound);
         _duals = root.Solution?.Duals ?? _duals;
         RoundDown(root.Solution);
@@ -103,6 +110,23 @@ internal sealed class PlanSearch
         {
             Improve(new ManyRequest(long.MaxValue, Bound: 0, FirstPlanUnits, Seed: 1));
         }
+        else
+        {
+            Take(PlainFill.Run(_model, _model.Demand, _box.Most));
+        }
+
+        RaiseBound(_relaxation.Seed(ByArea(), _model.Demand, _box));
+    }
+
+    /// <summary>Every piece at the price of its area, kerf included, on the stock whose area is cheapest.</summary>
+    private double[] ByArea()
+    {
+        double price = Enumerable.Range(0, _model.Stocks.Length)
+            .Select(s => _model.Stock(s).Price / ((double)(_model.Stock(s).Width + _model.Kerf) * (_model.Stock(s).Height + _model.Kerf)))
+            .Where(each => each > 0)
+            .DefaultIfEmpty(0)
+            .Min();
+        return [.. _areas.Select(area => area * price)];
     }
 
     // Many different pieces, one or two of each: patterns hardly repeat, so that rounding the relaxation is of little use.

@@ -28,6 +28,29 @@ internal sealed class Relaxation
     /// <summary>Every value vector evaluated, oldest first: each is an inequality that holds for every plan.</summary>
     public List<DualVector> Inequalities { get; } = [];
 
+    /// <summary>
+    /// Starts from values that are likely: a first bound, and a pattern of every stock. Without it the first rounds
+    /// price what leaving pieces out would cost, and a search cut short then has no bound to speak of.
+    /// </summary>
+    /// <param name="duals">Values per type, in price units.</param>
+    /// <param name="demand">What is to be covered.</param>
+    /// <param name="box">How many of each stock may be used.</param>
+    /// <returns>The bound.</returns>
+    public long Seed(double[] duals, int[] demand, StockBox box)
+    {
+        var vector = _pricing.Evaluate(duals);
+        Inequalities.Add(vector);
+        for (int s = 0; s < vector.Best.Length; s++)
+        {
+            if (box.Most[s] > 0 && _pricing.Best(s) is { } column)
+            {
+                _pool.Add(column);
+            }
+        }
+
+        return Math.Max(0, vector.Bound(_model, demand, box));
+    }
+
     /// <summary>Solves.</summary>
     /// <param name="demand">What is to be covered.</param>
     /// <param name="box">How many of each stock may be used.</param>

@@ -37,7 +37,7 @@ internal sealed class SequentialFill
         int[] open = [.. demand];
         int[] left = [.. available];
         var uses = new List<ColumnUse>();
-        while (open.Any(d => d > 0) && BestNext(open, left, values) is { } column)
+        while (open.Any(d => d > 0) && !_work.Exhausted && BestNext(open, left, values) is { } column)
         {
             int copies = left[column.Stock];
             for (int t = 0; t < open.Length; t++)
@@ -55,7 +55,8 @@ internal sealed class SequentialFill
             _pool.Add(column);
         }
 
-        return uses;
+        // Where the work is done, what is left is laid out plainly: a dear plan is better than none.
+        return _work.Exhausted ? [.. uses, .. PlainFill.Run(_model, open, left)] : uses;
     }
 
     /// <summary>The values after a fill: what came to lie in badly used sheets is worth more next time.</summary>

@@ -19,7 +19,10 @@ internal sealed class WorkMeter
     }
 
     /// <summary>Whether the work allowed is done, or a stop was asked for.</summary>
-    public bool Exhausted => _left <= 0 || Stopped;
+    public bool Exhausted => _left <= Reserve || Stopped;
+
+    /// <summary>Work kept back for later: until this is lowered it counts as done.</summary>
+    public long Reserve { get; set; }
 
     /// <summary>Whether a stop was asked for.</summary>
     public bool Stopped => _cancellation.IsCancellationRequested;
