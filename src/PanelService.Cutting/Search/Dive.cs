@@ -67,7 +67,7 @@ internal sealed class Dive
         }
 
         int s = use.Column.Stock;
-        most[s] -= most[s] == StockBox.Unlimited ? 0 : use.Copies;
+        StockBox.TakeOff(most, s, use.Copies);
         least[s] = Math.Max(0, least[s] - use.Copies);
     }
 

@@ -54,6 +54,14 @@ internal sealed class Model
     /// <param name="index">Its place in <see cref="Stocks"/>.</param>
     public Stock Stock(int index) => _problem.Stocks[Stocks[index]];
 
+    /// <summary>A type's area, kerf included.</summary>
+    /// <param name="type">The type.</param>
+    public double PieceArea(int type) => (double)(Sizes[type].Width + Kerf) * (Sizes[type].Height + Kerf);
+
+    /// <summary>A stock's usable area, one kerf included each way.</summary>
+    /// <param name="index">Its place in <see cref="Stocks"/>.</param>
+    public double StockArea(int index) => (double)(Stock(index).Width + Kerf) * (Stock(index).Height + Kerf);
+
     /// <summary>Puts the original pieces back in the place of the types.</summary>
     /// <param name="found">Patterns in terms of this model, with exactly the demand less what is missing.</param>
     public (ImmutableArray<PatternUse> Patterns, ImmutableArray<int> Missing) Translate(IEnumerable<PatternUse> found)

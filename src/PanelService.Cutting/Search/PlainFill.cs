@@ -28,7 +28,7 @@ internal static class PlainFill
                 int each = column.Counts[type];
                 int copies = Math.Min(left[column.Stock], ((open - 1) / each) + 1);
                 uses.Add(new ColumnUse(column, copies));
-                left[column.Stock] -= left[column.Stock] == StockBox.Unlimited ? 0 : copies;
+                StockBox.TakeOff(left, column.Stock, copies);
                 open -= (int)Math.Min(open, (long)each * copies);
             }
         }

@@ -53,7 +53,7 @@ internal sealed class PlanSearch
         _box = StockBox.Of(model);
         _priceDivisor = PriceDivisor(model);
         _scatter = new Scatter(model, _pool, work);
-        _areas = [.. model.Sizes.Select(s => (double)(s.Width + model.Kerf) * (s.Height + model.Kerf))];
+        _areas = [.. Enumerable.Range(0, model.Types.Length).Select(model.PieceArea)];
         _duals = _areas;
         _corrected = _areas;
     }
@@ -122,7 +122,7 @@ internal sealed class PlanSearch
     private double[] ByArea()
     {
         double price = Enumerable.Range(0, _model.Stocks.Length)
-            .Select(s => _model.Stock(s).Price / ((double)(_model.Stock(s).Width + _model.Kerf) * (_model.Stock(s).Height + _model.Kerf)))
+            .Select(s => _model.Stock(s).Price / _model.StockArea(s))
             .Where(each => each > 0)
             .DefaultIfEmpty(0)
             .Min();
@@ -212,7 +212,7 @@ internal sealed class PlanSearch
         {
             int whole = Math.Min((int)Math.Floor(copies + 1e-6), left[column.Stock]);
             uses.AddRange(whole > 0 ? [new ColumnUse(column, whole)] : []);
-            left[column.Stock] -= left[column.Stock] == StockBox.Unlimited ? 0 : whole;
+            StockBox.TakeOff(left, column.Stock, whole);
             for (int t = 0; t < open.Length; t++)
             {
                 open[t] = Math.Max(0, open[t] - (whole * column.Counts[t]));

@@ -151,7 +151,7 @@ internal sealed class Pricing
     /// <summary>More pieces than any pattern of any grid can hold.</summary>
     private static double MostPieces(Model model)
     {
-        double smallest = model.Sizes.Min(s => (double)(s.Width + model.Kerf) * (s.Height + model.Kerf));
+        double smallest = Enumerable.Range(0, model.Types.Length).Min(model.PieceArea);
         return model.Classes.Max(c => (double)(c.Area.Width + model.Kerf) * (c.Area.Height + model.Kerf)) / smallest * CoarseRoom(model);
     }
 
@@ -164,12 +164,10 @@ internal sealed class Pricing
         double density = 0;
         for (int i = 0; i < duals.Length; i++)
         {
-            var (width, height) = _model.Sizes[i];
-            density = Math.Max(density, duals[i] / ((double)(width + _model.Kerf) * (height + _model.Kerf)));
+            density = Math.Max(density, duals[i] / _model.PieceArea(i));
         }
 
-        double area = Enumerable.Range(0, _model.Stocks.Length).Max(s =>
-            (double)(_model.Stock(s).Width + _model.Kerf) * (_model.Stock(s).Height + _model.Kerf));
+        double area = Enumerable.Range(0, _model.Stocks.Length).Max(_model.StockArea);
 
         // The grid's corner may lie beyond every stock (a wide and a high one share it).
         foreach (var stockClass in _model.Classes)

@@ -29,10 +29,8 @@ internal sealed class Scatter
     /// <param name="left">How many of each stock may be used: others are not priced.</param>
     /// <param name="shakes">How often.</param>
     /// <param name="strength">How far a value may move, as a share of itself, 0 to 1.</param>
-    /// <returns>How many patterns were new.</returns>
-    public int Shake(double[] duals, int[] left, int shakes, double strength)
+    public void Shake(double[] duals, int[] left, int shakes, double strength)
     {
-        int found = 0;
         for (int shake = 0; shake < shakes && !_work.Exhausted; shake++)
         {
             double[] shaken = Shaken(duals, strength);
@@ -41,11 +39,12 @@ internal sealed class Scatter
             long[] worth = _pricing.Evaluate(values, left);
             for (int s = 0; s < left.Length; s++)
             {
-                found += worth[s] > 0 && left[s] > 0 && _pricing.BestWithin(s, _model.Demand, values) is { } column && _pool.Add(column) ? 1 : 0;
+                if (worth[s] > 0 && left[s] > 0 && _pricing.BestWithin(s, _model.Demand, values) is { } column)
+                {
+                    _pool.Add(column);
+                }
             }
         }
-
-        return found;
     }
 
     /// <summary>Values moved at random.</summary>

@@ -50,7 +50,7 @@ internal sealed class SequentialFill
                 open[t] -= copies * column.Counts[t];
             }
 
-            left[column.Stock] -= left[column.Stock] == StockBox.Unlimited ? 0 : copies;
+            StockBox.TakeOff(left, column.Stock, copies);
             uses.Add(new ColumnUse(column, copies));
             _pool.Add(column);
         }
@@ -71,22 +71,20 @@ internal sealed class SequentialFill
             double used = 0;
             for (int t = 0; t < values.Length; t++)
             {
-                used += column.Counts[t] * Area(t);
+                used += column.Counts[t] * _model.PieceArea(t);
             }
 
             double perArea = Math.Max(_model.Stock(column.Stock).Price, 1) / used;
             for (int t = 0; t < values.Length; t++)
             {
                 double count = (double)copies * column.Counts[t];
-                sum[t] += count * perArea * Math.Pow(Area(t), 1.02);
+                sum[t] += count * perArea * Math.Pow(_model.PieceArea(t), 1.02);
                 weight[t] += count;
             }
         }
 
         return [.. values.Select((v, t) => weight[t] > 0 ? (0.5 * v) + (0.5 * sum[t] / weight[t]) : v)];
     }
-
-    private double Area(int type) => (double)(_model.Sizes[type].Width + _model.Kerf) * (_model.Sizes[type].Height + _model.Kerf);
 
     /// <summary>
     /// The column with the most value for its price. What a stock can be worth without regard to demand is cheap to

@@ -14,20 +14,9 @@ internal sealed record StockBox(int[] Least, int[] Most)
         new int[model.Stocks.Length],
         [.. Enumerable.Range(0, model.Stocks.Length).Select(s => model.Stock(s).Limit ?? Unlimited)]);
 
-    /// <summary>The part of the box with at least so many of a stock.</summary>
-    /// <param name="stock">The stock.</param>
-    /// <param name="count">How many.</param>
-    public StockBox AtLeast(int stock, int count) => this with { Least = With(Least, stock, count) };
-
-    /// <summary>The part of the box with at most so many of a stock.</summary>
-    /// <param name="stock">The stock.</param>
-    /// <param name="count">How many.</param>
-    public StockBox AtMost(int stock, int count) => this with { Most = With(Most, stock, count) };
-
-    private static int[] With(int[] counts, int at, int value)
-    {
-        int[] copy = [.. counts];
-        copy[at] = value;
-        return copy;
-    }
+    /// <summary>Takes stocks that are used off what is left of them; of an unlimited stock there is always as much left.</summary>
+    /// <param name="left">How many of each stock are left.</param>
+    /// <param name="stock">The stock used.</param>
+    /// <param name="copies">How many of it.</param>
+    public static void TakeOff(int[] left, int stock, int copies) => left[stock] -= left[stock] == Unlimited ? 0 : copies;
 }
