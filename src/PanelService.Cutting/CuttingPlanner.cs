@@ -28,7 +28,7 @@ public static class CuttingPlanner
         var search = new PlanSearch(model, work, progress);
         search.Run();
         var (patterns, missing) = model.Translate(search.Best.Select(u => new PatternUse(u.Column.Stock, u.Column.Block, u.Copies)));
-        return new CuttingResult(patterns, search.Spent, search.Bound, missing, work.Stopped);
+        return new CuttingResult(patterns, search.Spent, search.Bound, missing, work.Stopped) { Proof = search.Proof };
     }
 
     /// <summary>The work an effort stands for, in units of <see cref="WorkMeter"/>.</summary>

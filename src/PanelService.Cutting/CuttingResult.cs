@@ -17,6 +17,9 @@ public sealed record CuttingResult(
     ImmutableArray<int> Missing,
     bool StoppedEarly)
 {
+    /// <summary>Why no plan costs less than <see cref="LeastPossible"/>: figures that can be computed again.</summary>
+    public BoundProof Proof { get; init; } = BoundProof.None;
+
     /// <summary>Whether every piece was placed.</summary>
     public bool Complete => Missing.All(count => count == 0);
 }

@@ -8,8 +8,6 @@
 // Cost:    functions² × types; some milliseconds for 100 types. Pairs are compared in floating point, the best one is counted
 //          again in whole numbers.
 // Not:     as strong as the relaxation over patterns where that can be solved; one stock only.
-using System.Numerics;
-
 namespace PanelService.Cutting.Many;
 
 /// <summary>Counts sheets by dual feasible functions.</summary>
@@ -22,7 +20,13 @@ internal static class DualFeasibleBound
     /// <param name="table">Pieces and the stock.</param>
     /// <param name="looked">Gets the number of values looked at, a measure of the work.</param>
     /// <exception cref="ArgumentException">There are several stocks.</exception>
-    public static int Sheets(PieceTable table, out long looked)
+    public static int Sheets(PieceTable table, out long looked) => Count(table, out looked).Sheets;
+
+    /// <summary>The number of sheets with the values it comes from.</summary>
+    /// <param name="table">Pieces and the stock.</param>
+    /// <param name="looked">Gets the number of values looked at, a measure of the work.</param>
+    /// <exception cref="ArgumentException">There are several stocks.</exception>
+    public static SheetCount Count(PieceTable table, out long looked)
     {
         if (table.Stocks.Length != 1)
         {
@@ -43,7 +47,7 @@ internal static class DualFeasibleBound
             }
         }
 
-        return (int)Exact(table, across[best.Across], along[best.Along]);
+        return Exact(table, across[best.Across], along[best.Along]);
     }
 
     private static double Value(PieceTable table, double[] across, double[] along)
@@ -61,23 +65,31 @@ internal static class DualFeasibleBound
         return sum;
     }
 
-    private static BigInteger Exact(PieceTable table, Function across, Function along)
+    private static SheetCount Exact(PieceTable table, Function across, Function along)
     {
-        BigInteger sum = 0;
+        // Only sheets of hundreds of metres count so much: nothing is said of them.
+        if ((Int128)across.Whole * along.Whole > long.MaxValue)
+        {
+            return new SheetCount(0, new long[table.Types], 0);
+        }
+
+        long[] values = new long[table.Types];
+        Int128 sum = 0;
         for (int t = 0; t < table.Types; t++)
         {
-            BigInteger? least = null;
+            long? least = null;
             for (int shape = 2 * t; shape <= (2 * t) + 1; shape++)
             {
-                var value = (BigInteger)across.Values[shape] * along.Values[shape];
+                long value = across.Values[shape] * along.Values[shape];
                 least = table.MayLie(0, shape) && (least is null || value < least) ? value : least;
             }
 
-            sum += table.Demand[t] * (least ?? 0);
+            values[t] = least ?? 0;
+            sum += (Int128)table.Demand[t] * values[t];
         }
 
-        var whole = (BigInteger)across.Whole * along.Whole;
-        return (sum + whole - 1) / whole;
+        long whole = across.Whole * along.Whole;
+        return new SheetCount((int)((sum + whole - 1) / whole), values, whole);
     }
 
     private static List<Function> Functions(int[] extents, int whole)
@@ -121,3 +133,9 @@ internal static class DualFeasibleBound
     /// <summary>A function as values of all shapes' extents; <paramref name="Whole"/> is the sheet's value.</summary>
     private sealed record Function(long[] Values, long Whole, double[] Shares);
 }
+
+/// <summary>A number of sheets, and why it takes so many.</summary>
+/// <param name="Sheets">The number.</param>
+/// <param name="Values">Per type: what one counts.</param>
+/// <param name="Cap">What no sheet holds more than.</param>
+internal sealed record SheetCount(int Sheets, long[] Values, long Cap);

@@ -28,17 +28,19 @@ internal static class ManyOrders
     /// <summary>A quick lower bound of the price.</summary>
     /// <param name="model">The order; <see cref="PieceTable.Holds"/> it.</param>
     /// <param name="work">Where work is counted.</param>
+    /// <param name="proof">Told what the bound rests on.</param>
     /// <returns>The bound; 0 where nothing quick is known.</returns>
-    public static long Bound(Model model, WorkMeter work)
+    public static long Bound(Model model, WorkMeter work, ProofRecord proof)
     {
         if (model.Stocks.Length != 1)
         {
             return 0;
         }
 
-        int sheets = DualFeasibleBound.Sheets(new PieceTable(model), out long looked);
+        var count = DualFeasibleBound.Count(new PieceTable(model), out long looked);
         work.Spend(looked / 400);
-        return sheets * model.Stock(0).Price;
+        proof.Add(count);
+        return count.Sheets * model.Stock(0).Price;
     }
 
     /// <summary>Looks for cheaper plans.</summary>

@@ -25,10 +25,11 @@ internal sealed class CountSearch
     /// <param name="relaxation">Relaxes a box; its inequalities are used.</param>
     /// <param name="box">How many of each stock may be used.</param>
     /// <param name="work">Where work is counted.</param>
-    public CountSearch(Model model, Relaxation relaxation, StockBox box, WorkMeter work)
+    /// <param name="proof">Told which inequalities the mixes rest on.</param>
+    public CountSearch(Model model, Relaxation relaxation, StockBox box, WorkMeter work, ProofRecord proof)
     {
         (_model, _relaxation, _work) = (model, relaxation, work);
-        _mix = new PriceMix(model, box, work);
+        _mix = new PriceMix(model, box, work, proof);
         foreach (var vector in relaxation.Inequalities.OrderByDescending(v => v.Bound(model, model.Demand, box)).Take(Strongest))
         {
             _mix.Add(vector);

@@ -82,6 +82,24 @@ internal sealed class Model
         return ([.. uses], [.. open]);
     }
 
+    /// <summary>Per piece of the problem what is known of its type; 0 where the piece fits nothing.</summary>
+    /// <param name="perType">What is known.</param>
+    public ImmutableArray<long> ByPiece(long[] perType) => [.. _typeOf.Select(type => type < 0 ? 0 : perType[type])];
+
+    /// <summary>Per stock of the problem what is known of it; 0 where it is of no use.</summary>
+    /// <param name="perStock">What is known, per entry of <see cref="Stocks"/>.</param>
+    public ImmutableArray<T> ByStock<T>(T[] perStock)
+        where T : struct
+    {
+        var all = new T[_problem.Stocks.Length];
+        for (int s = 0; s < Stocks.Length; s++)
+        {
+            all[Stocks[s]] = perStock[s];
+        }
+
+        return [.. all];
+    }
+
     private static void Add(List<PatternUse> uses, PatternUse use)
     {
         if (uses.Count > 0 && uses[^1].Stock == use.Stock && uses[^1].Block.Equals(use.Block))

@@ -36,6 +36,7 @@ internal sealed class PlanSearch
     private readonly StockBox _box;
     private readonly long _priceDivisor;
     private readonly Scatter _scatter;
+    private readonly ProofRecord _proof;
     private readonly double[] _areas;
     private double[] _duals;
     private double[] _corrected;
@@ -53,6 +54,7 @@ internal sealed class PlanSearch
         _box = StockBox.Of(model);
         _priceDivisor = PriceDivisor(model);
         _scatter = new Scatter(model, _pool, work);
+        _proof = new ProofRecord(model);
         _areas = [.. Enumerable.Range(0, model.Types.Length).Select(model.PieceArea)];
         _duals = _areas;
         _corrected = _areas;
@@ -69,6 +71,9 @@ internal sealed class PlanSearch
 
     /// <summary>Pieces no plan found so far has a place for.</summary>
     public int Missing { get; private set; } = int.MaxValue;
+
+    /// <summary>What the bound rests on.</summary>
+    public BoundProof Proof => _proof.ToProof(_relaxation.Inequalities, _box);
 
     private bool Proven => Missing == 0 && Bound >= Spent;
 
@@ -133,7 +138,7 @@ internal sealed class PlanSearch
     // Quick bounds, ruin and recreate, the relaxation for its bound, and ruin and recreate again from another seed.
     private void SearchManyPieces()
     {
-        RaiseBound(ManyOrders.Bound(_model, _work));
+        RaiseBound(ManyOrders.Bound(_model, _work, _proof));
         DecideTightSheets();
         bool few = _model.Demand.Sum() <= FewPieces;
         ImproveMany(seed: 1, few ? ManyOrders.Share * FewPieces : ManyOrders.Share);
@@ -180,7 +185,8 @@ internal sealed class PlanSearch
     private void RaiseBound(long bound)
     {
         // Every plan's price is a sum of prices, so a multiple of their common divisor.
-        long whole = _priceDivisor <= 1 ? bound : (bound + _priceDivisor - 1) / _priceDivisor * _priceDivisor;
+        long whole = _priceDivisor <= 1 || bound == long.MaxValue ? bound : (bound + _priceDivisor - 1) / _priceDivisor * _priceDivisor;
+        _proof.Claim(whole);
         if (whole > Bound)
         {
             Bound = Math.Min(whole, Spent);
@@ -235,6 +241,11 @@ internal sealed class PlanSearch
             Take(cheapest);
         }
 
+        if (Missing == 0)
+        {
+            _proof.Exhausted(Spent);
+        }
+
         RaiseBound(Missing == 0 ? Spent : Bound);
     }
 
@@ -258,7 +269,11 @@ internal sealed class PlanSearch
             Take(plan);
         }
 
-        RaiseBound(tight.Impossible ? Bound + 1 : Bound);
+        if (tight.Impossible)
+        {
+            _proof.Exclude([sheets], ExclusionSource.AllTightPatterns);
+            RaiseBound(Bound + 1);
+        }
     }
 
     private void SearchCounts(long reserve = 0)
@@ -268,14 +283,14 @@ internal sealed class PlanSearch
             return;
         }
 
-        var counts = new CountSearch(_model, _relaxation, _box, _work);
+        var counts = new CountSearch(_model, _relaxation, _box, _work, _proof);
         bool open = false;
         for (int tries = 0; tries < MostMixes && !Proven && !_work.Exhausted && _work.Left > reserve; tries++)
         {
             var mix = counts.Next(MixRounds);
             if (!open)
             {
-                RaiseBound(Math.Min(Spent, mix.Bound));
+                RaiseBound(mix.Bound);
             }
 
             if (mix.Counts is null || (Missing == 0 && mix.Bound >= Spent))
@@ -287,6 +302,11 @@ internal sealed class PlanSearch
             if (tight.Plan is { } plan)
             {
                 Take(plan);
+            }
+
+            if (tight.Impossible)
+            {
+                _proof.Exclude(mix.Counts, ExclusionSource.AllTightPatterns);
             }
 
             if (tight is { Plan: null, Impossible: false })

@@ -15,6 +15,7 @@ internal sealed class PriceMix
 
     private readonly Model _model;
     private readonly WorkMeter _work;
+    private readonly ProofRecord _proof;
     private readonly CpModel _programme = new();
     private readonly IntVar[] _counts;
 
@@ -22,9 +23,10 @@ internal sealed class PriceMix
     /// <param name="model">The model.</param>
     /// <param name="box">How many of each stock may be used.</param>
     /// <param name="work">Where its work is counted.</param>
-    public PriceMix(Model model, StockBox box, WorkMeter work)
+    /// <param name="proof">Told of every inequality.</param>
+    public PriceMix(Model model, StockBox box, WorkMeter work, ProofRecord proof)
     {
-        (_model, _work) = (model, work);
+        (_model, _work, _proof) = (model, work, proof);
         long pieces = model.Demand.Sum(d => (long)d);
         _counts = [.. Enumerable.Range(0, model.Stocks.Length).Select(s => _programme.NewIntVar(box.Least[s], Math.Min(box.Most[s], pieces), ""))];
         var price = LinearExpr.WeightedSum(_counts, Enumerable.Range(0, _counts.Length).Select(s => model.Stock(s).Price));
@@ -35,6 +37,7 @@ internal sealed class PriceMix
     /// <param name="vector">The value vector.</param>
     public void Add(DualVector vector)
     {
+        _proof.Add(vector);
         var covered = vector.Covered(_model.Demand);
         if (covered < long.MaxValue / 4)
         {
