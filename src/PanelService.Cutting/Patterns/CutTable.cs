@@ -47,6 +47,26 @@ internal sealed class CutTable
         _far = [.. far];
     }
 
+    /// <summary>No table over these points has more cuts.</summary>
+    /// <param name="set">The axis's points.</param>
+    public static long Most(PointSet set)
+    {
+        var points = set.Points;
+        long most = 0;
+        int half = 0;
+        for (int i = 0; i < points.Length; i++)
+        {
+            while (2 * points[half] <= points[i])
+            {
+                half++;
+            }
+
+            most += half;
+        }
+
+        return most;
+    }
+
     /// <summary>The nearer parts of the cuts at a point.</summary>
     /// <param name="point">The point's index.</param>
     public ReadOnlySpan<int> Near(int point) => _near.AsSpan(_start[point], _start[point + 1] - _start[point]);

@@ -76,7 +76,7 @@ internal sealed class Grid
             }
 
             var (x, y) = (area.PointsX(shapes), area.PointsY(shapes));
-            if (WorkOf(x.Count, y.Count) <= mostWork)
+            if (WorkOf(x, y) <= mostWork)
             {
                 return new Grid(shapes, area.Pieces.Count, area.Kerf, x, y)
                 {
@@ -87,6 +87,6 @@ internal sealed class Grid
         }
     }
 
-    /// <summary>No more work than this is a programme over so many points.</summary>
-    private static double WorkOf(double x, double y) => (x * x / 4 * y) + (y * y / 4 * x);
+    /// <summary>No more work than this is a programme over these points.</summary>
+    private static long WorkOf(PointSet x, PointSet y) => (CutTable.Most(x) * y.Count) + (CutTable.Most(y) * x.Count) + ((long)x.Count * y.Count);
 }

@@ -108,6 +108,46 @@ internal sealed class ValueProgramme
         return i < 0 || j < 0 || At(i, j) == 0 ? null : Trace(i, j);
     }
 
+    /// <summary>
+    /// Patterns of a rectangle that differ in their first cut, the most valuable first: they cost no programme of their own.
+    /// </summary>
+    /// <param name="width">Width without the kerf.</param>
+    /// <param name="height">Height without the kerf.</param>
+    /// <param name="above">Only patterns worth more than this.</param>
+    public IEnumerable<Block> Patterns(long width, long height, int above)
+    {
+        int i = _grid.X.Floor(width + _grid.Kerf);
+        int j = _grid.Y.Floor(height + _grid.Kerf);
+        if (i < 0 || j < 0)
+        {
+            return [];
+        }
+
+        var cuts = new List<(int Worth, Axis Axis, int Near, int Far)>();
+        AddCuts(cuts, Axis.X, _grid.CutsX, i, a => At(a, j));
+        AddCuts(cuts, Axis.Y, _grid.CutsY, j, b => At(i, b));
+        return cuts.Where(cut => cut.Worth > above)
+            .OrderByDescending(cut => cut.Worth)
+            .Select(cut => cut.Axis == Axis.X
+                ? BlockMath.Join(Axis.X, Trace(cut.Far, j), Trace(cut.Near, j))
+                : BlockMath.Join(Axis.Y, Trace(i, cut.Far), Trace(i, cut.Near)));
+    }
+
+    private static void AddCuts(
+        List<(int Worth, Axis Axis, int Near, int Far)> cuts, Axis axis, CutTable table, int at, Func<int, int> worth)
+    {
+        var near = table.Near(at);
+        var far = table.Far(at);
+        for (int cut = 0; cut < near.Length; cut++)
+        {
+            var (a, b) = (worth(near[cut]), worth(far[cut]));
+            if (a > 0 && b > 0)
+            {
+                cuts.Add((a + b, axis, near[cut], far[cut]));
+            }
+        }
+    }
+
     /// <summary>The best value at two points.</summary>
     /// <param name="i">The index of the point along the width.</param>
     /// <param name="j">The index of the point along the height.</param>

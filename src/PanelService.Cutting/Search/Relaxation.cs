@@ -10,6 +10,9 @@ namespace PanelService.Cutting.Search;
 /// <summary>Solves the relaxation for a demand and a box.</summary>
 internal sealed class Relaxation
 {
+    private const int MostAdded = 12;
+    private const int MostTried = 100;
+
     private readonly Model _model;
     private readonly Pricing _pricing;
     private readonly ColumnPool _pool;
@@ -129,10 +132,32 @@ internal sealed class Relaxation
             {
                 master.Add(column);
                 added = true;
+                if (demand is null)
+                {
+                    AddMore(master, solution, vector, s);
+                }
             }
         }
 
         return added;
+    }
+
+    /// <summary>Other good columns from the same programme, where it is dear.</summary>
+    private void AddMore(Master master, MasterSolution solution, DualVector vector, int stock)
+    {
+        double worth = Math.ScaleB(_model.Stock(stock).Price - solution.StockDuals[stock], vector.Shift);
+        int added = 0;
+        foreach (var column in _pricing.More(stock, worth).Take(MostTried))
+        {
+            if (Improves(column, solution) && _pool.Add(column))
+            {
+                master.Add(column);
+                if (++added == MostAdded)
+                {
+                    return;
+                }
+            }
+        }
     }
 }
 
