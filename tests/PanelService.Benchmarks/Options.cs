@@ -13,6 +13,7 @@ namespace PanelService.Benchmarks;
 /// <param name="Skip">Cases left out before the first that runs.</param>
 /// <param name="Seconds">A clock that stops each case; null: none, so that results repeat.</param>
 /// <param name="Only">Only cases whose name holds this text; null: all.</param>
+/// <param name="Check">Whether every bound is computed again by code that shares nothing with the engine.</param>
 public sealed record Options(
     IReadOnlyList<string> Suites,
     string? Data,
@@ -22,7 +23,8 @@ public sealed record Options(
     int? First,
     int Skip,
     double? Seconds,
-    string? Only)
+    string? Only,
+    bool Check)
 {
     /// <summary>How the program is called.</summary>
     public const string Usage =
@@ -36,6 +38,7 @@ public sealed record Options(
           --first N       only the first N cases of a suite
           --skip N        leave the first N out
           --only TEXT     only cases whose name holds TEXT
+          --check         compute every bound again by code that shares nothing with the engine
           --seconds S     stop each case after S seconds (its result need not repeat then)
         """;
 
@@ -49,7 +52,7 @@ public sealed record Options(
     /// <exception cref="ArgumentException">An unknown option, or one without its value.</exception>
     public static Options Parse(IReadOnlyList<string> args)
     {
-        var options = new Options([], null, Effort.Steady, false, false, null, 0, null, null);
+        var options = new Options([], null, Effort.Steady, false, false, null, 0, null, null, false);
         var suites = new List<string>();
         for (int i = 0; i < args.Count; i++)
         {
@@ -59,6 +62,7 @@ public sealed record Options(
                 "--data" => options with { Data = Value() },
                 "--effort" => options with { Effort = Enum.Parse<Effort>(Value(), ignoreCase: true) },
                 "--one-thread" => options with { OneThread = true },
+                "--check" => options with { Check = true },
                 "--details" => options with { Details = true },
                 "--first" => options with { First = int.Parse(Value(), CultureInfo.InvariantCulture) },
                 "--skip" => options with { Skip = int.Parse(Value(), CultureInfo.InvariantCulture) },

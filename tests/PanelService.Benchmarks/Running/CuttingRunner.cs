@@ -24,6 +24,7 @@ public static class CuttingRunner
             Known = one.KnownPlan,
             Met = one.KnownPlan is { } known ? result.Spent <= known : null,
             Fault = PlanAudit.Fault(one, result),
+            Verdict = options.Check && result.Complete ? BoundAudit.Check(one.Problem, result) : null,
         };
     }
 

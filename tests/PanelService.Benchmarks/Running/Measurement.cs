@@ -1,3 +1,5 @@
+using PanelService.Checking.Bounds;
+
 namespace PanelService.Benchmarks.Running;
 
 /// <summary>What one case came to.</summary>
@@ -18,6 +20,9 @@ public sealed record Measurement(
 
     /// <summary>What is wrong with the result, in words; null: nothing.</summary>
     public string? Fault { get; init; }
+
+    /// <summary>What became of computing the bound again; null: that was not asked for.</summary>
+    public BoundVerdict? Verdict { get; init; }
 
     /// <summary>Whether the plan is proven.</summary>
     public bool Proven => Spent == LeastPossible;

@@ -1,4 +1,5 @@
 using PanelService.Benchmarks.Suites;
+using PanelService.Checking.Bounds;
 
 namespace PanelService.Benchmarks.Running;
 
@@ -35,6 +36,6 @@ public static class SuiteRun
         }
 
         Table.Print(name, suite.Reach, rows);
-        return rows.Any(row => row.Fault is not null) ? 1 : 0;
+        return rows.Any(row => row.Fault is not null || row.Verdict is { Finding: BoundFinding.Wrong }) ? 1 : 0;
     }
 }

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using PanelService.Checking.Bounds;
 
 namespace PanelService.Benchmarks.Running;
 
@@ -13,7 +14,7 @@ public static class Table
     /// <param name="one">The case.</param>
     public static void PrintDetail(Measurement one) => Console.WriteLine(string.Create(
         CultureInfo.InvariantCulture,
-        $"{one.Name,-28} plan {one.Spent,8} bound {one.LeastPossible,8} known {one.Known,8} {(one.Proven ? "proven" : one.Gap.ToString("P3", CultureInfo.InvariantCulture)),10} cpu {one.Cpu.TotalMilliseconds,9:0.0} clock {one.Clock.TotalMilliseconds,9:0.0} {one.Fault}"));
+        $"{one.Name,-28} plan {one.Spent,8} bound {one.LeastPossible,8} known {one.Known,8} {(one.Proven ? "proven" : one.Gap.ToString("P3", CultureInfo.InvariantCulture)),10} cpu {one.Cpu.TotalMilliseconds,9:0.0} clock {one.Clock.TotalMilliseconds,9:0.0} {one.Fault}{Words(one.Verdict)}"));
 
     /// <summary>One line per group and one for all, then faults, memory and what the suite must reach.</summary>
     /// <param name="suite">The suite's name.</param>
@@ -31,6 +32,7 @@ public static class Table
 
         PrintRow(suite, all);
         Within(all);
+        PrintChecks(all);
         foreach (var one in all.Where(one => one.Fault is not null))
         {
             Console.WriteLine($"FAULT {one.Name}: {one.Fault}");
@@ -39,6 +41,27 @@ public static class Table
         long peak = Process.GetCurrentProcess().PeakWorkingSet64 >> 20;
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture, $"peak memory {peak} MB; faults {all.Count(one => one.Fault is not null)}; to reach: {reach}"));
+    }
+
+    private static string Words(BoundVerdict? verdict) => verdict is null ? "" : $" {verdict.Finding} {verdict.Why}";
+
+    // What is not computed again counts as nothing but that.
+    private static void PrintChecks(IReadOnlyList<Measurement> all)
+    {
+        BoundVerdict[] verdicts = [.. all.Select(one => one.Verdict).OfType<BoundVerdict>()];
+        if (verdicts.Length == 0)
+        {
+            return;
+        }
+
+        int Count(BoundFinding finding) => verdicts.Count(verdict => verdict.Finding == finding);
+        Console.WriteLine(string.Create(
+            CultureInfo.InvariantCulture,
+            $"bounds re-checked {Count(BoundFinding.Right)} of {verdicts.Length}; wrong {Count(BoundFinding.Wrong)}; not re-checked {Count(BoundFinding.NotRechecked)}"));
+        foreach (var one in all.Where(one => one.Verdict is { Finding: not BoundFinding.Right }))
+        {
+            Console.WriteLine($"{one.Verdict!.Finding} {one.Name}: {one.Verdict.Why}");
+        }
     }
 
     private static void PrintRow(string name, IReadOnlyList<Measurement> rows)

@@ -1,0 +1,298 @@
+// Problem: what is the most that one pattern of a stock can be worth?
+// Idea:    F(x, y) = the best of one piece, of two rectangles left and right of a cut, and of two below and above one,
+//          for x and y among the sums of extents. A pattern may hold more of a piece than is wanted, so what comes out is
+//          a true upper bound; patterns within the demand have all their edges on these points.
+//          Too many points: every size is rounded down to a unit. What fitted still fits, so it stays an upper bound. A
+//          piece smaller than the unit counts by its area instead.
+// Source:  Gilmore and Gomory, Operations Research 14 (1966). Shares no line with the engine: that one fills tiles of
+//          32-bit numbers and drops cuts, this one goes through all of them in 64 bits.
+// Cost:    x²y/4 + y²x/4 additions for x and y points.
+using System.Numerics;
+
+namespace PanelService.Checking.Bounds;
+
+/// <summary>Best pattern values of stocks on which every piece may lie alike.</summary>
+internal sealed class CapTable
+{
+    // Some seconds. The engine stops at a sixth of it.
+    private const double MostWork = 2.5e9;
+
+    private readonly BoundCase _case;
+    private readonly List<Shape> _shapes = [];
+    private readonly List<(int Piece, long Area)> _tiny = [];
+    private readonly bool _swapped;
+    private long[] _x = [];
+    private long[] _y = [];
+    private int[][] _farY = [];
+    private long[][] _best = [];
+
+    /// <summary>Prepares points and shapes.</summary>
+    /// <param name="problem">The case.</param>
+    /// <param name="stocks">Stocks with the same ways of lying.</param>
+    public CapTable(BoundCase problem, int[] stocks)
+    {
+        (_case, Stocks) = (problem, stocks);
+        long width = stocks.Max(s => problem.Stocks[s].Width) + problem.Kerf;
+        long height = stocks.Max(s => problem.Stocks[s].Height) + problem.Kerf;
+        for (long unit = 1; ; unit = unit == 1 ? Math.Max(2, Math.Max(width, height) / 20_000) : unit + Math.Max(1, unit / 12))
+        {
+            if (unit == 1 && !Countable(width, height))
+            {
+                continue;
+            }
+
+            Prepare(unit, width, height);
+            if (Work(_x.Length, _y.Length) <= MostWork)
+            {
+                Exact = unit == 1;
+                break;
+            }
+        }
+
+        // Cuts of the first axis are tried for many places at once, so that one gets the more points.
+        _swapped = _y.Length > _x.Length;
+        if (_swapped)
+        {
+            (_x, _y) = (_y, _x);
+        }
+
+        _farY = [.. Enumerable.Range(0, _y.Length).Select(j => Far(_y, j))];
+    }
+
+    /// <summary>The stocks.</summary>
+    public int[] Stocks { get; }
+
+    /// <summary>Whether sizes are the true ones.</summary>
+    public bool Exact { get; }
+
+    /// <summary>Fills the table.</summary>
+    /// <param name="values">Per piece, 0 or more.</param>
+    /// <returns>Whether the numbers are small enough for that.</returns>
+    public bool Fill(IReadOnlyList<long> values)
+    {
+        if (_shapes.Any(shape => (BigInteger)values[shape.Piece] * _x[^1] * _y[^1] / ((BigInteger)shape.Width * shape.Height) >= long.MaxValue / 4))
+        {
+            return false;
+        }
+
+        _best = [.. _x.Select(_ => new long[_y.Length])];
+        for (int i = 1; i < _x.Length; i++)
+        {
+            FillRow(i, values);
+        }
+
+        return true;
+    }
+
+    /// <summary>No pattern of a stock within the demand is worth more.</summary>
+    /// <param name="stock">One of <see cref="Stocks"/>.</param>
+    /// <param name="values">The values the table was filled with.</param>
+    public long Cap(int stock, IReadOnlyList<long> values)
+    {
+        var (i, j) = Corner(stock);
+        var area = (BigInteger)(_case.Stocks[stock].Width + _case.Kerf) * (_case.Stocks[stock].Height + _case.Kerf);
+        var byArea = _tiny.Select(tiny => ((values[tiny.Piece] * area) + tiny.Area - 1) / tiny.Area).DefaultIfEmpty(0).Max();
+        return (long)(_best[i][j] + byArea);
+    }
+
+    /// <summary>Per piece how many a best pattern of a stock holds; meaningful where <see cref="Exact"/>.</summary>
+    /// <param name="stock">One of <see cref="Stocks"/>.</param>
+    /// <param name="values">The values the table was filled with.</param>
+    public int[] Pattern(int stock, IReadOnlyList<long> values)
+    {
+        int[] counts = new int[_case.Pieces.Length];
+        var (i, j) = Corner(stock);
+        Trace(i, j, values, counts);
+        return counts;
+    }
+
+    private (int I, int J) Corner(int stock)
+    {
+        var (width, height) = (_case.Stocks[stock].Width + _case.Kerf, _case.Stocks[stock].Height + _case.Kerf);
+        return (Floor(_x, _swapped ? height : width), Floor(_y, _swapped ? width : height));
+    }
+
+    // Sums in steps of the sizes' divisor must be few enough to be marked one by one.
+    private bool Countable(long width, long height)
+    {
+        long unit = Ways(width, height).Aggregate(0L, (d, s) => (long)BigInteger.GreatestCommonDivisor(d, BigInteger.GreatestCommonDivisor(s.Width, s.Height)));
+        return unit == 0 || Math.Max(width, height) / unit <= 500_000;
+    }
+
+    private void Prepare(long unit, long width, long height)
+    {
+        _shapes.Clear();
+        _tiny.Clear();
+        foreach (var shape in Ways(width, height))
+        {
+            var rounded = shape with { Width = shape.Width / unit * unit, Height = shape.Height / unit * unit };
+            if (rounded.Width == 0 || rounded.Height == 0)
+            {
+                _tiny.Add((shape.Piece, shape.Width * shape.Height));
+            }
+            else
+            {
+                _shapes.Add(rounded);
+            }
+        }
+
+        _x = SumPoints.Of(Extents(shape => shape.Width), width);
+        _y = SumPoints.Of(Extents(shape => shape.Height), height);
+    }
+
+    private List<(long[] Extents, int Most)> Extents(Func<Shape, long> extent) => [.. _shapes
+        .GroupBy(shape => shape.Piece)
+        .Select(ways => (ways.Select(extent).Distinct().ToArray(), _case.Pieces[ways.Key].Demand))];
+
+    private IEnumerable<Shape> Ways(long width, long height)
+    {
+        for (int i = 0; i < _case.Pieces.Length; i++)
+        {
+            var piece = _case.Pieces[i];
+            var (upright, turned) = piece.On[Stocks[0]];
+            var (w, h) = (piece.Width + _case.Kerf, piece.Height + _case.Kerf);
+            if (upright && w <= width && h <= height)
+            {
+                yield return new Shape(i, w, h);
+            }
+
+            if (turned && h <= width && w <= height)
+            {
+                yield return new Shape(i, h, w);
+            }
+        }
+    }
+
+    private static double Work(double x, double y) => (x * x / 4 * y) + (y * y / 4 * x);
+
+    private void FillRow(int i, IReadOnlyList<long> values)
+    {
+        long[] row = _best[i];
+        _best[i - 1].CopyTo(row, 0);
+        foreach (var shape in _shapes)
+        {
+            var (along, across) = _swapped ? (shape.Height, shape.Width) : (shape.Width, shape.Height);
+            if (along <= _x[i])
+            {
+                int at = Array.BinarySearch(_y, across);
+                row[at] = Math.Max(row[at], values[shape.Piece]);
+            }
+        }
+
+        int[] far = Far(_x, i);
+        for (int k = 1; k < far.Length; k++)
+        {
+            RaiseToSum(row, _best[k], _best[far[k]]);
+        }
+
+        for (int j = 1; j < _y.Length; j++)
+        {
+            row[j] = Math.Max(Math.Max(row[j], row[j - 1]), BestCut(row, _farY[j]));
+        }
+    }
+
+    private static void RaiseToSum(long[] target, long[] a, long[] b)
+    {
+        int lanes = Vector<long>.Count;
+        int j = 0;
+        for (; j + lanes <= target.Length; j += lanes)
+        {
+            Vector.Max(new Vector<long>(target, j), new Vector<long>(a, j) + new Vector<long>(b, j)).CopyTo(target, j);
+        }
+
+        for (; j < target.Length; j++)
+        {
+            target[j] = Math.Max(target[j], a[j] + b[j]);
+        }
+    }
+
+    private static long BestCut(long[] row, int[] far)
+    {
+        long best = 0;
+        for (int k = 1; k < far.Length; k++)
+        {
+            best = Math.Max(best, unchecked(row[k] + row[far[k]]));
+        }
+
+        return best;
+    }
+
+    /// <summary>For every first part up to the middle of a point: the largest point the second part holds.</summary>
+    private static int[] Far(long[] points, int at)
+    {
+        var far = new List<int>();
+        int rest = at;
+        for (int k = 0; 2 * points[k] <= points[at] && k <= at; k++)
+        {
+            while (points[rest] > points[at] - points[k])
+            {
+                rest--;
+            }
+
+            far.Add(rest);
+        }
+
+        return [.. far];
+    }
+
+    private static int Floor(long[] points, long extent)
+    {
+        int at = Array.BinarySearch(points, extent);
+        return at >= 0 ? at : ~at - 1;
+    }
+
+    private void Trace(int i, int j, IReadOnlyList<long> values, int[] counts)
+    {
+        long worth = _best[i][j];
+        if (worth == 0)
+        {
+            return;
+        }
+
+        foreach (var shape in _shapes.Where(shape => values[shape.Piece] == worth))
+        {
+            var (along, across) = _swapped ? (shape.Height, shape.Width) : (shape.Width, shape.Height);
+            if (along <= _x[i] && across <= _y[j])
+            {
+                counts[shape.Piece]++;
+                return;
+            }
+        }
+
+        int[] farX = Far(_x, i);
+        int k = FirstCut(farX, (near, rest) => _best[near][j] + _best[rest][j] == worth && _best[near][j] > 0);
+        if (k > 0)
+        {
+            Trace(k, j, values, counts);
+            Trace(farX[k], j, values, counts);
+            return;
+        }
+
+        k = FirstCut(_farY[j], (near, rest) => _best[i][near] + _best[i][rest] == worth && _best[i][near] > 0);
+        if (k > 0)
+        {
+            Trace(i, k, values, counts);
+            Trace(i, _farY[j][k], values, counts);
+            return;
+        }
+
+        // Nothing new here: the same pattern lies in a smaller rectangle.
+        (i, j) = i > 0 && _best[i - 1][j] == worth ? (i - 1, j) : (i, j - 1);
+        Trace(i, j, values, counts);
+    }
+
+    private static int FirstCut(int[] far, Func<int, int, bool> matches)
+    {
+        for (int k = 1; k < far.Length; k++)
+        {
+            if (matches(k, far[k]))
+            {
+                return k;
+            }
+        }
+
+        return -1;
+    }
+
+    private readonly record struct Shape(int Piece, long Width, long Height);
+}
