@@ -81,6 +81,7 @@ public sealed class BoundChecker
         while (true)
         {
             var (counts, ended) = new LeastMix(_case, _known).Below(_stated.Claim);
+            (counts, ended) = ended ? (counts, ended) : MixBySolver.Below(_case, _known, _stated.Claim);
             if (counts is null)
             {
                 return ended ? BoundVerdict.Right : BoundVerdict.NotRechecked("too many counts of stocks");

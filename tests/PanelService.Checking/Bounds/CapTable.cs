@@ -222,7 +222,7 @@ internal sealed class CapTable
     {
         var far = new List<int>();
         int rest = at;
-        for (int k = 0; 2 * points[k] <= points[at] && k <= at; k++)
+        for (int k = 0; k <= at && 2 * points[k] <= points[at]; k++)
         {
             while (points[rest] > points[at] - points[k])
             {

@@ -4,12 +4,13 @@
 //          a stock never forbids anything, so one that costs nothing is used to its limit.
 // Cost:    counts to the power of the stocks but one, far less with several inequalities; it counts its steps.
 // Source:  plain branch and bound in whole numbers; no solver, no floating point.
+// Not:     for thousands of each of several stocks: it says that it gave up.
 namespace PanelService.Checking.Bounds;
 
 /// <summary>Finds the cheapest counts that are not forbidden.</summary>
 internal sealed class LeastMix
 {
-    private const long MostSteps = 30_000_000;
+    private const long MostSteps = 3_000_000;
 
     private readonly KnownFacts _known;
     private readonly CaseStock[] _stocks;
