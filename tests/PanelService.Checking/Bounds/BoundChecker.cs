@@ -18,6 +18,7 @@ public sealed class BoundChecker
     private readonly KnownFacts _known = new();
     private readonly int[][] _groups;
     private readonly Lazy<CapTable[]> _tables;
+    private readonly Lazy<CapTable>[] _finer;
     private readonly Lazy<CoverSearch> _cover;
     private readonly HashSet<StatedInequality> _seen = new(ReferenceEqualityComparer.Instance);
     private string? _open;
@@ -28,7 +29,8 @@ public sealed class BoundChecker
         _groups = [.. Enumerable.Range(0, problem.Stocks.Length)
             .GroupBy(s => string.Join(';', problem.Pieces.Select(piece => piece.On[s])), StringComparer.Ordinal)
             .Select(group => group.ToArray())];
-        _tables = new(() => [.. _groups.Select(group => new CapTable(_case, group))]);
+        _tables = new(() => [.. _groups.Select(group => new CapTable(_case, group, CapTable.Quick))]);
+        _finer = [.. _groups.Select(group => new Lazy<CapTable>(() => new CapTable(_case, group, CapTable.Slow)))];
         _cover = new(() => new CoverSearch(_case, _groups));
     }
 
@@ -164,27 +166,46 @@ public sealed class BoundChecker
         }
 
         long[] caps = [.. inequality.Caps];
-        foreach (var table in _tables.Value)
+        for (int group = 0; group < _groups.Length; group++)
         {
-            if (!table.Fill(inequality.Values))
+            if (Recompute(_tables.Value[group], inequality, caps) is { } wrong)
             {
-                return BoundVerdict.NotRechecked("values too large");
+                return wrong;
             }
 
-            foreach (int stock in table.Stocks.Where(s => _case.Stocks[s].Limit != 0))
+            bool isOpen = _groups[group].Any(s => caps[s] > inequality.Caps[s]) && !_tables.Value[group].Exact;
+            if (isOpen && Recompute(_finer[group].Value, inequality, caps) is { } wrongAfterAll)
             {
-                long cap = table.Cap(stock, inequality.Values);
-                if (cap > caps[stock] && IsWitness(table, stock, inequality.Values))
-                {
-                    return BoundVerdict.Wrong(Text($"a pattern of stock {stock} is worth {cap}, the cap is {caps[stock]}"));
-                }
-
-                _open = cap > caps[stock] ? Text($"cap {caps[stock]} of stock {stock}, computed again as {cap} at most") : _open;
-                caps[stock] = Math.Max(caps[stock], cap);
+                return wrongAfterAll;
             }
         }
 
+        int open = Enumerable.Range(0, caps.Length).FirstOrDefault(s => caps[s] > inequality.Caps[s], -1);
+        _open = open < 0 ? _open : Text($"cap {inequality.Caps[open]} of stock {open}, computed again as {caps[open]} at most");
         _known.Inequalities.Add((caps, Needed(inequality)));
+        return null;
+    }
+
+    /// <summary>Computes the caps of a table's stocks again.</summary>
+    private BoundVerdict? Recompute(CapTable table, StatedInequality inequality, long[] caps)
+    {
+        if (!table.Fill(inequality.Values))
+        {
+            return BoundVerdict.NotRechecked("values too large");
+        }
+
+        foreach (int stock in table.Stocks.Where(s => _case.Stocks[s].Limit != 0))
+        {
+            long cap = table.Cap(stock, inequality.Values);
+            long stated = inequality.Caps[stock];
+            if (cap > stated && IsWitness(table, stock, inequality.Values))
+            {
+                return BoundVerdict.Wrong(Text($"a pattern of stock {stock} is worth {cap}, the cap is {stated}"));
+            }
+
+            caps[stock] = Math.Max(stated, caps[stock] > stated ? Math.Min(caps[stock], cap) : cap);
+        }
+
         return null;
     }
 

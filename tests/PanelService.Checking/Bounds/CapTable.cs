@@ -14,12 +14,16 @@ namespace PanelService.Checking.Bounds;
 /// <summary>Best pattern values of stocks on which every piece may lie alike.</summary>
 internal sealed class CapTable
 {
-    // Some seconds. The engine stops at a sixth of it.
-    private const double MostWork = 2.5e9;
+    /// <summary>A second or two of work: enough for the true sizes of inch formats.</summary>
+    public const double Quick = 2.5e9;
+
+    /// <summary>Ten seconds or so, for where the quick one says too little.</summary>
+    public const double Slow = 1.5e10;
 
     private readonly BoundCase _case;
     private readonly List<Shape> _shapes = [];
     private readonly List<(int Piece, long Area)> _tiny = [];
+    private readonly List<(int Piece, long Area)> _areas = [];
     private readonly bool _swapped;
     private long[] _x = [];
     private long[] _y = [];
@@ -29,11 +33,13 @@ internal sealed class CapTable
     /// <summary>Prepares points and shapes.</summary>
     /// <param name="problem">The case.</param>
     /// <param name="stocks">Stocks with the same ways of lying.</param>
-    public CapTable(BoundCase problem, int[] stocks)
+    /// <param name="mostWork">The most additions.</param>
+    public CapTable(BoundCase problem, int[] stocks, double mostWork)
     {
         (_case, Stocks) = (problem, stocks);
         long width = stocks.Max(s => problem.Stocks[s].Width) + problem.Kerf;
         long height = stocks.Max(s => problem.Stocks[s].Height) + problem.Kerf;
+        _areas.AddRange(Ways(width, height).Select(shape => (shape.Piece, shape.Width * shape.Height)));
         for (long unit = 1; ; unit = unit == 1 ? Math.Max(2, Math.Max(width, height) / 20_000) : unit + Math.Max(1, unit / 12))
         {
             if (unit == 1 && !Countable(width, height))
@@ -42,7 +48,7 @@ internal sealed class CapTable
             }
 
             Prepare(unit, width, height);
-            if (Work(_x.Length, _y.Length) <= MostWork)
+            if (Work(_x.Length, _y.Length) <= mostWork)
             {
                 Exact = unit == 1;
                 break;
@@ -91,8 +97,8 @@ internal sealed class CapTable
     {
         var (i, j) = Corner(stock);
         var area = (BigInteger)(_case.Stocks[stock].Width + _case.Kerf) * (_case.Stocks[stock].Height + _case.Kerf);
-        var byArea = _tiny.Select(tiny => ((values[tiny.Piece] * area) + tiny.Area - 1) / tiny.Area).DefaultIfEmpty(0).Max();
-        return (long)(_best[i][j] + byArea);
+        var tiny = MostByArea(_tiny, values, area);
+        return Exact ? _best[i][j] : (long)BigInteger.Min(_best[i][j] + tiny, MostByArea(_areas, values, area));
     }
 
     /// <summary>Per piece how many a best pattern of a stock holds; meaningful where <see cref="Exact"/>.</summary>
@@ -105,6 +111,10 @@ internal sealed class CapTable
         Trace(i, j, values, counts);
         return counts;
     }
+
+    /// <summary>What an area is worth when it is filled with the piece that is worth most for its own.</summary>
+    private static BigInteger MostByArea(List<(int Piece, long Area)> pieces, IReadOnlyList<long> values, BigInteger area) =>
+        pieces.Select(one => ((values[one.Piece] * area) + one.Area - 1) / one.Area).DefaultIfEmpty(0).Max();
 
     private (int I, int J) Corner(int stock)
     {
