@@ -31,13 +31,14 @@ public sealed class BoundChecker
             .Select(group => group.ToArray())];
         _tables = new(() => [.. _groups.Select(group => new CapTable(_case, group, CapTable.Quick))]);
         _finer = [.. _groups.Select(group => new Lazy<CapTable>(() => new CapTable(_case, group, CapTable.Slow)))];
-        _cover = new(() => new CoverSearch(_case, _groups));
+        _cover = new(() => new CoverSearch(_case, _groups, _known));
     }
 
     /// <summary>Checks a bound.</summary>
     /// <param name="problem">The case.</param>
     /// <param name="stated">What is said of it.</param>
-    /// <param name="all">Whether also what the claim does not need is checked.</param>
+    /// <param name="all">Whether also what the claim does not need is checked, and every cap as stated. Else it is enough
+    /// that the claim follows, be it from caps somewhat larger than stated.</param>
     public static BoundVerdict Check(BoundCase problem, StatedProof stated, bool all = false)
     {
         ArgumentNullException.ThrowIfNull(problem);
@@ -52,8 +53,7 @@ public sealed class BoundChecker
             return BoundVerdict.Wrong(Text($"no plan is said to cost less than {_stated.Claim}, bound {_case.LeastPossible}; one costs {_case.Spent}"));
         }
 
-        var wrong = all ? Everything() : null;
-        return wrong ?? Claim();
+        return (all ? Everything() : null) ?? Claim();
     }
 
     /// <summary>Every statement, needed or not.</summary>
@@ -69,13 +69,13 @@ public sealed class BoundChecker
 
         foreach (var counts in _stated.Exclusions)
         {
-            if (Take([.. counts]) is { Finding: BoundFinding.Wrong } wrong)
+            if (Take([.. counts]) is { } wrong)
             {
                 return wrong;
             }
         }
 
-        return null;
+        return _open is { } open ? BoundVerdict.NotRechecked(open) : null;
     }
 
     private BoundVerdict Claim()
@@ -180,9 +180,36 @@ public sealed class BoundChecker
             }
         }
 
+        if (Narrow(inequality, caps) is { } tooLow)
+        {
+            return tooLow;
+        }
+
         int open = Enumerable.Range(0, caps.Length).FirstOrDefault(s => caps[s] > inequality.Caps[s], -1);
         _open = open < 0 ? _open : Text($"cap {inequality.Caps[open]} of stock {open}, computed again as {caps[open]} at most");
-        _known.Inequalities.Add((caps, Needed(inequality)));
+        _known.Inequalities.Add((inequality.Values, caps, Needed(inequality)));
+        return null;
+    }
+
+    /// <summary>
+    /// A table's best pattern may hold more than a plan can have. Where that is what stands above a cap, the sets of
+    /// pieces a plan can have are looked through, if they are few.
+    /// </summary>
+    private BoundVerdict? Narrow(StatedInequality inequality, long[] caps)
+    {
+        foreach (int stock in Enumerable.Range(0, caps.Length).Where(s => caps[s] > inequality.Caps[s]))
+        {
+            if (_cover.Value.Cap(stock, inequality.Values) is { } cap)
+            {
+                if (cap > inequality.Caps[stock])
+                {
+                    return BoundVerdict.Wrong(Text($"a pattern of stock {stock} is worth {cap}, the cap is {inequality.Caps[stock]}"));
+                }
+
+                caps[stock] = inequality.Caps[stock];
+            }
+        }
+
         return null;
     }
 
@@ -198,9 +225,9 @@ public sealed class BoundChecker
         {
             long cap = table.Cap(stock, inequality.Values);
             long stated = inequality.Caps[stock];
-            if (cap > stated && IsWitness(table, stock, inequality.Values))
+            if (cap > stated && Witness(table, stock, inequality) is { } worth)
             {
-                return BoundVerdict.Wrong(Text($"a pattern of stock {stock} is worth {cap}, the cap is {stated}"));
+                return BoundVerdict.Wrong(Text($"a pattern of stock {stock} is worth {worth}, the cap is {stated}"));
             }
 
             caps[stock] = Math.Max(stated, caps[stock] > stated ? Math.Min(caps[stock], cap) : cap);
@@ -209,16 +236,17 @@ public sealed class BoundChecker
         return null;
     }
 
-    /// <summary>Whether the table's best pattern is one that a plan can have.</summary>
-    private bool IsWitness(CapTable table, int stock, ImmutableArray<long> values)
+    /// <summary>The table's best pattern, less what is more than a plan can have of it, worth more than stated; null: it is not.</summary>
+    private long? Witness(CapTable table, int stock, StatedInequality inequality)
     {
         if (!table.Exact)
         {
-            return false;
+            return null;
         }
 
-        int[] counts = table.Pattern(stock, values);
-        return Enumerable.Range(0, counts.Length).All(i => counts[i] <= _case.Pieces[i].Demand);
+        int[] counts = table.Pattern(stock, inequality.Values);
+        long worth = counts.Select((count, i) => inequality.Values[i] * Math.Min(count, _case.Pieces[i].Demand)).Sum();
+        return worth > inequality.Caps[stock] ? worth : null;
     }
 
     private Int128 Needed(StatedInequality inequality)

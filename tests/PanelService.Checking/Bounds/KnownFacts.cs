@@ -3,8 +3,8 @@ namespace PanelService.Checking.Bounds;
 /// <summary>What has been checked so far of the counts that a plan can have.</summary>
 internal sealed class KnownFacts
 {
-    /// <summary>Inequalities over the counts: caps per stock, and what they must add up to.</summary>
-    public List<(long[] Caps, Int128 Needed)> Inequalities { get; } = [];
+    /// <summary>Inequalities over the counts: worth per piece, caps per stock, and what they must add up to.</summary>
+    public List<(IReadOnlyList<long> Values, long[] Caps, Int128 Needed)> Inequalities { get; } = [];
 
     /// <summary>Counts from which there is no plan, nor from fewer.</summary>
     public List<int[]> Impossible { get; } = [];

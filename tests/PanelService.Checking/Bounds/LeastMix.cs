@@ -53,7 +53,7 @@ internal sealed class LeastMix
     private int Most(int stock, long pieces)
     {
         Int128 useful = 0;
-        foreach (var (caps, needed) in _known.Inequalities)
+        foreach (var (_, caps, needed) in _known.Inequalities)
         {
             useful = caps[stock] <= 0 ? useful : Max(useful, (needed + caps[stock] - 1) / caps[stock]);
         }
@@ -99,7 +99,7 @@ internal sealed class LeastMix
     private int FewestOfLast(int stock)
     {
         Int128 fewest = 0;
-        foreach (var (caps, needed) in _known.Inequalities)
+        foreach (var (_, caps, needed) in _known.Inequalities)
         {
             var open = needed - KnownFacts.Sum(caps, _counts);
             if (open > 0)
@@ -119,7 +119,7 @@ internal sealed class LeastMix
     /// <summary>Whether some inequality's rest costs too much from any of the stocks left.</summary>
     private bool TooDear(int depth, long price)
     {
-        foreach (var (caps, needed) in _known.Inequalities)
+        foreach (var (_, caps, needed) in _known.Inequalities)
         {
             var open = needed - KnownFacts.Sum(caps, _counts);
             if (open > 0 && !Affordable(depth, caps, open, _below - 1 - price))

@@ -19,7 +19,7 @@ internal static class MixBySolver
         var model = new CpModel();
         long pieces = Math.Min(problem.PieceCount, int.MaxValue / 2);
         IntVar[] counts = [.. problem.Stocks.Select(stock => model.NewIntVar(0, Math.Min(stock.Limit ?? pieces, pieces), ""))];
-        foreach (var (caps, needed) in known.Inequalities)
+        foreach (var (_, caps, needed) in known.Inequalities)
         {
             if (needed < long.MaxValue / 4 && caps.All(cap => (Int128)cap * pieces * caps.Length < long.MaxValue / 4))
             {
