@@ -12,7 +12,7 @@ internal static class ManyOrders
     private const double MostOfEach = 3;
 
     /// <summary>One search takes this part of the work that is left.</summary>
-    public const int Share = 4;
+    public const int Share = 5;
 
     /// <summary>Whether an order is of this nature.</summary>
     /// <param name="model">The order.</param>
@@ -41,6 +41,35 @@ internal static class ManyOrders
         work.Spend(looked / 400);
         proof.Add(count);
         return count.Sheets * model.Stock(0).Price;
+    }
+
+    /// <summary>Looks for a cheaper plan that keeps to a part of a plan.</summary>
+    /// <param name="model">The order; <see cref="PieceTable.Holds"/> it.</param>
+    /// <param name="kept">The part kept; it holds nothing too often.</param>
+    /// <param name="request">What is known of the whole order, and how much to do.</param>
+    /// <param name="work">Where work is counted.</param>
+    /// <param name="found">Told of every plan found, each cheaper than the one before.</param>
+    public static void ImproveRest(
+        Model model, List<ColumnUse> kept, ManyRequest request, WorkMeter work, Action<List<ColumnUse>> found)
+    {
+        int[] open = [.. model.Demand];
+        int[] left = [.. StockBox.Of(model).Most];
+        long price = 0;
+        foreach (var (column, copies) in kept)
+        {
+            StockBox.TakeOff(left, column.Stock, copies);
+            price += model.Stock(column.Stock).Price * copies;
+            for (int t = 0; t < open.Length; t++)
+            {
+                open[t] -= copies * column.Counts[t];
+            }
+        }
+
+        if (open.Sum() is > 0 and <= MostPieces)
+        {
+            new GoalSearch(new PieceTable(model, open, left), work, request.Seed)
+                .Run(request.Below - price, request.Bound - price, request.Units, (uses, _) => found([.. kept, .. uses]));
+        }
     }
 
     /// <summary>Looks for cheaper plans.</summary>

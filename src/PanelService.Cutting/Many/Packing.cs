@@ -10,6 +10,8 @@ namespace PanelService.Cutting.Many;
 /// </summary>
 internal sealed class Packing
 {
+    private const int PerChange = 4;
+
     private readonly PieceTable _table;
     private readonly SlicingBin[] _bins;
     private readonly SlicingBin[] _before;
@@ -55,6 +57,9 @@ internal sealed class Packing
 
     /// <summary>The open bins' price.</summary>
     public long Price { get; private set; }
+
+    /// <summary>Nodes walked and copied by all changes so far, with a few for every change.</summary>
+    public long Walked { get; private set; }
 
     /// <summary>Per stock: how many bins of it are open.</summary>
     public int[] Used { get; }
@@ -107,6 +112,7 @@ internal sealed class Packing
     {
         Touch(bin);
         _bins[bin].Insert(slot, shape, _table.Width[shape], _table.Height[shape]);
+        Walked += PerChange + _bins[bin].Nodes;
     }
 
     /// <summary>Opens a bin with one piece in it; the caller takes the piece off <see cref="Out"/>.</summary>
@@ -133,6 +139,7 @@ internal sealed class Packing
         _bins[bin].Remove(node, _shapes, ref count);
         Count(bin, +1);
         _bins[bin].Refresh();
+        Walked += PerChange + _bins[bin].Nodes;
         for (int i = 0; i < count; i++)
         {
             int type = _shapes[i] >> 1;
@@ -213,6 +220,7 @@ internal sealed class Packing
             _touchedAt[bin] = _turn;
             _touched[_touchedCount++] = bin;
             _before[bin].CopyFrom(_bins[bin]);
+            Walked += PerChange;
         }
     }
 

@@ -13,14 +13,23 @@ internal sealed class PieceTable
 
     private readonly bool[][] _mayLie;
 
-    /// <summary>Makes the table; see <see cref="Holds"/>.</summary>
+    /// <summary>Makes the table of a whole order; see <see cref="Holds"/>.</summary>
     /// <param name="model">The model.</param>
     public PieceTable(Model model)
+        : this(model, model.Demand, StockBox.Of(model).Most)
+    {
+    }
+
+    /// <summary>Makes the table of a part of an order; see <see cref="Holds"/>.</summary>
+    /// <param name="model">The model.</param>
+    /// <param name="demand">How many of each type are wanted.</param>
+    /// <param name="most">How many of each stock there are; <see cref="StockBox.Unlimited"/> for any number.</param>
+    public PieceTable(Model model, int[] demand, int[] most)
     {
         int kerf = (int)model.Kerf;
         Types = model.Types.Length;
-        Pieces = model.Demand.Sum();
-        Demand = model.Demand;
+        Pieces = demand.Sum();
+        Demand = demand;
         Width = new int[2 * Types];
         Height = new int[2 * Types];
         Area = new double[Types];
@@ -33,7 +42,7 @@ internal sealed class PieceTable
         }
 
         Stocks = [.. Enumerable.Range(0, model.Stocks.Length).Select(s =>
-            new StockSize((int)model.Stock(s).Width + kerf, (int)model.Stock(s).Height + kerf, model.Stock(s).Price, model.Stock(s).Limit ?? int.MaxValue))];
+            new StockSize((int)model.Stock(s).Width + kerf, (int)model.Stock(s).Height + kerf, model.Stock(s).Price, most[s]))];
         StockArea = Stocks.Average(s => (double)s.Width * s.Height);
         _mayLie = [.. Enumerable.Range(0, model.Stocks.Length).Select(s => MayLieOn(model, s))];
     }

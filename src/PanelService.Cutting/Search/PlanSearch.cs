@@ -24,6 +24,9 @@ internal sealed class PlanSearch
     // Percent of the work that the first relaxation leaves for making whole plans of it.
     private const long KeptBack = 40;
 
+    // One look at what the relaxation's whole part leaves takes this part of the work that is left.
+    private const int RestShare = 10;
+
     // A few milliseconds.
     private const long FirstPlanUnits = 2_000;
 
@@ -105,6 +108,7 @@ internal sealed class PlanSearch
         RaiseBound(root.Bound);
         _duals = root.Solution?.Duals ?? _duals;
         RoundDown(root.Solution);
+        ImproveRest(root.Solution);
         SolveSmallOrder();
         SearchCounts();
     }
@@ -159,7 +163,7 @@ internal sealed class PlanSearch
             SearchCounts(few ? _work.Left / 2 : 0);
         }
 
-        ImproveMany(seed: 2, few ? 1 : ManyOrders.Share);
+        ImproveMany(seed: 2, ManyOrders.Share);
     }
 
     private void ImproveMany(ulong seed, int share)
@@ -226,6 +230,24 @@ internal sealed class PlanSearch
         }
 
         Take([.. uses, .. _fill.Fill(open, left, _duals)]);
+    }
+
+    /// <summary>
+    /// The whole part of the relaxation's solution kept, ruin and recreate for what it leaves: where patterns are dear to
+    /// price, so that the ways through more of them are long.
+    /// </summary>
+    private void ImproveRest(MasterSolution? solution)
+    {
+        bool dear = _model.Classes.Any(c => !c.IsExact);
+        if (Proven || Missing > 0 || solution is null || !dear || !ManyOrders.CanHold(_model))
+        {
+            return;
+        }
+
+        var whole = solution.Uses.Select(use => new ColumnUse(use.Column, (int)Math.Floor(use.Copies + 1e-6)));
+        var (kept, _) = ExactDemand.Of(whole.Where(use => use.Copies > 0), _model);
+        var request = new ManyRequest(Spent, Bound, _work.Left / RestShare, Seed: 1);
+        ManyOrders.ImproveRest(_model, kept, request, _work, Take);
     }
 
     /// <summary>Orders of a few pieces are decided for good.</summary>
