@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PanelService.Checking.Bounds;
 using PanelService.Cutting;
 
@@ -13,16 +14,25 @@ public static class BoundAudit
     public static BoundVerdict Check(CuttingProblem problem, CuttingResult result, bool all = false) =>
         BoundChecker.Check(CaseOf(problem, result), StatedOf(result.Proof), all);
 
+    /// <summary>Checks the best value of one sheet.</summary>
+    /// <param name="sheet">One stock; demands are what counts at most.</param>
+    /// <param name="values">Per piece: the worth of one.</param>
+    /// <param name="value">What the engine says none is worth more than.</param>
+    public static BoundVerdict CheckValue(CuttingProblem sheet, ImmutableArray<int> values, long value) =>
+        SheetValue.Check(CaseOf(sheet, 0, 0), [.. values.Select(one => (long)one)], value);
+
     /// <summary>The problem as plain numbers.</summary>
     /// <param name="problem">The problem.</param>
     /// <param name="result">Its plan.</param>
-    public static BoundCase CaseOf(CuttingProblem problem, CuttingResult result) => new(
+    public static BoundCase CaseOf(CuttingProblem problem, CuttingResult result) => CaseOf(problem, result.Spent, result.LeastPossible);
+
+    private static BoundCase CaseOf(CuttingProblem problem, long spent, long leastPossible) => new(
         [.. problem.Stocks.Select(stock => new CaseStock(stock.Width, stock.Height, stock.Price, stock.Limit))],
         [.. problem.Pieces.Select(piece => new CasePiece(
             piece.Width, piece.Height, piece.Demand, [.. piece.On.Select(way => (way.HasFlag(Turning.Upright), way.HasFlag(Turning.Turned)))]))],
         problem.Kerf,
-        result.Spent,
-        result.LeastPossible);
+        spent,
+        leastPossible);
 
     /// <summary>The proof as plain numbers.</summary>
     /// <param name="proof">The proof.</param>

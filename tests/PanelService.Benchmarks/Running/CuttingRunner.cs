@@ -14,7 +14,7 @@ public static class CuttingRunner
     /// <summary>A suite's way of running single sheets of published value.</summary>
     /// <param name="cases">Its cases, given the data folder.</param>
     public static Func<Options, IEnumerable<Measurement>> OfValues(Func<string?, IEnumerable<ValueCase>> cases) => options =>
-        CaseFilter.Run(cases(options.Data), one => one.Name, Measure, options);
+        CaseFilter.Run(cases(options.Data), one => one.Name, one => MeasureValue(one, options), options);
 
     private static Measurement Measure(CuttingCase one, Options options)
     {
@@ -28,13 +28,14 @@ public static class CuttingRunner
         };
     }
 
-    private static Measurement Measure(ValueCase one)
+    private static Measurement MeasureValue(ValueCase one, Options options)
     {
         var ((value, bound), cpu, clock) = Timing.Of(one.Solve);
         return new Measurement(one.Group, one.Name, value, bound, cpu, clock)
         {
             Known = one.Optimum,
             Met = value == one.Optimum,
+            Verdict = options.Check ? BoundAudit.CheckValue(one.Sheet, one.Values, bound) : null,
             Fault = value == one.Optimum ? null : $"value {value}, published {one.Optimum}",
         };
     }

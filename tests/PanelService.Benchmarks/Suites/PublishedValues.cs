@@ -35,12 +35,21 @@ public static class PublishedValues
             new Piece(item[0].GetInt64(), item[1].GetInt64(), int.MaxValue, [turning]))];
         ImmutableArray<int> values = [.. instance.GetProperty("items").EnumerateArray().Select(item => item[2].GetInt32())];
         string group = name.EndsWith("gcut13", StringComparison.Ordinal) ? "gcut13" : "gcut1-12";
-        return new ValueCase(group, name, optimum, () =>
-        {
-            long value = BestPattern.Unlimited(width, height, pieces, values, 0).Value;
-            return (value, value);
-        });
+        return new ValueCase(
+            group,
+            name,
+            optimum,
+            () =>
+            {
+                long value = BestPattern.Unlimited(width, height, pieces, values, 0).Value;
+                return (value, value);
+            },
+            Sheet(width, height, pieces),
+            values);
     }
+
+    private static CuttingProblem Sheet(long width, long height, ImmutableArray<Piece> pieces) =>
+        new([new Stock(width, height, 1, 1)], pieces, 0);
 
     /// <summary>
     /// The bounded problems: no piece more often than given, oriented. Optima: Furini, Malaguti and Thomopulos,
@@ -69,7 +78,9 @@ public static class PublishedValues
                 {
                     var (value, _, bound) = BestPattern.Bounded(width, height, pieces, values, 0);
                     return (value, bound);
-                });
+                },
+                Sheet(width, height, pieces),
+                values);
         }
     }
 }
