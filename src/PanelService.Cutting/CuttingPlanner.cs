@@ -36,7 +36,7 @@ public static class CuttingPlanner
     internal static long WorkFor(Effort effort) => effort switch
     {
         Effort.Quick => 200_000,
-        Effort.Steady => 2_000_000,
+        Effort.Steady => 4_000_000,
         Effort.Thorough => 20_000_000,
         _ => throw new ArgumentOutOfRangeException(nameof(effort)),
     };

@@ -65,6 +65,10 @@ internal sealed class CountSearch
         return new MixResult(bound, null);
     }
 
+    /// <summary>Adds an inequality that holds for every plan.</summary>
+    /// <param name="vector">The value vector.</param>
+    public void Add(DualVector vector) => _mix.Add(vector);
+
     /// <summary>Goes on to other counts: no plan was found in these.</summary>
     /// <param name="counts">The counts.</param>
     public void Exclude(int[] counts) => _mix.Exclude(counts);

@@ -29,6 +29,34 @@ internal sealed record DualVector(int[] Values, int Shift, long[] Best)
         return sum;
     }
 
+    /// <summary>How much less a column is worth than the most that its stock can be.</summary>
+    /// <param name="column">The column.</param>
+    public long Loss(Column column)
+    {
+        long loss = Best[column.Stock];
+        for (int t = 0; t < Values.Length; t++)
+        {
+            loss -= (long)column.Counts[t] * Values[t];
+        }
+
+        return loss;
+    }
+
+    /// <summary>How much stocks can be worth more than a demand: what a plan within them may waste.</summary>
+    /// <param name="demand">Demand per type.</param>
+    /// <param name="counts">How many of each stock there are.</param>
+    /// <returns>Below 0 where there is no such plan.</returns>
+    public Int128 Spare(ReadOnlySpan<int> demand, ReadOnlySpan<int> counts)
+    {
+        var spare = -Covered(demand);
+        for (int s = 0; s < counts.Length; s++)
+        {
+            spare += (Int128)counts[s] * Best[s];
+        }
+
+        return spare;
+    }
+
     /// <summary>The least price of any plan within a box, rounded up to whole price units.</summary>
     /// <param name="model">The model.</param>
     /// <param name="demand">What is to be covered.</param>

@@ -2,9 +2,10 @@
 //   1. a first whole plan at once, by ruin and recreate over a few milliseconds (ManyOrders);
 //   2. relax the whole problem: a bound, good patterns, and a plan by rounding them down (Relaxation, RoundDown);
 //   3. orders of a few pieces are decided for good (SmallOrder);
-//   4. the cheapest counts of stocks the relaxation allows (CountSearch), and a plan within just these (TightCover,
-//      Dive, PoolProgramme).
-//      Found: proven. Not found: the bound stays, the next counts are tried for a plan close to it.
+//   4. the cheapest counts of stocks the relaxation allows (CountSearch), and a short look for a plan within just these
+//      (TightCover, CountsDecision). Found: proven, unless cheaper counts stand open.
+//   5. the counts that stand open are decided, cheapest first (CountsDecision), and what is then left of the work looks
+//      for a plan in the first that could not be (WithinCounts).
 using System.Numerics;
 using PanelService.Cutting.Exact;
 using PanelService.Cutting.Many;
@@ -18,8 +19,6 @@ internal sealed class PlanSearch
     private const int FewPieces = 30;
     private const int MostMixes = 40;
     private const int MixRounds = 100;
-    private const int MostBatches = 8;
-    private const double PoolTime = 0.1;
 
     // Percent of the work that the first relaxation leaves for making whole plans of it.
     private const long KeptBack = 40;
@@ -38,12 +37,11 @@ internal sealed class PlanSearch
     private readonly SequentialFill _fill;
     private readonly StockBox _box;
     private readonly long _priceDivisor;
-    private readonly Scatter _scatter;
+    private readonly WithinCounts _within;
+    private readonly CountsDecision? _decision;
     private readonly ProofRecord _proof;
     private readonly double[] _areas;
     private double[] _duals;
-    private double[] _corrected;
-    private bool _pricedWithin;
 
     /// <summary>Starts a search.</summary>
     /// <param name="model">What is to be cut from what.</param>
@@ -56,11 +54,11 @@ internal sealed class PlanSearch
         _fill = new SequentialFill(model, _pool, work);
         _box = StockBox.Of(model);
         _priceDivisor = PriceDivisor(model);
-        _scatter = new Scatter(model, _pool, work);
+        _within = new WithinCounts(model, _relaxation, _fill, new SearchState(_pool, _box, work), Take);
+        _decision = CountsDecision.Suits(model) ? new CountsDecision(model, _pool, work) : null;
         _proof = new ProofRecord(model);
         _areas = [.. Enumerable.Range(0, model.Types.Length).Select(model.PieceArea)];
         _duals = _areas;
-        _corrected = _areas;
     }
 
     /// <summary>The best plan so far: covers the demand unless <see cref="Missing"/>.</summary>
@@ -107,6 +105,7 @@ internal sealed class PlanSearch
         _work.Reserve = 0;
         RaiseBound(root.Bound);
         _duals = root.Solution?.Duals ?? _duals;
+        _within.Duals = _duals;
         RoundDown(root.Solution);
         ImproveRest(root.Solution);
         SolveSmallOrder();
@@ -201,7 +200,8 @@ internal sealed class PlanSearch
     private void Report() => _progress?.Report(new CuttingProgress(Missing == 0 ? Spent : null, Bound));
 
     /// <summary>Takes a plan if it is better than the best: fewer pieces missing, then cheaper.</summary>
-    private void Take(IEnumerable<ColumnUse> uses)
+    /// <returns>The price of the best; <see cref="long.MaxValue"/> while there is none.</returns>
+    private long Take(IEnumerable<ColumnUse> uses)
     {
         var (whole, missing) = ExactDemand.Of(uses, _model);
         long price = whole.Sum(u => _model.Stock(u.Column.Stock).Price * u.Copies);
@@ -210,6 +210,8 @@ internal sealed class PlanSearch
             (Best, Missing, Spent) = (whole, missing, price);
             Report();
         }
+
+        return Missing == 0 ? Spent : long.MaxValue;
     }
 
     /// <summary>The whole part of the relaxation's solution, and a fill of what it leaves.</summary>
@@ -247,7 +249,7 @@ internal sealed class PlanSearch
         var whole = solution.Uses.Select(use => new ColumnUse(use.Column, (int)Math.Floor(use.Copies + 1e-6)));
         var (kept, _) = ExactDemand.Of(whole.Where(use => use.Copies > 0), _model);
         var request = new ManyRequest(Spent, Bound, _work.Left / RestShare, Seed: 1);
-        ManyOrders.ImproveRest(_model, kept, request, _work, Take);
+        ManyOrders.ImproveRest(_model, kept, request, _work, uses => Take(uses));
     }
 
     /// <summary>Orders of a few pieces are decided for good.</summary>
@@ -298,103 +300,87 @@ internal sealed class PlanSearch
         }
     }
 
+    /// <summary>
+    /// The cheapest counts first: a look for a plan in each. A plan found ends it, and the counts that stand open before
+    /// it are then decided, cheapest first.
+    /// </summary>
     private void SearchCounts(long reserve = 0)
     {
-        if (Proven)
-        {
-            return;
-        }
-
         var counts = new CountSearch(_model, _relaxation, _box, _work, _proof);
-        bool open = false;
+        var open = new Queue<OpenCounts>();
+        long reached = 0;
         for (int tries = 0; tries < MostMixes && !Proven && !_work.Exhausted && _work.Left > reserve; tries++)
         {
             var mix = counts.Next(MixRounds);
-            if (!open)
+            reached = mix.Bound;
+            if (open.Count == 0)
             {
                 RaiseBound(mix.Bound);
             }
 
             if (mix.Counts is null || (Missing == 0 && mix.Bound >= Spent))
             {
-                return;
+                break;
             }
 
-            var tight = TightCover.Solve(_model, mix.Counts, _relaxation.Inequalities, _work);
-            if (tight.Plan is { } plan)
-            {
-                Take(plan);
-            }
-
-            if (tight.Impossible)
-            {
-                _proof.Exclude(mix.Counts, ExclusionSource.AllTightPatterns);
-            }
-
-            if (tight is { Plan: null, Impossible: false })
-            {
-                LookWithin(mix.Counts, mix.Bound);
-                open = true;
-            }
-
+            Look(mix.Counts, mix.Bound, counts, open);
             counts.Exclude(mix.Counts);
         }
+
+        Decide(open, reached, reserve);
     }
 
-    /// <summary>Looks for a plan from just these counts of stocks, with more and more patterns to choose from.</summary>
-    private void LookWithin(int[] counts, long price)
+    private void Look(int[] mix, long price, CountSearch counts, Queue<OpenCounts> open)
     {
-        var within = _box with { Most = counts };
-        Take(new Dive(_model, _relaxation, _fill, _work).Run(_model.Demand, within));
-        foreach (var find in MorePatterns(counts))
+        var cover = TightCover.Solve(_model, mix, _relaxation.Inequalities, _work);
+        if (cover.Plan is null && !cover.Impossible && _decision is null)
         {
-            if (Missing == 0 && Spent <= price)
+            _within.Look(mix, price);
+            open.Enqueue(new OpenCounts(mix, price, null));
+            return;
+        }
+
+        var answer = cover is { Plan: null, Impossible: false } ? _decision!.Look(mix) : new CountsAnswer(cover.Plan, null, cover.Impossible);
+        Take(answer.Plan ?? []);
+        if (answer.Tight is { } inequality)
+        {
+            counts.Add(inequality);
+        }
+
+        if (answer.Impossible)
+        {
+            _proof.Exclude(mix, ExclusionSource.AllTightPatterns);
+        }
+        else if (answer.Plan is null)
+        {
+            open.Enqueue(new OpenCounts(mix, price, answer.Tight));
+        }
+    }
+
+    /// <summary>Decides the counts that stand open, cheapest first, as long as that raises the bound.</summary>
+    /// <param name="open">The counts.</param>
+    /// <param name="reached">No other counts are cheaper.</param>
+    /// <param name="reserve">Work to leave.</param>
+    private void Decide(Queue<OpenCounts> open, long reached, long reserve)
+    {
+        while (_decision is not null && !Proven && !_work.Exhausted && _work.Left > reserve && open.TryDequeue(out var first))
+        {
+            var answer = first.Tight is { } tight ? _decision.Decide(first.Counts, tight) : CountsAnswer.Unknown;
+            Take(answer.Plan ?? []);
+            if (!answer.Impossible)
             {
+                _within.Look(first.Counts, first.Price);
                 return;
             }
 
-            var request = new PoolRequest(_model.Demand, within, price, price + 1, PoolTime);
-            Take(PoolProgramme.Improve(_model, _pool.Columns, request, _work) ?? []);
-            if ((Missing == 0 && Spent <= price) || _work.Exhausted)
-            {
-                return;
-            }
-
-            find();
+            _proof.Exclude(first.Counts, ExclusionSource.AllTightPatterns);
+            RaiseBound(Math.Min(Spent, open.TryPeek(out var next) ? next.Price : reached));
         }
     }
 
-    /// <summary>Ways of finding more patterns, the most promising first; the last one is there to be tried after.</summary>
-    private IEnumerable<Action> MorePatterns(int[] counts)
-    {
-        yield return () => _relaxation.Solve(_model.Demand, new StockBox(counts, counts), within: true);
-        if (!_pricedWithin)
-        {
-            _pricedWithin = true;
-            yield return () => _relaxation.Solve(_model.Demand, _box, within: true);
-        }
-
-        for (int batch = 0; batch < MostBatches; batch++)
-        {
-            double strength = 0.1 + (0.08 * batch);
-            yield return () => Shake(counts, strength);
-        }
-
-        yield return () => { };
-    }
-
-    private void Shake(int[] counts, double strength)
-    {
-        FillWith(_corrected, _box.Most);
-        FillWith(_scatter.Shaken(_duals, strength), counts);
-        FillWith(_scatter.Shaken(_duals, strength), _box.Most);
-        _scatter.Shake(_duals, counts, shakes: 6, strength);
-    }
-
-    private void FillWith(double[] values, int[] most)
-    {
-        var uses = _fill.Fill(_model.Demand, most, values);
-        Take(uses);
-        _corrected = _fill.Correct(_corrected, uses);
-    }
+    /// <summary>Counts in which a plan was looked for and not found.</summary>
+    /// <param name="Counts">Counts per stock.</param>
+    /// <param name="Price">Their price.</param>
+    /// <param name="Tight">The values under which they are tight; null where none are known.</param>
+    private sealed record OpenCounts(int[] Counts, long Price, DualVector? Tight);
 }

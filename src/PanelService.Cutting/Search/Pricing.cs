@@ -77,6 +77,11 @@ internal sealed class Pricing
         return best;
     }
 
+    /// <summary>The programme last filled for a stock; null where its patterns need not fit.</summary>
+    /// <param name="stock">The stock.</param>
+    public ValueProgramme? Programme(int stock) =>
+        _model.Classes[_model.ClassOf[stock]].Level(_level) is { IsExact: true } level ? level.Upper : null;
+
     /// <summary>Whether finer grids are left to go on with, and work enough for more than a look at them.</summary>
     public bool CanRefine => _model.Classes.Any(c => c.HasFiner(_level)) && (_level == 0 || CanAfford(_level + 1));
 

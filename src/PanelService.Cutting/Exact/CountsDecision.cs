@@ -1,0 +1,350 @@
+// Problem: is there a whole plan within given counts of stocks, and which?
+// Idea:    1. take the values under which the counts are tightest (CountsRelaxation). If even all stocks at their best hold less
+//             than the demand's worth, there is none.
+//          2. Otherwise a plan may waste no more than the difference, so that every pattern of it is close to the best
+//             of its stock. Draw many such patterns (PatternSampler) and look for a cover (CoverSearch).
+//          3. To decide for good, bound what each stock can be worth within the demand (BoundedPattern), list every pattern that
+//             wastes no more than there is to waste (LabelProgramme), and search the covers of the list to the end.
+//             Types without value are left out there: where the others alone have no plan, all have none.
+// Source:  enumeration of columns by reduced cost: Baldacci, Christofides and Mingozzi, Mathematical Programming 115
+//          (2008). The rest: see the parts.
+// Cost:    some ten milliseconds to look, some hundred to decide.
+// Not:     always decided: lists may grow too long, searches may be cut short. Then it says that it does not know.
+using PanelService.Cutting.Many;
+using PanelService.Cutting.Patterns;
+using PanelService.Cutting.Search;
+
+namespace PanelService.Cutting.Exact;
+
+/// <summary>Looks for plans within counts of stocks, and decides whether there are any.</summary>
+internal sealed class CountsDecision
+{
+    private const int MostRounds = 100;
+    private const int BoundedRounds = 8;
+
+    // Of each stock, and how many in a row may bring nothing new.
+    private const int MostDraws = 1_500;
+    private const int MostIdleDraws = 100;
+    private const int DrawsForRelaxation = 30;
+
+    // Looks so many cuts over in a unit of work.
+    private const int CutsOfUnit = 200;
+
+    // A cover is looked for with so few stocks left, then twice as many, up to the most.
+    private const int FewStocks = 10;
+    private const int MostStocks = 40;
+
+    // A decision goes so many times as far as a look.
+    private const int Deep = 6;
+    private const int NodesOfDepth = 150_000;
+
+    private readonly Model _model;
+    private readonly ColumnPool _pool;
+    private readonly WorkMeter _work;
+    private readonly Pricing _pricing;
+    private readonly PatternSampler _sampler = new(new SeededRandom(5));
+    private readonly CompletePatterns _complete;
+
+    /// <summary>Makes it.</summary>
+    /// <param name="model">The order.</param>
+    /// <param name="pool">Columns known; new ones are added.</param>
+    /// <param name="work">Where work is counted.</param>
+    public CountsDecision(Model model, ColumnPool pool, WorkMeter work)
+    {
+        (_model, _pool, _work) = (model, pool, work);
+        _pricing = new Pricing(model, work);
+        _complete = new CompletePatterns(model, work);
+    }
+
+    /// <summary>Whether it can be used for an order: exact grids, and counts that a byte holds.</summary>
+    /// <param name="model">The order.</param>
+    public static bool Suits(Model model) => model.Classes.All(c => c.IsExact) && model.Demand.Length <= CoverSearch.MostTypes;
+
+    /// <summary>Looks for a plan.</summary>
+    /// <param name="counts">At most so many of each stock; none unlimited.</param>
+    /// <returns>A plan, or that there is none, or what is known to go on with.</returns>
+    public CountsAnswer Look(int[] counts)
+    {
+        _complete.Depth = 1;
+        using var relaxation = new CountsRelaxation(_model.Demand, counts);
+        foreach (var column in _pool.Columns.Where(c => counts[c.Stock] > 0))
+        {
+            relaxation.Add(column);
+        }
+
+        if (Tighten(relaxation, counts, BoundedRounds) is not { } tight)
+        {
+            return CountsAnswer.Unknown;
+        }
+
+        var bound = tight.Bound;
+        int[] light = [.. Enumerable.Range(0, bound.Values.Length).Where(t => bound.Values[t] == 0)];
+        if (Spare(bound, counts) < 0 || (light.Length > 0 && Impossible(counts, bound)))
+        {
+            return new CountsAnswer(null, bound, true);
+        }
+
+        if (light.Length > 0)
+        {
+            Array.ForEach(light, relaxation.MakeLight);
+            tight = Tighten(relaxation, counts, 0) ?? tight;
+        }
+
+        return new CountsAnswer(Draw(counts, tight), bound, false);
+    }
+
+    /// <summary>Decides for good, if that can be done.</summary>
+    /// <param name="counts">At most so many of each stock; none unlimited.</param>
+    /// <param name="tight">The values that a look has come to.</param>
+    public CountsAnswer Decide(int[] counts, DualVector tight)
+    {
+        _complete.Depth = Deep;
+        var capped = _complete.Cap(tight, counts);
+        if (Spare(capped, counts) < 0)
+        {
+            return new CountsAnswer(null, capped, true);
+        }
+
+        var (covered, plan) = Cover(counts, capped);
+        return new CountsAnswer(plan, capped, covered == false);
+    }
+
+    private bool Impossible(int[] counts, DualVector vector) => Cover(counts, vector).Covered == false;
+
+    /// <summary>Whether all patterns of the types with a value cover these types, and a plan where that is all types.</summary>
+    private (bool? Covered, IReadOnlyList<ColumnUse>? Plan) Cover(int[] counts, DualVector vector)
+    {
+        long spare = Spare(vector, counts);
+        if (!CoverSearch.Holds(_model.Demand) || _complete.List(vector, counts, spare) is not { } patterns)
+        {
+            return (null, null);
+        }
+
+        var search = new CoverSearch(patterns, vector, counts, _work) { MostNodes = NodesOfDepth * _complete.Depth };
+        int[] demand = [.. _model.Demand.Select((d, t) => vector.Values[t] > 0 ? d : 0)];
+        bool? covered = search.Solve(demand, spare);
+        return (covered, covered == true && vector.Values.All(v => v > 0) ? search.Uses() : null);
+    }
+
+    /// <summary>Column generation for the greatest multiple of the demand; ends early where the counts are forbidden.</summary>
+    private Tightest? Tighten(CountsRelaxation relaxation, int[] counts, int boundedRounds)
+    {
+        Tightest? tightest = null;
+        for (int round = 0; round < MostRounds && !_work.Exhausted && relaxation.Solve() is { } values; round++)
+        {
+            var vector = _pricing.Evaluate(values.Types);
+            long[] known = [.. values.Stocks.Select((z, s) => Math.Min(vector.Best[s], (long)Math.Ceiling(Math.ScaleB(z, vector.Shift) * (1 + 1e-9)) + 1))];
+            bool added = Spare(vector, counts) >= 0 && (AddImproving(relaxation, counts, values, vector)
+                || (boundedRounds-- > 0 && AddBounded(relaxation, counts, values, vector)));
+            var bound = tightest is null || Share(vector, counts) < Share(tightest.Bound, counts) ? vector : tightest.Bound;
+            tightest = new Tightest(bound, vector with { Best = known }, values.Uses);
+            if (!added)
+            {
+                break;
+            }
+        }
+
+        return tightest;
+    }
+
+    /// <summary>Whether a stock could be worth more than the best column known says.</summary>
+    private static bool IsOpen(int stock, CountsValues values, DualVector vector) =>
+        Math.ScaleB(vector.Best[stock], -vector.Shift) > values.Stocks[stock] + 1e-9;
+
+    private bool AddImproving(CountsRelaxation relaxation, int[] counts, CountsValues values, DualVector vector)
+    {
+        bool added = false;
+        for (int s = 0; s < counts.Length; s++)
+        {
+            if (counts[s] > 0 && IsOpen(s, values, vector)
+                && (Improving(_pricing.Best(s), values) ?? DrawImproving(s, values, vector)) is { } column)
+            {
+                relaxation.Add(column);
+                added = true;
+            }
+        }
+
+        return added;
+    }
+
+    /// <summary>The same with regard to the demand, exactly; what a stock can be worth at most then is lowered in the vector.</summary>
+    private bool AddBounded(CountsRelaxation relaxation, int[] counts, CountsValues values, DualVector vector)
+    {
+        bool added = false;
+        for (int s = 0; s < counts.Length; s++)
+        {
+            if (counts[s] == 0 || !IsOpen(s, values, vector) || _complete.Best(s, vector.Values) is not { } answer)
+            {
+                continue;
+            }
+
+            vector.Best[s] = Math.Min(vector.Best[s], answer.UpperBound);
+            var column = answer.Block is { } block ? new Column(s, BlockMath.Counts(block, values.Types.Length), block) : null;
+            if (Improving(column, values) is { } improving)
+            {
+                relaxation.Add(improving);
+                added = true;
+            }
+        }
+
+        return added;
+    }
+
+    private Column? Improving(Column? column, CountsValues values)
+    {
+        double worth = 0;
+        for (int t = 0; t < values.Types.Length; t++)
+        {
+            worth += Math.Min(column?.Counts[t] ?? 0, _model.Demand[t]) * values.Types[t];
+        }
+
+        return column is not null && worth > values.Stocks[column.Stock] + 1e-9 && _pool.Add(column) ? column : null;
+    }
+
+    private Column? DrawImproving(int stock, CountsValues values, DualVector vector)
+    {
+        for (int draw = 0; draw < DrawsForRelaxation; draw++)
+        {
+            long loss = vector.Best[stock] / 20 * draw / DrawsForRelaxation;
+            if (Improving(DrawOne(stock, vector.Values, loss, _model.Demand), values) is { } column)
+            {
+                return column;
+            }
+        }
+
+        return null;
+    }
+
+    private Column? DrawOne(int stock, int[] values, long loss, int[] open)
+    {
+        var (width, height, _, _) = _model.Stock(stock);
+        long before = _sampler.Looked;
+        int[] rest = [.. open];
+        var block = _pricing.Programme(stock) is { } programme
+            ? _sampler.Draw(programme, values, (width, height), rest, (int)Math.Min(int.MaxValue, loss))
+            : null;
+        _work.Spend((_sampler.Looked - before) / CutsOfUnit);
+        return block is null ? null : new Column(stock, [.. open.Select((d, t) => d - rest[t])], block);
+    }
+
+    /// <summary>
+    /// Looks for a cover of what whole uses of the relaxation leave: of the last few stocks first, of more of them where
+    /// there is none.
+    /// </summary>
+    private List<ColumnUse>? Draw(int[] counts, Tightest tight)
+    {
+        long spare = Spare(tight.Known, counts);
+        bool? found = spare < 0 ? null : false;
+        for (int rest = FewStocks, before = 0; found == false && !_work.Exhausted && rest <= MostStocks; rest *= 2)
+        {
+            int[] open = [.. _model.Demand];
+            int[] left = [.. counts];
+            var whole = WholeUses(tight.Uses, open, left, rest);
+            if (left.Sum() == before || left.Sum() > MostStocks || !CoverSearch.Holds(open))
+            {
+                return null;
+            }
+
+            before = left.Sum();
+            var drawn = DrawMany(tight.Known, open, left, spare);
+            var search = new CoverSearch(drawn.Columns, tight.Known, left, _work);
+            found = search.Solve(open, spare);
+            if (found == true)
+            {
+                return [.. whole, .. search.Uses()];
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Patterns that waste no more than there is to waste.</summary>
+    private ColumnPool DrawMany(DualVector vector, int[] open, int[] left, long spare)
+    {
+        var drawn = Known(vector, open, left, spare);
+        long[] most = _pricing.Evaluate(vector.Values);
+        for (int s = 0; s < left.Length; s++)
+        {
+            int idle = 0;
+            for (int d = 0; d < MostDraws && idle < MostIdleDraws && left[s] > 0; d++)
+            {
+                long loss = most[s] - vector.Best[s] + (spare * (d % 100) / 100);
+                bool added = DrawOne(s, vector.Values, loss, open) is { } column
+                    && vector.Loss(column) <= spare && drawn.Add(column);
+                idle = added ? 0 : idle + 1;
+            }
+        }
+
+        return drawn;
+    }
+
+    /// <summary>Takes what the relaxation uses whole times off, where more stocks are left than a search can choose for.</summary>
+    private static List<ColumnUse> WholeUses((Column Column, double Copies)[] uses, int[] open, int[] left, int rest)
+    {
+        var whole = new List<ColumnUse>();
+        foreach (var (column, copies) in uses.OrderByDescending(use => use.Copies))
+        {
+            int times = (int)Math.Min(Math.Floor(copies), left.Sum() - rest);
+            for (int t = 0; t < open.Length; t++)
+            {
+                times = column.Counts[t] > 0 ? Math.Min(times, open[t] / column.Counts[t]) : times;
+            }
+
+            if (times > 0)
+            {
+                whole.Add(new ColumnUse(column, times));
+                left[column.Stock] -= times;
+                for (int t = 0; t < open.Length; t++)
+                {
+                    open[t] -= times * column.Counts[t];
+                }
+            }
+        }
+
+        return whole;
+    }
+
+    /// <summary>The columns known, without what they hold too much.</summary>
+    private ColumnPool Known(DualVector vector, int[] open, int[] left, long spare)
+    {
+        var pool = new ColumnPool();
+        foreach (var known in _pool.Columns.Where(c => left[c.Stock] > 0 && vector.Loss(c) <= spare))
+        {
+            if (Within(known, open) is { } column && vector.Loss(column) <= spare)
+            {
+                pool.Add(column);
+            }
+        }
+
+        return pool;
+    }
+
+    /// <summary>The column without what it holds beyond the demand.</summary>
+    private static Column? Within(Column column, int[] open)
+    {
+        int[] room = [.. open];
+        return BlockMath.Prune(column.Block, room) is { } block
+            ? new Column(column.Stock, [.. open.Select((d, t) => d - room[t])], block)
+            : null;
+    }
+
+    private long Spare(DualVector vector, int[] counts) => (long)vector.Spare(_model.Demand, counts);
+
+    private double Share(DualVector vector, int[] counts) => (double)Spare(vector, counts) / (double)vector.Covered(_model.Demand);
+
+    /// <summary>What a relaxation of counts came to.</summary>
+    /// <param name="Bound">The tightest values, with what no pattern exceeds.</param>
+    /// <param name="Known">The last values, with the best of the patterns known.</param>
+    /// <param name="Uses">The last solution.</param>
+    private sealed record Tightest(DualVector Bound, DualVector Known, (Column Column, double Copies)[] Uses);
+}
+
+/// <summary>What is known of counts of stocks.</summary>
+/// <param name="Plan">A plan within them; null where none was found.</param>
+/// <param name="Tight">Values under which they are tight: an inequality that holds for every plan; null where none was found.</param>
+/// <param name="Impossible">Whether it is proven that there is no plan.</param>
+internal sealed record CountsAnswer(IReadOnlyList<ColumnUse>? Plan, DualVector? Tight, bool Impossible)
+{
+    /// <summary>Nothing is known.</summary>
+    public static readonly CountsAnswer Unknown = new(null, null, false);
+}

@@ -1,0 +1,108 @@
+// Problem: a whole plan from given counts of stocks, where drawn patterns have not brought one (CountsDecision).
+// Idea:    dive, then choose among the patterns known by an integer programme, with more and more patterns to choose from: such
+//          as hold to the demand, fills with corrected values, shaken values.
+// Source:  see the parts.
+// Cost:    all the work that is left.
+// Not:     a proof that there is none.
+namespace PanelService.Cutting.Search;
+
+/// <summary>The long search for a plan within counts of stocks.</summary>
+internal sealed class WithinCounts
+{
+    private const int MostBatches = 8;
+    private const int ShakesOfBatch = 6;
+    private const double PoolTime = 0.1;
+
+    private readonly Model _model;
+    private readonly ColumnPool _pool;
+    private readonly Relaxation _relaxation;
+    private readonly SequentialFill _fill;
+    private readonly Scatter _scatter;
+    private readonly StockBox _box;
+    private readonly WorkMeter _work;
+    private readonly Func<IEnumerable<ColumnUse>, long> _take;
+    private double[] _corrected;
+    private bool _pricedWithin;
+
+    /// <summary>Makes it.</summary>
+    /// <param name="model">The model.</param>
+    /// <param name="relaxation">Relaxes a box.</param>
+    /// <param name="fill">Fills stocks.</param>
+    /// <param name="state">What the whole search shares.</param>
+    /// <param name="take">Is given every plan; returns the price of the best, <see cref="long.MaxValue"/> while there is none.</param>
+    public WithinCounts(Model model, Relaxation relaxation, SequentialFill fill, SearchState state, Func<IEnumerable<ColumnUse>, long> take)
+    {
+        (_model, _relaxation, _fill, _take) = (model, relaxation, fill, take);
+        (_pool, _box, _work) = (state.Pool, state.Box, state.Work);
+        _scatter = new Scatter(model, _pool, _work);
+        _corrected = [.. Enumerable.Range(0, model.Types.Length).Select(model.PieceArea)];
+        Duals = _corrected;
+    }
+
+    /// <summary>Values of the types to shake.</summary>
+    public double[] Duals { get; set; }
+
+    /// <summary>Looks for a plan from just these counts.</summary>
+    /// <param name="counts">Counts per stock.</param>
+    /// <param name="price">Their price: a plan of it ends the search.</param>
+    public void Look(int[] counts, long price)
+    {
+        var within = _box with { Most = counts };
+        long best = _take(new Dive(_model, _relaxation, _fill, _work).Run(_model.Demand, within));
+        foreach (var find in MorePatterns(counts))
+        {
+            if (best > price)
+            {
+                var request = new PoolRequest(_model.Demand, within, price, price + 1, PoolTime);
+                best = _take(PoolProgramme.Improve(_model, _pool.Columns, request, _work) ?? []);
+            }
+
+            if (best <= price || _work.Exhausted)
+            {
+                return;
+            }
+
+            find();
+        }
+    }
+
+    /// <summary>Ways of finding more patterns, the most promising first; the last one is there to be tried after.</summary>
+    private IEnumerable<Action> MorePatterns(int[] counts)
+    {
+        yield return () => _relaxation.Solve(_model.Demand, new StockBox(counts, counts), within: true);
+        if (!_pricedWithin)
+        {
+            _pricedWithin = true;
+            yield return () => _relaxation.Solve(_model.Demand, _box, within: true);
+        }
+
+        for (int batch = 0; batch < MostBatches; batch++)
+        {
+            double strength = 0.1 + (0.08 * batch);
+            yield return () => Shake(counts, strength);
+        }
+
+        yield return () => { };
+    }
+
+    private void Shake(int[] counts, double strength)
+    {
+        FillWith(_corrected, _box.Most);
+        FillWith(_scatter.Shaken(Duals, strength), counts);
+        FillWith(_scatter.Shaken(Duals, strength), _box.Most);
+        _scatter.Shake(Duals, counts, ShakesOfBatch, strength);
+    }
+
+    private void FillWith(double[] values, int[] most)
+    {
+        var uses = _fill.Fill(_model.Demand, most, values);
+        _take(uses);
+        _corrected = _fill.Correct(_corrected, uses);
+    }
+}
+
+/// <summary>What the parts of one search share.</summary>
+/// <param name="Pool">Columns known; new ones are added.</param>
+/// <param name="Box">How many of each stock may be used.</param>
+/// <param name="Work">Where work is counted.</param>
+internal sealed record SearchState(ColumnPool Pool, StockBox Box, WorkMeter Work);
