@@ -20,6 +20,7 @@ public static class Catalogue
         new("knapsack59", "59 of 59 at <= 1 s each", CuttingRunner.OfValues(PublishedValues.Constrained), NeedsData: true),
         new("cloth200", ">= 95 % proven, mean gap <= 0.2 %, median <= 50 ms", OrderRunner.Of(ClothOrders.Mixed)),
         new("strip100", "within 1 % on all, exact on half, <= 5 s", OrderRunner.Of(ClothOrders.Strips)),
+        new("stop", "back within 50 ms of the stop", StopRunner.Run),
         new("demo", "24 panels < 0.1 s warm, 600 panels < 2 s, HTTP within 30 ms of the planner", DemoRunner.Run),
     ];
 
