@@ -33,7 +33,8 @@ public static class Planner
         var choice = BatchPlanner.Cheapest(order, new Search(progress, default, cancellation));
         if (choice.Best.Complete)
         {
-            return new Planned(Write(order, choice));
+            var boards = BoardPlanner.Gather(order, choice.Best.Boards, cancellation);
+            return new Planned(Write(order, choice with { Best = choice.Best with { Boards = boards } }));
         }
 
         // What is missing for want of time is not missing in the studio.

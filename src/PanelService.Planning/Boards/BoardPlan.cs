@@ -12,6 +12,9 @@ namespace PanelService.Planning.Boards;
 internal sealed record BoardPlan(ImmutableArray<BoardPattern> Patterns, ImmutableArray<int> LineOf, CutOutcome Outcome)
     : MaterialPlan(Outcome)
 {
+    /// <summary>What the engine was asked and answered; null where nothing is cut.</summary>
+    public BoardCut? Cut { get; init; }
+
     /// <summary>Where lines may grow.</summary>
     /// <param name="kerf">What one cut turns to dust.</param>
     public IEnumerable<Room> Rooms(Length kerf) => Patterns.Select(pattern => new Room(
@@ -23,3 +26,9 @@ internal sealed record BoardPlan(ImmutableArray<BoardPattern> Patterns, Immutabl
 /// <param name="Block">What is cut from it.</param>
 /// <param name="Copies">How many are cut so.</param>
 internal sealed record BoardPattern(BoardStock Stock, Block Block, int Copies);
+
+/// <summary>What the engine was asked for boards, and its answer.</summary>
+/// <param name="Stocks">The boards, first of the problem's stocks.</param>
+/// <param name="Task">The problem.</param>
+/// <param name="Result">The answer.</param>
+internal sealed record BoardCut(ImmutableArray<BoardStock> Stocks, CutTask Task, CuttingResult Result);

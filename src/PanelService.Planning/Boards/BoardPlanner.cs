@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PanelService.Cutting;
+using PanelService.Cutting.Leftovers;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Sizes;
@@ -30,9 +31,33 @@ internal static class BoardPlanner
             order.Saw.Kerf.Steps);
         var task = CutTask.Of([.. stocks.Select(stock => stock.ToStock())], request, material);
         var result = CuttingPlanner.Plan(task.Problem, order.Effort, search.Progress, search.Cancellation);
-        return new BoardPlan(
-            PatternsOf(result, stocks), task.LineOf, CutOutcome.Of(result, task, order.Panels.Length));
+        return Read(new BoardCut(stocks, task, result), order.Panels.Length);
     }
+
+    /// <summary>The same plan with larger leftovers, where that costs nothing.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="plan">A whole plan without ready-made panels.</param>
+    /// <param name="cancellation">Ends the search.</param>
+    public static BoardPlan Gather(Order order, BoardPlan plan, CancellationToken cancellation)
+    {
+        if (plan.Cut is not { } cut)
+        {
+            return plan;
+        }
+
+        var smallest = (order.Saw.SmallestKeptWidth.Steps, order.Saw.SmallestKeptHeight.Steps);
+        var gathered = LeftoverPlanner.Gather(cut.Task.Problem, cut.Result, smallest, cancellation);
+        return ReferenceEquals(gathered, cut.Result)
+            ? plan
+            : plan with
+            {
+                Patterns = PatternsOf(gathered, cut.Stocks),
+                Outcome = plan.Outcome with { StoppedEarly = plan.Outcome.StoppedEarly || gathered.StoppedEarly },
+            };
+    }
+
+    private static BoardPlan Read(BoardCut cut, int lines) =>
+        new(PatternsOf(cut.Result, cut.Stocks), cut.Task.LineOf, CutOutcome.Of(cut.Result, cut.Task, lines)) { Cut = cut };
 
     private static ImmutableArray<BoardPattern> PatternsOf(CuttingResult result, ImmutableArray<BoardStock> stocks) =>
     [

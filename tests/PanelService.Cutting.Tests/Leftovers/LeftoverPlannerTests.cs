@@ -1,0 +1,130 @@
+using PanelService.Cutting.Leftovers;
+using Xunit;
+
+namespace PanelService.Cutting.Tests.Leftovers;
+
+public sealed class LeftoverPlannerTests
+{
+    private static readonly (long Width, long Height) SmallestKept = (4, 6);
+
+    /// <summary>Seven strips of 24 × 8 on sheets of 24 × 48, no kerf: six fill one sheet, and one leaves 24 × 40 of the other, by hand.</summary>
+    [Fact]
+    public void Strips_leave_one_large_piece()
+    {
+        var problem = new CuttingProblem(
+            [new Stock(24, 48, 610, null)], [new Piece(24, 8, 7, [Turning.Upright])], Kerf: 0);
+        var spread = new CuttingResult([Strips(4), Strips(3)], 1220, 1220, [0], StoppedEarly: false);
+
+        var gathered = LeftoverPlanner.Gather(problem, spread, SmallestKept);
+
+        Assert.Equal(1220, PriceOf(problem, gathered));
+        Assert.Equal([1, 6], gathered.Patterns.Select(use => CountOf(use.Block)).Order());
+    }
+
+    [Fact]
+    public void A_leftover_too_small_to_keep_is_no_reason_to_change()
+    {
+        var problem = new CuttingProblem(
+            [new Stock(24, 48, 610, null)], [new Piece(24, 44, 2, [Turning.Upright])], Kerf: 0);
+        var result = CuttingPlanner.Plan(problem, Effort.Quick);
+
+        Assert.Same(result, LeftoverPlanner.Gather(problem, result, SmallestKept));
+    }
+
+    /// <summary>Whatever is gathered costs the same, holds the same pieces, and leaves no less in its largest strip.</summary>
+    [Fact]
+    public void Random_orders_keep_price_and_pieces()
+    {
+        int larger = 0;
+        for (int seed = 1; seed <= 40; seed++)
+        {
+            var random = new Random(seed);
+            Piece[] pieces =
+            [
+                .. Enumerable.Range(0, random.Next(2, 6)).Select(_ =>
+                    new Piece(random.Next(5, 20), random.Next(5, 20), random.Next(1, 9), [Turning.Either, Turning.Either])),
+            ];
+            var problem = new CuttingProblem([new Stock(24, 48, 610, null), new Stock(48, 48, 1090, null)], [.. pieces], Kerf: 1);
+            var result = CuttingPlanner.Plan(problem, Effort.Quick);
+
+            var gathered = LeftoverPlanner.Gather(problem, result, SmallestKept);
+
+            Assert.Equal(result.Spent, PriceOf(problem, gathered));
+            Assert.Equal(pieces.Select(p => p.Demand), CountsOf(problem, gathered));
+            Assert.All(gathered.Patterns, use => Assert.True(Fits(problem, use)));
+            double before = LargestOf(problem, result);
+            double after = LargestOf(problem, gathered);
+            Assert.True(after >= before, $"seed {seed}: {before} became {after}");
+            larger += after > before ? 1 : 0;
+        }
+
+        Assert.True(larger > 0, "No leftover became larger.");
+    }
+
+    private static PatternUse Strips(int count) =>
+        new(0, new StackBlock(Axis.Y, [.. Enumerable.Repeat(new PieceBlock(0, false), count)]), 1);
+
+    private static long PriceOf(CuttingProblem problem, CuttingResult result) =>
+        result.Patterns.Sum(use => problem.Stocks[use.Stock].Price * use.Copies);
+
+    private static int CountOf(Block block) => block is StackBlock stack ? stack.Parts.Sum(CountOf) : 1;
+
+    private static int[] CountsOf(CuttingProblem problem, CuttingResult result)
+    {
+        int[] counts = new int[problem.Pieces.Length];
+        foreach (var use in result.Patterns)
+        {
+            Add(use.Block, use.Copies, counts);
+        }
+
+        return counts;
+    }
+
+    private static void Add(Block block, int copies, int[] counts)
+    {
+        if (block is PieceBlock piece)
+        {
+            counts[piece.Piece] += copies;
+            return;
+        }
+
+        foreach (var part in ((StackBlock)block).Parts)
+        {
+            Add(part, copies, counts);
+        }
+    }
+
+    private static bool Fits(CuttingProblem problem, PatternUse use)
+    {
+        var (width, height) = SizeOf(problem, use.Block);
+        return width <= problem.Stocks[use.Stock].Width && height <= problem.Stocks[use.Stock].Height;
+    }
+
+    /// <summary>The largest strip beside a pattern of the dearest stock used.</summary>
+    private static double LargestOf(CuttingProblem problem, CuttingResult result)
+    {
+        int dearest = result.Patterns.Select(use => use.Stock).MaxBy(s => problem.Stocks[s].Price);
+        return result.Patterns.Where(use => use.Stock == dearest).Max(use =>
+        {
+            var (width, height) = SizeOf(problem, use.Block);
+            var stock = problem.Stocks[use.Stock];
+            return Math.Max((stock.Width - width) * stock.Height, stock.Width * (stock.Height - height));
+        });
+    }
+
+    private static (long Width, long Height) SizeOf(CuttingProblem problem, Block block)
+    {
+        if (block is PieceBlock { Piece: var index, Turned: var turned })
+        {
+            var piece = problem.Pieces[index];
+            return turned ? (piece.Height, piece.Width) : (piece.Width, piece.Height);
+        }
+
+        var stack = (StackBlock)block;
+        var sizes = stack.Parts.Select(part => SizeOf(problem, part)).ToArray();
+        long gaps = (sizes.Length - 1) * problem.Kerf;
+        return stack.Axis == Axis.X
+            ? (sizes.Sum(s => s.Width) + gaps, sizes.Max(s => s.Height))
+            : (sizes.Max(s => s.Width), sizes.Sum(s => s.Height) + gaps);
+    }
+}
