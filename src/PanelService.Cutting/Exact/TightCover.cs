@@ -44,9 +44,10 @@ internal sealed class TightCover
     /// <param name="counts">At most so many of each stock; none unlimited.</param>
     /// <param name="inequalities">Values known: those are taken under which there is least to waste, or the areas.</param>
     /// <param name="work">Where work is counted.</param>
-    public static TightAnswer Solve(Model model, int[] counts, IEnumerable<DualVector> inequalities, WorkMeter work)
+    /// <param name="anyDemand">Whether many of each piece are no reason to answer at once that nothing is known.</param>
+    public static TightAnswer Solve(Model model, int[] counts, IEnumerable<DualVector> inequalities, WorkMeter work, bool anyDemand = false)
     {
-        if (model.Demand.Sum(d => (long)d) > Math.Max(MostPieces, MostOfEach * model.Demand.Length))
+        if (!anyDemand && model.Demand.Sum(d => (long)d) > Math.Max(MostPieces, MostOfEach * model.Demand.Length))
         {
             return TightAnswer.Unknown;
         }
@@ -81,6 +82,12 @@ internal sealed class TightCover
     private static (int[]? Values, double Share) Tighter(
         (int[]? Values, double Share) known, Model model, int[] counts, int[] values, Func<int, double> best)
     {
+        if (values.Any(value => value <= 0))
+        {
+            // Patterns of pieces worth nothing would not be listed.
+            return known;
+        }
+
         double worth = Enumerable.Range(0, counts.Length).Sum(s => counts[s] * best(s));
         double wanted = values.Select((v, t) => (double)v * model.Demand[t]).Sum();
         double share = worth <= 0 ? double.PositiveInfinity : (worth - wanted) / worth;

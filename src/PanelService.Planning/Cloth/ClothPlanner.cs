@@ -1,11 +1,14 @@
 // Problem: pieces of cloth out of remnants, whole rolls, and cloth sold by length, at the least cost.
-// Idea:    the cutting engine with no kerf. Each step length of a cloth sold by length is a stock of its own price, so
-//          that a plan may buy one length or several; afterwards lengths are joined end to end where that saves steps.
-//          The engine's bound speaks of the lengths it was offered. It holds for all lengths where no cheaper plan
-//          could afford a longer one (ClothReach.Covers); else ClothBound, which knows no longest length, takes its place.
-// Cost:    one run of the engine for each set of sizes, a second one where the first reach turns out too short.
-// Not:     steps sold at most so often are a limit on their sum, which the engine sees only for each length by itself:
-//          where its plan breaks the sum, a plan out of one length of all there is takes its place.
+// Idea:    the engine for lengths (LengthPlanner) knows sheets and steps side by side: any number of steps is one length,
+//          and its bound holds for all of them. Everything on shelves of one cloth (ShelfPlanner) is the price to beat.
+//          Batches of very many pieces are for the cutting engine without kerf: each step length of a cloth sold by
+//          length is a stock of its own price, and lengths are joined end to end where that saves steps. Its bound speaks
+//          of the lengths it was offered: it holds for all lengths where no cheaper plan could afford a longer one
+//          (ClothReach.Covers); else ClothBound, which knows no longest length, takes its place.
+// Cost:    one run of an engine for each set of sizes, of the cutting engine a second one where the first reach turns out
+//          too short.
+// Not:     steps sold at most so often are a limit on their sum, which the cutting engine sees only for each length by
+//          itself: where its plan breaks the sum, a plan out of one length of all there is takes its place.
 using System.Collections.Immutable;
 using PanelService.Cutting;
 using PanelService.Planning.Cloth.Bounds;
@@ -18,6 +21,9 @@ namespace PanelService.Planning.Cloth;
 /// <summary>Plans the cloth of a batch.</summary>
 internal static class ClothPlanner
 {
+    // Ruin and recreate, which makes the plans there, is for as many pieces.
+    private const int MostByLengths = 400;
+
     /// <summary>Plans.</summary>
     /// <param name="order">The order.</param>
     /// <param name="counts">Per line: how many are to be made.</param>
@@ -32,6 +38,28 @@ internal static class ClothPlanner
     private static ClothPlan PlanAt(Order order, CutRequest request, Search search)
     {
         var reach = ClothReach.For(order, request);
+        var shelves = ShelfPlanner.Plans(order, ClothPieces.Of(order, request)).OrderBy(PriceOf).FirstOrDefault();
+        return PlanByLengths(order, request, (reach, shelves.IsDefault ? [] : shelves), search)
+            ?? PlanByStocks(order, request, reach, search);
+    }
+
+    /// <summary>Plans with the engine for lengths; null where there are too many pieces, or it found no plan.</summary>
+    private static ClothPlan? PlanByLengths(
+        Order order, CutRequest request, (ClothReach Reach, ImmutableArray<ClothPattern> Shelves) known, Search search)
+    {
+        if (request.Lines.Where(line => order.Panels[line].NeedsCloth).Sum(line => (long)request.Counts[line]) > MostByLengths)
+        {
+            return null;
+        }
+
+        var task = new LengthTask(order, request, known.Reach);
+        long below = known.Shelves.IsEmpty ? long.MaxValue : PriceOf(known.Shelves).Minor;
+        var result = LengthPlanner.Plan(task.Problem, order.Effort, below, search.Progress, search.Cancellation);
+        return result.Complete || !known.Shelves.IsEmpty ? task.PlanOf(result, known.Shelves) : null;
+    }
+
+    private static ClothPlan PlanByStocks(Order order, CutRequest request, ClothReach reach, Search search)
+    {
         var plan = Solve(order, request, ClothStocks.Of(order, reach), search);
         var wider = reach.Widened(order, plan.Outcome.Spent);
         if (plan.Outcome.Complete && !Same(reach, wider))

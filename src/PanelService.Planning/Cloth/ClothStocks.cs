@@ -19,6 +19,10 @@ internal static class ClothStocks
         Usable(order.Cloths.SelectMany((cloth, i) => Remnants(cloth).Concat(ForSale(
             cloth, cloth.Sale is SaleByLength { AtMost: { } most } ? [most] : reach.Steps[i]))));
 
+    /// <summary>Remnants and rolls alone.</summary>
+    public static ImmutableArray<ClothStock> OfFixedLength(Order order) =>
+        Usable(order.Cloths.SelectMany(cloth => Remnants(cloth).Concat(ForSale(cloth, []))));
+
     private static IEnumerable<ClothStock> Remnants(ClothSupply cloth) =>
         cloth.Remnants.Select(remnant => ClothStock.Of(cloth, remnant));
 

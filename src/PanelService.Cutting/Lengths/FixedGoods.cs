@@ -1,0 +1,84 @@
+// Problem: just so many of each good are taken: is there a plan, and which?
+// Idea:    the rectangles that they make are stocks of their own number, and the pieces an order for these. Ruin and recreate
+//          looks for a plan (GoalSearch); where there is little to waste all patterns that waste no more are listed,
+//          which finds the plan or proves that there is none (TightCover).
+// Source:  see there.
+// Cost:    the work given.
+using PanelService.Cutting.Exact;
+using PanelService.Cutting.Many;
+using PanelService.Cutting.Search;
+
+namespace PanelService.Cutting.Lengths;
+
+/// <summary>Counts of goods as an order of their own.</summary>
+internal sealed class FixedGoods
+{
+    private const double LeastValue = 1e-3;
+
+    private readonly GoodsModel _goods;
+    private readonly int[] _used;
+    private readonly int[] _rectangles;
+    private readonly Model _model;
+
+    /// <summary>Fixes the counts.</summary>
+    /// <param name="goods">The goods.</param>
+    /// <param name="counts">Per good.</param>
+    public FixedGoods(GoodsModel goods, int[] counts)
+    {
+        _goods = goods;
+        _used = [.. Enumerable.Range(0, counts.Length).Where(g => counts[g] > 0)];
+        _rectangles = [.. _used.Select(g => goods.Goods[g].Rectangles(counts[g]))];
+        var stocks = _used.Select((g, i) => new Stock(goods.Goods[g].Width, goods.Goods[g].LengthOf(counts[g]), 1, _rectangles[i]));
+        var pieces = goods.Model.Types.Select(type => type with { On = [.. _used.Select(g => type.On[goods.Model.Stocks[g]])] });
+        _model = new Model(new CuttingProblem([.. stocks], [.. pieces], Kerf: 0));
+    }
+
+    /// <summary>Looks for a plan by ruin and recreate.</summary>
+    /// <param name="units">The work allowed.</param>
+    /// <param name="seed">Decides all chance.</param>
+    /// <param name="work">Where work is counted.</param>
+    /// <returns>What is cut from what; null where no plan was found.</returns>
+    public List<FilledGood>? Look(long units, ulong seed, WorkMeter work)
+    {
+        if (!Whole || !ManyOrders.CanHold(_model))
+        {
+            return null;
+        }
+
+        List<ColumnUse>? found = null;
+        ManyOrders.Improve(_model, new ManyRequest(long.MaxValue, long.MaxValue, units, seed), work, uses => found = uses);
+        return found is null ? null : Filled(found);
+    }
+
+    /// <summary>Decides by listing every pattern that is good enough, where these are few.</summary>
+    /// <param name="values">Value of one of each type, under which the goods hold little more than all pieces are worth.</param>
+    /// <param name="work">Where work is counted.</param>
+    /// <returns>A plan, or that there is none, or neither.</returns>
+    public (List<FilledGood>? Plan, bool Impossible) Decide(double[] values, WorkMeter work)
+    {
+        if (!Whole || _model.Types.Length != _goods.Model.Types.Length || _model.Stocks.Length != _used.Length)
+        {
+            return (null, false);
+        }
+
+        var vector = new Pricing(_model, work).Evaluate(AllWorthSomething(values));
+        var answer = TightCover.Solve(_model, _rectangles, [vector], work, anyDemand: true);
+        return (answer.Plan is null ? null : Filled(answer.Plan), answer.Impossible);
+    }
+
+    /// <summary>A pattern of pieces worth nothing would not be listed.</summary>
+    private double[] AllWorthSomething(double[] values)
+    {
+        double density = values.Select((value, t) => value / _model.PieceArea(t)).Max();
+        return [.. values.Select((value, t) => Math.Max(value, LeastValue * density * _model.PieceArea(t)))];
+    }
+
+    /// <summary>Whether every piece has some place at all.</summary>
+    private bool Whole => _model.Demand.Sum(d => (long)d) == _goods.Pieces;
+
+    private List<FilledGood> Filled(IEnumerable<ColumnUse> uses)
+    {
+        var (patterns, _) = _model.Translate(uses.Select(use => new PatternUse(use.Column.Stock, use.Column.Block, use.Copies)));
+        return [.. patterns.SelectMany(use => Enumerable.Repeat(new FilledGood(_used[use.Stock], use.Block), use.Copies))];
+    }
+}

@@ -1,0 +1,235 @@
+// The way of a search:
+//   1. relax the whole problem: values of the pieces, and from these the first inequalities (RootRelaxation);
+//   2. the cheapest counts of goods that no inequality forbids (GoodsChoice), relaxed for just these counts
+//      (CoverRelaxation): no room, and they are forbidden by a new inequality; else a plan is looked for (FixedGoods).
+//      Found: it is the cheapest, unless cheaper counts were left open;
+//   3. where the first few counts stay open, a plan from counts with some room to spare says how far to look;
+//   4. counts left open are looked at again with more and more work, the cheapest first.
+// Source:  Benders decomposition (Numerische Mathematik 4, 1962) over counts of goods.
+using PanelService.Cutting.Search;
+
+namespace PanelService.Cutting.Lengths;
+
+/// <summary>Searches the least price.</summary>
+internal sealed class LengthSearch
+{
+    private const int MostRounds = 400;
+    private const int FirstTries = 3;
+
+    // Percent of the work that the first relaxations leave for making plans.
+    private const long KeptBack = 60;
+
+    // With more than this to spare there are too many patterns to list them all.
+    private const double MostShare = 1.04;
+    private const double TightShare = 1.0025;
+
+    private static readonly double[] _margins = [0.01, 0.02, 0.04, 0.07, 0.12, 0.2, 0.35, 0.6, 1];
+    private static readonly long[] _look = [8_000, 40_000, 150_000];
+    private static readonly long[] _decide = [40_000, 250_000, 800_000];
+
+    private readonly GoodsModel _goods;
+    private readonly WorkMeter _work;
+    private readonly IProgress<CuttingProgress>? _progress;
+    private readonly SectionPool _pool;
+    private readonly CoverRelaxation _relaxation;
+    private readonly GoodsChoice _choice;
+    private readonly List<OpenCounts> _open = [];
+    private long _others;
+
+    /// <summary>Starts.</summary>
+    /// <param name="goods">The goods.</param>
+    /// <param name="below">Only plans cheaper than this are of interest.</param>
+    /// <param name="work">The work allowed.</param>
+    /// <param name="progress">Told whenever plan or bound gets better; null: nobody listens.</param>
+    public LengthSearch(GoodsModel goods, long below, WorkMeter work, IProgress<CuttingProgress>? progress)
+    {
+        (_goods, _work, _progress, Spent) = (goods, work, progress, below);
+        _pool = new SectionPool(goods);
+        _relaxation = new CoverRelaxation(goods, _pool, work);
+        _choice = new GoodsChoice(goods);
+    }
+
+    /// <summary>What is cut from what; null where no plan below the price known was found.</summary>
+    public List<FilledGood>? Best { get; private set; }
+
+    /// <summary>The price of the best plan, or the price known.</summary>
+    public long Spent { get; private set; }
+
+    /// <summary>No plan costs less.</summary>
+    public long Bound { get; private set; }
+
+    /// <summary>Runs.</summary>
+    public void Run()
+    {
+        _work.Reserve = _work.Left * KeptBack / 100;
+        foreach (var inequality in RootRelaxation.Solve(_goods, _relaxation, _pool, _work).AsEnumerable().Reverse().Take(4))
+        {
+            _choice.Add(inequality);
+        }
+
+        bool complete = TryCheapest(FirstTries);
+        _work.Reserve = 0;
+        if (!complete)
+        {
+            TryWithRoom();
+            TryCheapest(int.MaxValue);
+        }
+
+        for (int level = 1; level < _look.Length; level++)
+        {
+            TryOpen(level);
+        }
+    }
+
+    /// <summary>Tries counts, the cheapest first.</summary>
+    /// <param name="most">Ends when so many are open.</param>
+    /// <returns>Whether no cheaper counts are left but those open.</returns>
+    private bool TryCheapest(int most)
+    {
+        for (int round = 0; round < MostRounds && !_work.Exhausted; round++)
+        {
+            var choice = _choice.Cheapest(Spent);
+            _others = choice.Bound;
+            RaiseBound();
+            if (choice.Counts is not { } counts)
+            {
+                return choice.Complete;
+            }
+
+            if (Relax(counts) is not { } answer)
+            {
+                continue;
+            }
+
+            if (TryLevel(new OpenCounts(counts, choice.Bound, answer), 0))
+            {
+                RaiseBound();
+                return true;
+            }
+
+            if (_open.Count >= most)
+            {
+                return false;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Counts with room to spare, less and less of it as plans are found.</summary>
+    private void TryWithRoom()
+    {
+        foreach (double margin in _margins)
+        {
+            if (_choice.Cheapest(Spent, margin).Counts is { } counts
+                && new FixedGoods(_goods, counts).Look(_look[0], seed: 1, _work) is { } plan)
+            {
+                Take(plan);
+                return;
+            }
+        }
+    }
+
+    private CoverAnswer? Relax(int[] counts)
+    {
+        var answer = _relaxation.Solve(counts);
+        if (answer.Forbids is { } forbids)
+        {
+            _choice.Add(forbids);
+            return null;
+        }
+
+        return answer;
+    }
+
+    /// <summary>Looks again at what is open, the cheapest first.</summary>
+    private void TryOpen(int level)
+    {
+        bool decided = true;
+        foreach (var open in _open.OrderBy(one => one.Price).ToList())
+        {
+            if (open.Price < Spent && !_work.Exhausted)
+            {
+                _open.Remove(open);
+                TryLevel(open, level, decided);
+                decided &= !_open.Contains(open);
+            }
+        }
+
+        RaiseBound();
+    }
+
+    /// <summary>Looks for a plan within counts, and whether there can be one.</summary>
+    /// <returns>Whether a plan was found.</returns>
+    private bool TryLevel(OpenCounts open, int level, bool decide = true)
+    {
+        _choice.Exclude(open.Counts);
+        var problem = new FixedGoods(_goods, open.Counts);
+        bool tight = open.Answer.Share <= TightShare;
+        if (decide && tight && Decide(problem, open, level) is { } early)
+        {
+            return early;
+        }
+
+        if (problem.Look(_look[level], (ulong)level + 1, _work) is { } plan)
+        {
+            Take(plan);
+            return true;
+        }
+
+        if (decide && !tight && open.Answer.Share <= MostShare && Decide(problem, open, level) is { } late)
+        {
+            return late;
+        }
+
+        _open.Add(open);
+        return false;
+    }
+
+    /// <summary>Decides whether there is a plan within counts; null where that stays unknown.</summary>
+    private bool? Decide(FixedGoods problem, OpenCounts open, int level)
+    {
+        if (open.Answer.Solution is not { } solution)
+        {
+            return null;
+        }
+
+        var own = new WorkMeter(Math.Min(_decide[level], _work.Left), _work.Cancellation);
+        long before = own.Left;
+        var (plan, impossible) = problem.Decide(solution.Values, own);
+        _work.Spend(before - own.Left);
+        if (plan is not null)
+        {
+            Take(plan);
+            return true;
+        }
+
+        return impossible ? false : null;
+    }
+
+    private void Take(List<FilledGood> plan)
+    {
+        long price = plan.Sum(filled => filled.Price(_goods));
+        if (price < Spent)
+        {
+            (Best, Spent) = (plan, price);
+            _open.RemoveAll(open => open.Price >= price);
+            Report();
+        }
+    }
+
+    /// <summary>No plan is cheaper than the cheapest counts not yet looked at, or left open.</summary>
+    private void RaiseBound()
+    {
+        long least = Math.Min(_others, _open.Select(open => open.Price).DefaultIfEmpty(long.MaxValue).Min());
+        if (Math.Min(least, Spent) > Bound)
+        {
+            Bound = Math.Min(least, Spent);
+            Report();
+        }
+    }
+
+    private void Report() => _progress?.Report(new CuttingProgress(Spent == long.MaxValue ? null : Spent, Bound));
+
+    private sealed record OpenCounts(int[] Counts, long Price, CoverAnswer Answer);
+}
