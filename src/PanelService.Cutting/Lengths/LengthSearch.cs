@@ -24,7 +24,7 @@ internal sealed class LengthSearch
     private const double TightShare = 1.0025;
 
     private static readonly double[] _margins = [0.01, 0.02, 0.04, 0.07, 0.12, 0.2, 0.35, 0.6, 1];
-    private static readonly long[] _look = [8_000, 40_000, 150_000];
+    private static readonly long[] _look = [20_000, 100_000, 300_000];
     private static readonly long[] _decide = [40_000, 250_000, 800_000];
 
     private readonly GoodsModel _goods;
@@ -122,7 +122,7 @@ internal sealed class LengthSearch
         foreach (double margin in _margins)
         {
             if (_choice.Cheapest(Spent, margin).Counts is { } counts
-                && new FixedGoods(_goods, counts).Look(_look[0], seed: 1, _work) is { } plan)
+                && new FixedGoods(_goods, counts).Look(_look[1], seed: 1, _work) is { } plan)
             {
                 Take(plan);
                 return;
