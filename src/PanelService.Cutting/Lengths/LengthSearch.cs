@@ -116,13 +116,14 @@ internal sealed class LengthSearch
         return false;
     }
 
-    /// <summary>Counts with room to spare, less and less of it as plans are found.</summary>
+    /// <summary>Counts with room to spare, more and more of it until a plan is found: where none is known it may take work of its own.</summary>
     private void TryWithRoom()
     {
         foreach (double margin in _margins)
         {
+            var own = Spent == long.MaxValue ? new WorkMeter(_look[1], _work.Cancellation) : _work;
             if (_choice.Cheapest(Spent, margin).Counts is { } counts
-                && new FixedGoods(_goods, counts).Look(_look[1], seed: 1, _work) is { } plan)
+                && new FixedGoods(_goods, counts).Look(_look[1], seed: 1, own) is { } plan)
             {
                 Take(plan);
                 return;
