@@ -34,7 +34,7 @@ public static class Planner
         if (choice.Best.Complete)
         {
             var boards = BoardPlanner.Gather(order, choice.Best.Boards, cancellation);
-            return new Planned(Write(order, choice with { Best = choice.Best with { Boards = boards } }));
+            return new Planned(Write(order, choice with { Best = choice.Best with { Boards = boards } }, cancellation));
         }
 
         // What is missing for want of time is not missing in the studio.
@@ -42,7 +42,16 @@ public static class Planner
         return Shortage.Of(order, choice.Best);
     }
 
-    private static Plan Write(Order order, BatchChoice choice)
+    /// <summary>The sheets as the engine's patterns lay them out, before the saw run is planned: what the benchmark measures that step against.</summary>
+    internal static ImmutableArray<SheetLayout> FirstSheets(Order order)
+    {
+        var best = BatchPlanner.Cheapest(order, new Search(null, default, default)).Best;
+        var batch = best with { Boards = BoardPlanner.Gather(order, best.Boards, default) };
+        return SheetLayoutMaker.Make(
+            order.Saw, Layouts.Of(batch.Boards, SizesOf(order, batch), order.Saw.Kerf), PanelResults.Marks(order));
+    }
+
+    private static Plan Write(Order order, BatchChoice choice, CancellationToken cancellation)
     {
         var batch = choice.Best;
         var sizes = SizesOf(order, batch);
@@ -52,7 +61,8 @@ public static class Planner
             batch.Liquids.Uses,
             Counts: []));
         var marks = PanelResults.Marks(order);
-        var sheets = SheetLayoutMaker.Make(order.Saw, filled.Boards, marks);
+        var saw = SawRunPlanner.Plan(order.Saw, SheetLayoutMaker.Make(order.Saw, filled.Boards, marks), cancellation);
+        var sheets = saw.Sheets;
         var goods = new Goods(
             order,
             PanelResults.Of(order, batch, new MadeSizes(sizes, sheets, filled.Counts)),
@@ -68,13 +78,14 @@ public static class Planner
             BoardProof = new Proof(batch.Boards.Outcome.Spent, batch.Boards.Outcome.LeastPossible),
             ClothProof = ClothProof.Of(order, batch.Cloth.Outcome, sizes),
             Sheets = goods.Sheets,
-            SawRun = SawRunPlanner.Plan(goods.Sheets),
+            SawRun = saw.Run,
+            SawProof = saw.Proof,
             Cloth = goods.Cloth,
             Liquids = goods.Liquids,
             Buy = buy,
             Cost = TallyMaker.Make(goods, buy),
             Warnings = batch.Liquids.Warnings,
-            StoppedEarly = batch.StoppedEarly,
+            StoppedEarly = batch.StoppedEarly || cancellation.IsCancellationRequested,
         };
     }
 

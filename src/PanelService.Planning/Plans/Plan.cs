@@ -27,6 +27,9 @@ public sealed record Plan
     /// <summary>The saw run.</summary>
     public required ImmutableArray<SawStep> SawRun { get; init; }
 
+    /// <summary>How many settings the saw run has, and how few there could be.</summary>
+    public required SawProof SawProof { get; init; }
+
     /// <summary>How each cloth is cut.</summary>
     public required ImmutableArray<ClothLayout> Cloth { get; init; }
 

@@ -13,6 +13,32 @@ public enum SawTool
     Sled,
 }
 
+/// <summary>An edge of a workpiece as it lies on the drawing of its sheet.</summary>
+public enum SheetEdge
+{
+    /// <summary>Where x is least.</summary>
+    Left,
+
+    /// <summary>Where x is greatest.</summary>
+    Right,
+
+    /// <summary>Where y is least.</summary>
+    Bottom,
+
+    /// <summary>Where y is greatest.</summary>
+    Top,
+}
+
+/// <summary>What an edge was made by.</summary>
+public enum EdgeMaker
+{
+    /// <summary>The sheet's own edge, as it was bought.</summary>
+    Factory,
+
+    /// <summary>An earlier cut.</summary>
+    Cut,
+}
+
 /// <summary>Cuts made at one setting.</summary>
 /// <param name="Step">1, 2, … in the order they are made.</param>
 /// <param name="Tool">Fence or sled.</param>
@@ -25,4 +51,6 @@ public sealed record SawStep(
 /// <summary>One cut of one sheet, made on all its copies.</summary>
 /// <param name="Sheet">The sheet's number.</param>
 /// <param name="Cut">The cut's number on that sheet.</param>
-public sealed record SawPass(int Sheet, int Cut);
+/// <param name="Edge">The edge that runs along the fence, or lies against the stop.</param>
+/// <param name="EdgeBy">What made that edge.</param>
+public sealed record SawPass(int Sheet, int Cut, SheetEdge Edge, EdgeMaker EdgeBy);

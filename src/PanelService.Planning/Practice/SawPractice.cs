@@ -11,6 +11,9 @@ public static class SawPractice
     /// <summary>A part shorter than this along the fence is not ripped along it but goes on a sled: 10 in.</summary>
     public static Length LeastAlongFence { get; } = Length.FromInches(10);
 
+    /// <summary>A part narrower than this never lies between fence and blade: no push stick fits there. 1/2 in.</summary>
+    public static Length LeastAtFence { get; } = Length.FromInches(0.5m);
+
     /// <summary>A part shorter than this along the fence wants care: 12 in.</summary>
     public static Length ShortAlongFence { get; } = Length.FromInches(12);
 

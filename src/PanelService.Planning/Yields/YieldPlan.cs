@@ -17,6 +17,7 @@ internal static class YieldPlan
         ClothProof = new Proof(Money.Zero, Money.Zero),
         Sheets = sheets,
         SawRun = [],
+        SawProof = new SawProof(0, 0, 0),
         Cloth = [],
         Liquids = [],
         Buy = [],

@@ -21,6 +21,7 @@ public static class Catalogue
         new("cloth200", ">= 95 % proven, mean gap <= 0.2 %, median <= 50 ms", OrderRunner.Of(ClothOrders.Mixed)),
         new("strip100", "within 1 % on all, exact on half, <= 5 s", OrderRunner.Of(ClothOrders.Strips)),
         new("stop", "back within 50 ms of the stop", StopRunner.Run),
+        new("saw500", "mean settings <= 60 % of the first-found plan, median <= 1 s", SawRunner.Of(StudioOrders.OneSheetSize)),
         new("demo", "24 panels < 0.1 s warm, 600 panels < 2 s, HTTP within 30 ms of the planner", DemoRunner.Run),
     ];
 

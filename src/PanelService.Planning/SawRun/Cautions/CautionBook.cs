@@ -24,4 +24,17 @@ internal static class CautionBook
     /// <summary>What the cuts of one step raise, each said once.</summary>
     public static ImmutableArray<Warning> Raised(IReadOnlyCollection<SawCutFacts> cuts) =>
         [.. _rules.Where(rule => cuts.Any(rule.IsRaisedBy)).Select(rule => rule.Text)];
+
+    /// <summary>A run with what is said of every run.</summary>
+    public static ImmutableArray<SawStep> WithGeneral(ImmutableArray<SawStep> steps)
+    {
+        if (steps.IsEmpty)
+        {
+            return steps;
+        }
+
+        var withFirst = steps.SetItem(0, steps[0] with { Cautions = [.. General, .. steps[0].Cautions] });
+        var last = withFirst[^1];
+        return withFirst.SetItem(withFirst.Length - 1, last with { Cautions = last.Cautions.Add(Closing) });
+    }
 }

@@ -1,0 +1,213 @@
+// Problem: all ways in which guillotine cuts can part some sheets into given rectangles, so that the best can be chosen.
+// Idea:    a workpiece is known by what must come out of it, its bands closed up and sorted (Bands), and by its size;
+//          equal ones are one shape. Across an axis with several bands any choice of bands can be cut from the others: equal bands
+//          count once, so the choices are few. Room beyond what is needed is waste: it is cut off at once, or
+//          left to either part. With everything named as needed, kept or not, the ways are those which leave exactly
+//          that; with waste left unnamed, waste may be divided in any way.
+// Cost:    shapes × choices; limited: past the limit a shape keeps one way of cutting, and says that it is partial.
+// Not:     cuts at other places than the edges of what is needed; parts of different bands exchanged with one another.
+using PanelService.Cutting;
+
+namespace PanelService.Planning.SawRun.Graph;
+
+/// <summary>Every way of cutting some workpieces up.</summary>
+/// <param name="rules">What it keeps to.</param>
+/// <param name="wasteIsFree">Whether room beyond what is needed may be any waste; else only dust.</param>
+/// <param name="limit">How many parts all shapes together may look at.</param>
+internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit)
+{
+    private const long MostChoices = 1 << 12;
+
+    private readonly Dictionary<(long Width, long Height, Rectangle[] Parts), CutShape> _known = new(PartOrder.Instance);
+    private readonly Dictionary<SawSetting, int> _settingOf = [];
+    private long _work;
+
+    /// <summary>The settings that some split can be made at.</summary>
+    public List<SawSetting> Settings { get; } = [];
+
+    /// <summary>The shapes; from small to large once <see cref="Finish"/> has been called.</summary>
+    public List<CutShape> Shapes { get; } = [];
+
+    /// <summary>What it keeps to.</summary>
+    public GraphRules Rules => rules;
+
+    /// <summary>The shape of a workpiece; its ways of cutting are in the graph.</summary>
+    /// <param name="width">Grown by one kerf.</param>
+    /// <param name="height">Grown by one kerf.</param>
+    /// <param name="needed">What must come out of it, grown.</param>
+    public CutShape Of(long width, long height, Rectangle[] needed)
+    {
+        var parts = Bands.Sorted(needed);
+        if (_known.TryGetValue((width, height, parts), out var known))
+        {
+            return known;
+        }
+
+        var shape = new CutShape(width, height, parts);
+        _known.Add((width, height, parts), shape);
+        Shapes.Add(shape);
+        _work += parts.Length;
+        if (!shape.IsDone)
+        {
+            Divide(shape);
+        }
+
+        return shape;
+    }
+
+    /// <summary>The shape of a sheet whose four factory edges are trimmed first.</summary>
+    /// <param name="width">Of the whole sheet, grown by one kerf.</param>
+    /// <param name="height">The same.</param>
+    /// <param name="edgeTrim">What is lost at each edge.</param>
+    /// <param name="inner">What is left when they are trimmed.</param>
+    public CutShape Trimmed(long width, long height, long edgeTrim, CutShape inner)
+    {
+        if (edgeTrim == 0)
+        {
+            return inner;
+        }
+
+        var shape = inner;
+        shape = TrimStage(width - (2 * edgeTrim), height - edgeTrim, Axis.Y, (height - (2 * edgeTrim), shape, null));
+        shape = TrimStage(width - (2 * edgeTrim), height, Axis.Y, (edgeTrim, null, shape));
+        shape = TrimStage(width - edgeTrim, height, Axis.X, (width - (2 * edgeTrim), shape, null));
+        return TrimStage(width, height, Axis.X, (edgeTrim, null, shape));
+    }
+
+    /// <summary>Puts the shapes in order: every shape after those that its splits leave.</summary>
+    public void Finish()
+    {
+        var order = Shapes.OrderBy(shape => (Int128)shape.Width * shape.Height).ToList();
+        Shapes.Clear();
+        Shapes.AddRange(order);
+        for (int i = 0; i < Shapes.Count; i++)
+        {
+            Shapes[i].Index = i;
+        }
+    }
+
+    private CutShape TrimStage(long width, long height, Axis axis, (long NearSize, CutShape? Near, CutShape? Far) parts)
+    {
+        var shape = new CutShape(width, height, (parts.Near ?? parts.Far)!.Needed);
+        Shapes.Add(shape);
+        long kept = parts.Near is null ? (axis == Axis.X ? width : height) - parts.NearSize : parts.NearSize;
+        int setting = SettingOf(shape, axis, kept - rules.Kerf);
+        shape.Splits.Add(new CutSplit(
+            axis, parts.NearSize, parts.Near, parts.Far, parts.Near is null ? -1 : setting, parts.Far is null ? -1 : setting, IsTrim: true));
+        return shape;
+    }
+
+    private void Divide(CutShape shape)
+    {
+        CutOffRoom(shape, Axis.X);
+        CutOffRoom(shape, Axis.Y);
+        foreach (var axis in new[] { Axis.X, Axis.Y })
+        {
+            var bands = Bands.Of(shape.Needed, axis);
+            if (bands.Count > 1)
+            {
+                Part(shape, axis, bands);
+            }
+        }
+    }
+
+    private void CutOffRoom(CutShape shape, Axis axis)
+    {
+        var (room, need) = axis == Axis.X ? (shape.Width, shape.NeededWidth) : (shape.Height, shape.NeededHeight);
+        if (room > need && (wasteIsFree || room - need <= rules.Kerf))
+        {
+            var rest = axis == Axis.X ? Of(need, shape.Height, shape.Needed) : Of(shape.Width, need, shape.Needed);
+            Add(shape, axis, need, rest, null);
+        }
+    }
+
+    private void Part(CutShape shape, Axis axis, List<Rectangle[]> bands)
+    {
+        var sorts = SortsOf(bands, axis);
+        if (_work > limit || sorts.Aggregate(1L, (product, sort) => Math.Min(MostChoices + 1, product * (sort.Count + 1))) > MostChoices)
+        {
+            shape.IsPartial = true;
+            foreach (int sort in _work > limit ? [0] : Enumerable.Range(0, sorts.Count))
+            {
+                Part(shape, axis, sorts, [.. sorts.Select((_, i) => i == sort ? 1 : 0)]);
+            }
+
+            return;
+        }
+
+        foreach (int[] taken in BandChoices.Of([.. sorts.Select(sort => sort.Count)]))
+        {
+            Part(shape, axis, sorts, taken);
+        }
+    }
+
+    private static List<(Rectangle[] Band, int Count)> SortsOf(List<Rectangle[]> bands, Axis axis)
+    {
+        var sorts = new List<(Rectangle[] Band, int Count)>();
+        foreach (var band in bands.Select(band => Bands.MovedTo(band, axis, 0)))
+        {
+            int i = sorts.FindIndex(sort => PartOrder.Instance.Compare(sort.Band, band) == 0);
+            if (i < 0)
+            {
+                sorts.Add((band, 1));
+            }
+            else
+            {
+                sorts[i] = (band, sorts[i].Count + 1);
+            }
+        }
+
+        return sorts;
+    }
+
+    /// <summary>Parts a shape into the bands taken and the others; room beyond the need goes to either.</summary>
+    private void Part(CutShape shape, Axis axis, List<(Rectangle[] Band, int Count)> sorts, int[] taken)
+    {
+        var near = Bands.Joined(sorts.SelectMany((sort, i) => Enumerable.Repeat(sort.Band, taken[i])), axis);
+        var far = Bands.Joined(sorts.SelectMany((sort, i) => Enumerable.Repeat(sort.Band, sort.Count - taken[i])), axis);
+        long room = axis == Axis.X ? shape.Width : shape.Height;
+        long nearNeed = Bands.Extent(near, axis);
+        long farNeed = Bands.Extent(far, axis);
+        PartAt(shape, axis, nearNeed, (near, far));
+        if (nearNeed + farNeed < room)
+        {
+            PartAt(shape, axis, room - farNeed, (near, far));
+        }
+    }
+
+    private void PartAt(CutShape shape, Axis axis, long nearSize, (Rectangle[] Near, Rectangle[] Far) parts)
+    {
+        var near = axis == Axis.X ? Of(nearSize, shape.Height, parts.Near) : Of(shape.Width, nearSize, parts.Near);
+        var far = axis == Axis.X
+            ? Of(shape.Width - nearSize, shape.Height, parts.Far)
+            : Of(shape.Width, shape.Height - nearSize, parts.Far);
+        Add(shape, axis, nearSize, near, far);
+    }
+
+    private void Add(CutShape shape, Axis axis, long nearSize, CutShape near, CutShape? far)
+    {
+        long farSize = (axis == Axis.X ? shape.Width : shape.Height) - nearSize;
+        var (nearMay, farMay) = rules.SidesFor(nearSize - rules.Kerf, farSize - rules.Kerf);
+        shape.Splits.Add(new CutSplit(
+            axis,
+            nearSize,
+            near,
+            far,
+            nearMay ? SettingOf(shape, axis, nearSize - rules.Kerf) : -1,
+            farMay ? SettingOf(shape, axis, farSize - rules.Kerf) : -1));
+    }
+
+    private int SettingOf(CutShape shape, Axis axis, long size)
+    {
+        long along = (axis == Axis.X ? shape.Height : shape.Width) - rules.Kerf;
+        var setting = new SawSetting(rules.ToolFor(along), size);
+        if (!_settingOf.TryGetValue(setting, out int number))
+        {
+            number = Settings.Count;
+            Settings.Add(setting);
+            _settingOf.Add(setting, number);
+        }
+
+        return number;
+    }
+}

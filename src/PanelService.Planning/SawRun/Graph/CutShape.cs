@@ -1,0 +1,37 @@
+using PanelService.Cutting;
+
+namespace PanelService.Planning.SawRun.Graph;
+
+/// <summary>A workpiece by its content: equal ones, wherever they come from, are cut alike.</summary>
+/// <param name="width">Grown by one kerf.</param>
+/// <param name="height">Grown by one kerf.</param>
+/// <param name="needed">What must come out of it, grown, bands closed up; what lies between is waste.</param>
+internal sealed class CutShape(long width, long height, Rectangle[] needed)
+{
+    /// <summary>Grown by one kerf.</summary>
+    public long Width => width;
+
+    /// <summary>Grown by one kerf.</summary>
+    public long Height => height;
+
+    /// <summary>What must come out of it, grown.</summary>
+    public Rectangle[] Needed => needed;
+
+    /// <summary>What the needed parts take along x.</summary>
+    public long NeededWidth { get; } = needed.Max(part => part.X + part.Width);
+
+    /// <summary>What the needed parts take along y.</summary>
+    public long NeededHeight { get; } = needed.Max(part => part.Y + part.Height);
+
+    /// <summary>Every way of cutting it that is known.</summary>
+    public List<CutSplit> Splits { get; } = [];
+
+    /// <summary>Whether ways of cutting it were left out for their number.</summary>
+    public bool IsPartial { get; set; }
+
+    /// <summary>Its place in the order from small to large, once the graph is finished.</summary>
+    public int Index { get; set; }
+
+    /// <summary>Whether it is done: one part, at its size.</summary>
+    public bool IsDone => Needed.Length == 1 && width == NeededWidth && height == NeededHeight;
+}

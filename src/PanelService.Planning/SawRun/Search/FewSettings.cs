@@ -1,0 +1,113 @@
+// Problem: few settings at which all sheets can be cut up.
+// Idea:    whether a set of settings serves is monotone: more never hurt. From all of them the ones used least are dropped
+//          first, each tried once; what is left cannot spare any. Then again and again a few at random
+//          are added and the others dropped in random order; a set that is no larger is gone on from.
+// Cost:    one pass over the graph for each drop tried; the passes are limited by the work they do.
+// Not:     the fewest; SettingsBound says how far from it.
+namespace PanelService.Planning.SawRun.Search;
+
+/// <summary>Looks for few settings that serve.</summary>
+internal sealed class FewSettings
+{
+    private const int MostAlike = 12;
+
+    private readonly SplitTable _table;
+    private readonly bool[] _solved;
+    private readonly Xorshift _random = new(88172645463325252);
+    private readonly CancellationToken _cancellation;
+    private readonly List<int[]> _best = [];
+    private long _work;
+
+    private FewSettings(SplitTable table, long work, CancellationToken cancellation)
+    {
+        _table = table;
+        _solved = new bool[table.Shapes];
+        _work = work;
+        _cancellation = cancellation;
+    }
+
+    /// <summary>Looks.</summary>
+    /// <param name="table">The graph.</param>
+    /// <param name="work">How much may be looked at.</param>
+    /// <param name="cancellation">Ends it with what was found.</param>
+    /// <returns>Several sets of the smallest size found, rising; empty where even all settings do not serve.</returns>
+    public static List<int[]> Find(SplitTable table, long work, CancellationToken cancellation) =>
+        new FewSettings(table, work, cancellation).Find();
+
+    private List<int[]> Find()
+    {
+        bool[] on = new bool[_table.Settings];
+        Array.Fill(on, true);
+        if (!Serves(on))
+        {
+            return [];
+        }
+
+        int[] uses = _table.Uses();
+        Drop(on, [.. Enumerable.Range(0, on.Length).OrderBy(setting => uses[setting])]);
+        Keep(on);
+        while (_work > 0 && _best[0].Length > 1 && !_cancellation.IsCancellationRequested)
+        {
+            bool[] next = [.. on];
+            Vary(next);
+            if (next.Count(one => one) <= _best[0].Length)
+            {
+                on = next;
+                Keep(on);
+            }
+        }
+
+        return _best;
+    }
+
+    private void Vary(bool[] on)
+    {
+        var before = Enumerable.Range(0, on.Length).Where(setting => on[setting]).ToList();
+        int more = 1 + _random.Below(4);
+        var added = new List<int>();
+        for (int i = 0; i < more; i++)
+        {
+            int setting = _random.Below(on.Length);
+            if (!on[setting])
+            {
+                on[setting] = true;
+                added.Add(setting);
+            }
+        }
+
+        _random.Shuffle(before);
+        Drop(on, [.. before, .. added]);
+    }
+
+    private void Drop(bool[] on, IEnumerable<int> settings)
+    {
+        foreach (int setting in settings)
+        {
+            on[setting] = false;
+            if (!Serves(on))
+            {
+                on[setting] = true;
+            }
+        }
+    }
+
+    private bool Serves(bool[] on)
+    {
+        _work -= _table.Work;
+        return _table.CanCut(on, _solved);
+    }
+
+    private void Keep(bool[] on)
+    {
+        int[] settings = [.. Enumerable.Range(0, on.Length).Where(setting => on[setting])];
+        if (_best.Count > 0 && settings.Length < _best[0].Length)
+        {
+            _best.Clear();
+        }
+
+        if (_best.Count < MostAlike && !_best.Exists(known => known.AsSpan().SequenceEqual(settings)))
+        {
+            _best.Add(settings);
+        }
+    }
+}

@@ -1,0 +1,125 @@
+// Problem: no run gets by with fewer settings: how many at least?
+// Idea:    a boolean programme over the graph: a sheet must be cut; what must be cut needs one of its splits; a split needs its
+//          parts cut and one of its two settings. Fewest settings. Shapes whose ways were cut short count as cut,
+//          so that the bound stays true.
+// Source:  CP-SAT of OR-Tools does the search: one worker, deterministic time, a hint from the best set known.
+// Cost:    some milliseconds for an ordinary batch.
+// Not:     a proof where the time given does not do: then the bound is the best one reached.
+using System.Collections.Immutable;
+using System.Globalization;
+using Google.OrTools.Sat;
+using PanelService.Planning.SawRun.Graph;
+
+namespace PanelService.Planning.SawRun.Search;
+
+/// <summary>The fewest settings, with a bound.</summary>
+internal sealed class SettingsBound
+{
+    private readonly CpModel _model = new();
+    private readonly Dictionary<CutShape, BoolVar> _cut = [];
+    private readonly Stack<CutShape> _open = [];
+    private readonly BoolVar[] _used;
+
+    private SettingsBound(CutGraph graph, ImmutableArray<CutShape> roots, int[] known)
+    {
+        _used = [.. graph.Settings.Select(_ => _model.NewBoolVar(""))];
+        foreach (var root in roots.Where(root => !root.IsDone).Distinct())
+        {
+            _model.AddBoolOr([MustCut(root)]);
+        }
+
+        while (_open.TryPop(out var shape))
+        {
+            Demand(shape);
+        }
+
+        var total = LinearExpr.Sum(_used);
+        _model.AddLinearConstraint(total, 0, known.Length);
+        _model.Minimize(total);
+        for (int i = 0; i < _used.Length; i++)
+        {
+            _model.AddHint(_used[i], known.Contains(i) ? 1 : 0);
+        }
+    }
+
+    /// <summary>Looks for fewer settings than known, and for a bound.</summary>
+    /// <param name="graph">The graph.</param>
+    /// <param name="roots">The sheets.</param>
+    /// <param name="known">A set that serves.</param>
+    /// <param name="deterministicTime">How much work, about a second each.</param>
+    /// <param name="cancellation">Ends it early.</param>
+    /// <returns>The smallest set known, and a number that no set goes below.</returns>
+    public static (int[] Settings, int Least) Find(
+        CutGraph graph, ImmutableArray<CutShape> roots, int[] known, double deterministicTime, CancellationToken cancellation)
+    {
+        if (known.Length <= 1)
+        {
+            return (known, known.Length);
+        }
+
+        return new SettingsBound(graph, roots, known).Solve(known, deterministicTime, cancellation);
+    }
+
+    private (int[] Settings, int Least) Solve(int[] known, double deterministicTime, CancellationToken cancellation)
+    {
+        using var solver = new CpSolver
+        {
+            StringParameters = string.Create(
+                CultureInfo.InvariantCulture, $"num_workers:1,random_seed:1,max_deterministic_time:{deterministicTime},symmetry_level:0"),
+        };
+        using var stop = cancellation.Register(solver.StopSearch);
+        var status = solver.Solve(_model);
+        if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
+        {
+            return (known, Math.Max(1, Bound(solver)));
+        }
+
+        int[] found = [.. Enumerable.Range(0, _used.Length).Where(i => solver.BooleanValue(_used[i]))];
+        return (found.Length < known.Length ? found : known, Math.Max(1, Bound(solver)));
+    }
+
+    // Whole numbers less than 2^53 come out of the solver as they are; what is between two is rounded up.
+    private static int Bound(CpSolver solver) => (int)Math.Ceiling(Math.Max(0, solver.BestObjectiveBound) - 1e-6);
+
+    private BoolVar MustCut(CutShape shape)
+    {
+        if (!_cut.TryGetValue(shape, out var cut))
+        {
+            cut = _model.NewBoolVar("");
+            _cut.Add(shape, cut);
+            _open.Push(shape);
+        }
+
+        return cut;
+    }
+
+    private void Demand(CutShape shape)
+    {
+        if (shape.IsPartial)
+        {
+            return;
+        }
+
+        var ways = new List<ILiteral> { _cut[shape].Not() };
+        foreach (var split in shape.Splits)
+        {
+            CutShape[] parts = [.. new[] { split.Near, split.Far }.OfType<CutShape>().Where(part => !part.IsDone).Distinct()];
+            ILiteral[] settings = [.. new[] { split.NearSetting, split.FarSetting }.Where(i => i >= 0).Distinct().Select(i => _used[i])];
+            if (parts.Length == 0)
+            {
+                ways.AddRange(settings);
+                continue;
+            }
+
+            var chosen = _model.NewBoolVar("");
+            ways.Add(chosen);
+            _model.AddBoolOr([chosen.Not(), .. settings]);
+            foreach (var part in parts)
+            {
+                _model.AddImplication(chosen, MustCut(part));
+            }
+        }
+
+        _model.AddBoolOr(ways);
+    }
+}

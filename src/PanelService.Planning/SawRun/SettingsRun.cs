@@ -1,0 +1,109 @@
+using System.Collections.Immutable;
+using PanelService.Cutting;
+using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
+using PanelService.Planning.Plans;
+using PanelService.Planning.Practice;
+using PanelService.Planning.SawRun.Cautions;
+using PanelService.Planning.SawRun.Graph;
+using PanelService.Planning.SawRun.Search;
+
+namespace PanelService.Planning.SawRun;
+
+/// <summary>One run over given sheets: settings, sequence, cuts, and the proof.</summary>
+internal sealed class SettingsRun
+{
+    private readonly SawSettings _saw;
+    private readonly ImmutableArray<SheetLayout> _sheets;
+    private readonly SawEffort _effort;
+    private readonly CancellationToken _cancellation;
+    private readonly CutGraph _graph;
+    private readonly ImmutableArray<CutShape> _roots;
+    private readonly bool _all;
+
+    /// <summary>Reads the sheets.</summary>
+    public SettingsRun(
+        SawSettings saw, ImmutableArray<SheetLayout> sheets, bool all, SawEffort effort, long graphWork, CancellationToken cancellation)
+    {
+        _saw = saw;
+        _sheets = sheets;
+        _all = all;
+        _effort = effort;
+        _cancellation = cancellation;
+        var rules = new GraphRules(saw.Kerf.Steps, SawPractice.LeastAlongFence.Steps, SawPractice.LeastAtFence.Steps);
+        _graph = new CutGraph(rules, wasteIsFree: !all, graphWork);
+        _roots = [.. sheets.Select(sheet => SheetReading.Into(_graph, sheet, all))];
+        _graph.Finish();
+    }
+
+    /// <summary>Plans; null where nothing serves.</summary>
+    public SawPlan? Plan()
+    {
+        var few = FewSettings.Find(new SplitTable(_graph, _roots), _effort.Settings, _cancellation);
+        if (few.Count == 0)
+        {
+            return null;
+        }
+
+        int least = 0;
+        if (_all)
+        {
+            (int[] settings, least) = SettingsBound.Find(_graph, _roots, few[0], _effort.Proof, _cancellation);
+            few = settings.Length < few[0].Length ? [settings] : few;
+        }
+
+        int[] sequence = few.Select(Sequence).MinBy(one => one.Length)!;
+        return Write(sequence, least);
+    }
+
+    private int[] Sequence(int[] settings)
+    {
+        bool[] on = new bool[_graph.Settings.Count];
+        foreach (int setting in settings)
+        {
+            on[setting] = true;
+        }
+
+        return RunSequence.Find(new SplitTable(_graph, _roots, on), settings, _effort.Sequence, _cancellation);
+    }
+
+    private SawPlan Write(int[] sequence, int least)
+    {
+        long kerf = _saw.Kerf.Steps;
+        var panels = _sheets.SelectMany(sheet => sheet.Pieces)
+            .Select(piece => (piece.Width.Steps + kerf, piece.Height.Steps + kerf)).ToHashSet();
+        var chooser = new CutChooser(sequence, (width, height) => panels.Contains((width, height)));
+        var written = _sheets.Zip(_roots, (sheet, root) => SheetWriter.Write(sheet, root, _saw, chooser)).ToList();
+        ImmutableArray<SheetLayout> sheets = [.. written.Select(one => one.Sheet)];
+        var made = written.SelectMany(one => one.Cuts).ToLookup(cut => cut.Step);
+        ImmutableArray<SawStep> steps = [.. Enumerable.Range(0, sequence.Length)
+            .Where(step => made[step].Any())
+            .Select((step, i) => StepOf(i + 1, _graph.Settings[sequence[step]], [.. made[step]], sheets))];
+        int settings = steps.Select(step => (step.Tool, step.Fence)).Distinct().Count();
+        return new SawPlan(sheets, CautionBook.WithGeneral(steps), new SawProof(settings, Math.Min(least, settings), steps.Length));
+    }
+
+    private static SawStep StepOf(int number, SawSetting setting, ImmutableArray<MadeCut> cuts, ImmutableArray<SheetLayout> sheets)
+    {
+        var fence = Length.FromSteps(setting.Size);
+        return new SawStep(
+            number,
+            setting.Tool,
+            fence,
+            [.. cuts.Select(cut => PassOf(cut, sheets[cut.Sheet - 1]))],
+            CautionBook.Raised([.. cuts.Select(cut => new SawCutFacts(cut.Cut, setting.Tool, fence))]));
+    }
+
+    private static SawPass PassOf(MadeCut made, SheetLayout sheet)
+    {
+        var cut = made.Cut;
+        var (edge, atSheet) = (cut.Axis, made.NearAtFence) switch
+        {
+            (Axis.X, true) => (SheetEdge.Left, cut.X == Length.Zero),
+            (Axis.X, false) => (SheetEdge.Right, cut.X + cut.Width == sheet.Board.Width),
+            (_, true) => (SheetEdge.Bottom, cut.Y == Length.Zero),
+            (_, false) => (SheetEdge.Top, cut.Y + cut.Height == sheet.Board.Height),
+        };
+        return new SawPass(made.Sheet, cut.Number, edge, atSheet ? EdgeMaker.Factory : EdgeMaker.Cut);
+    }
+}
