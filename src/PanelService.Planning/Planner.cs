@@ -80,6 +80,7 @@ public static class Planner
             Sheets = goods.Sheets,
             SawRun = saw.Run,
             SawProof = saw.Proof,
+            Unmatched = saw.Unmatched,
             Cloth = goods.Cloth,
             Liquids = goods.Liquids,
             Buy = buy,

@@ -113,6 +113,7 @@ internal static class Samples
         ClothProof = new Proof(Money.Zero, Money.Zero),
         Sheets = [],
         SawRun = [],
+        SawProof = new SawProof(0, 0, 0),
         Cloth = [],
         Liquids = [],
         Buy = [],

@@ -1,4 +1,5 @@
 using PanelService.Planning.Measures;
+using PanelService.Planning.Practice;
 
 namespace PanelService.Planning.Orders;
 
@@ -19,4 +20,7 @@ public sealed record SawSettings
 
     /// <summary>The other side. Default 6 in.</summary>
     public Length SmallestKeptHeight { get; init; } = Length.FromInches(6);
+
+    /// <summary>A workpiece shorter than this along the fence goes on a sled. Default 10 in (common practice).</summary>
+    public Length LeastFenceLength { get; init; } = SawPractice.LeastAlongFence;
 }

@@ -30,6 +30,9 @@ public sealed record Plan
     /// <summary>How many settings the saw run has, and how few there could be.</summary>
     public required SawProof SawProof { get; init; }
 
+    /// <summary>Panels of a line that could not all be cut to their size at one setting.</summary>
+    public ImmutableArray<UnmatchedSize> Unmatched { get; init; } = [];
+
     /// <summary>How each cloth is cut.</summary>
     public required ImmutableArray<ClothLayout> Cloth { get; init; }
 

@@ -21,6 +21,7 @@ public static class PracticeTable
         Practice("saw.edgeTrim", new PracticeLength(_saw.EdgeTrim), "clean factory edges are used as they are"),
         Practice("saw.undersize", new PracticeLength(_saw.Undersize), "cut to nominal; 1/16 to 1/8 in under still sits in a standard frame"),
         Practice("saw.smallestKept", new PracticeSize(_saw.SmallestKeptWidth, _saw.SmallestKeptHeight), "anything smaller is not worth a place on the rack"),
+        Practice("saw.leastFenceLength", new PracticeLength(_saw.LeastFenceLength), "a part under 10 to 12 in long is not ripped along the fence but goes on a sled"),
     ];
 
     private static ImmutableArray<PracticeDefault> Bench() =>

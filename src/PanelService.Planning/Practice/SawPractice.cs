@@ -17,6 +17,12 @@ public static class SawPractice
     /// <summary>A part shorter than this along the fence wants care: 12 in.</summary>
     public static Length ShortAlongFence { get; } = Length.FromInches(12);
 
+    /// <summary>A thin kerf: 3/32 in.</summary>
+    public static Length ThinKerf { get; } = Length.FromInches(0.09375m);
+
+    /// <summary>A full kerf: 1/8 in.</summary>
+    public static Length FullKerf { get; } = Length.FromInches(0.125m);
+
     /// <summary>A workpiece that measures this and <see cref="LargeLong"/> wants two people: 48 in.</summary>
     public static Length LargeShort { get; } = Length.FromInches(48);
 

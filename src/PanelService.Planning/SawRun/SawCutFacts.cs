@@ -1,7 +1,6 @@
 using PanelService.Cutting;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Plans;
-using PanelService.Planning.Practice;
 
 namespace PanelService.Planning.SawRun;
 
@@ -9,18 +8,19 @@ namespace PanelService.Planning.SawRun;
 /// <param name="Cut">The cut.</param>
 /// <param name="Tool">What guides the workpiece.</param>
 /// <param name="Fence">The part kept between fence (or stop) and blade.</param>
-internal sealed record SawCutFacts(SheetCut Cut, SawTool Tool, Length Fence)
+/// <param name="Kerf">What the blade turns to dust.</param>
+/// <param name="Kind">The board's kind as ordered; null: unknown.</param>
+internal sealed record SawCutFacts(SheetCut Cut, SawTool Tool, Length Fence, Length Kerf, string? Kind)
 {
     /// <summary>The workpiece's extent along the fence: how long the cut is.</summary>
-    public Length Along => AlongOf(Cut);
+    public Length Along => Cut.Axis == Axis.X ? Cut.Height : Cut.Width;
 
     /// <summary>The workpiece's extent away from the fence.</summary>
     public Length Across => Cut.Axis == Axis.X ? Cut.Width : Cut.Height;
 
-    /// <summary>A cut's length, which is how long the workpiece is along the fence.</summary>
-    public static Length AlongOf(SheetCut cut) => cut.Axis == Axis.X ? cut.Height : cut.Width;
+    /// <summary>The part that comes free on the other side of the blade; zero or less: all of it is dust.</summary>
+    public Length Free => Across - Fence - Kerf;
 
-    /// <summary>What a cut is guided by: a workpiece too short for the fence goes on a sled.</summary>
-    public static SawTool ToolFor(SheetCut cut) =>
-        AlongOf(cut) < SawPractice.LeastAlongFence ? SawTool.Sled : SawTool.Fence;
+    /// <summary>Whether the board's kind has a word in it.</summary>
+    public bool IsOf(string word) => Kind?.Contains(word, StringComparison.OrdinalIgnoreCase) == true;
 }

@@ -7,4 +7,6 @@ namespace PanelService.Planning.SawRun;
 /// <param name="Sheets">The sheets.</param>
 /// <param name="Run">The steps.</param>
 /// <param name="Proof">How many settings, and how few there could be.</param>
-internal sealed record SawPlan(ImmutableArray<SheetLayout> Sheets, ImmutableArray<SawStep> Run, SawProof Proof);
+/// <param name="Unmatched">Panels that do not all get their size at one setting.</param>
+internal sealed record SawPlan(
+    ImmutableArray<SheetLayout> Sheets, ImmutableArray<SawStep> Run, SawProof Proof, ImmutableArray<UnmatchedSize> Unmatched);

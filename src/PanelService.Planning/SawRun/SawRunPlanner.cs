@@ -8,8 +8,7 @@
 using System.Collections.Immutable;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Plans;
-using PanelService.Planning.SawRun.Graph;
-using PanelService.Planning.SawRun.Search;
+using PanelService.Planning.SawRun.Cautions;
 
 namespace PanelService.Planning.SawRun;
 
@@ -31,7 +30,7 @@ internal static class SawRunPlanner
         }
 
         var last = Run(sheets, all: true) ?? throw new InvalidOperationException("Sheets laid out by cuts can be cut.");
-        return last;
+        return last with { Run = CautionBook.With(last.Run, last.Sheets) };
 
         SawPlan? Run(ImmutableArray<SheetLayout> layouts, bool all) =>
             new SettingsRun(saw, layouts, all, effort, GraphWork, cancellation).Plan();

@@ -4,7 +4,6 @@ using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Plans;
 using PanelService.Planning.Practice;
-using PanelService.Planning.SawRun.Cautions;
 using PanelService.Planning.SawRun.Graph;
 using PanelService.Planning.SawRun.Search;
 
@@ -30,7 +29,7 @@ internal sealed class SettingsRun
         _all = all;
         _effort = effort;
         _cancellation = cancellation;
-        var rules = new GraphRules(saw.Kerf.Steps, SawPractice.LeastAlongFence.Steps, SawPractice.LeastAtFence.Steps);
+        var rules = new GraphRules(saw.Kerf.Steps, saw.LeastFenceLength.Steps, SawPractice.LeastAtFence.Steps);
         _graph = new CutGraph(rules, wasteIsFree: !all, graphWork);
         _roots = [.. sheets.Select(sheet => SheetReading.Into(_graph, sheet, all))];
         _graph.Finish();
@@ -79,19 +78,15 @@ internal sealed class SettingsRun
         ImmutableArray<SawStep> steps = [.. Enumerable.Range(0, sequence.Length)
             .Where(step => made[step].Any())
             .Select((step, i) => StepOf(i + 1, _graph.Settings[sequence[step]], [.. made[step]], sheets))];
+        var unmatched = Matching.Unmatched(written.SelectMany(one => one.Sized), step => sequence[step]);
         int settings = steps.Select(step => (step.Tool, step.Fence)).Distinct().Count();
-        return new SawPlan(sheets, CautionBook.WithGeneral(steps), new SawProof(settings, Math.Min(least, settings), steps.Length));
+        return new SawPlan(sheets, steps, new SawProof(settings, Math.Min(least, settings), steps.Length), unmatched);
     }
 
     private static SawStep StepOf(int number, SawSetting setting, ImmutableArray<MadeCut> cuts, ImmutableArray<SheetLayout> sheets)
     {
         var fence = Length.FromSteps(setting.Size);
-        return new SawStep(
-            number,
-            setting.Tool,
-            fence,
-            [.. cuts.Select(cut => PassOf(cut, sheets[cut.Sheet - 1]))],
-            CautionBook.Raised([.. cuts.Select(cut => new SawCutFacts(cut.Cut, setting.Tool, fence))]));
+        return new SawStep(number, setting.Tool, fence, [.. cuts.Select(cut => PassOf(cut, sheets[cut.Sheet - 1]))], Cautions: []);
     }
 
     private static SawPass PassOf(MadeCut made, SheetLayout sheet)

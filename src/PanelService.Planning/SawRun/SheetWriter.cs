@@ -26,6 +26,7 @@ internal sealed class SheetWriter
     private readonly List<PlacedPanel> _pieces = [];
     private readonly List<(Offcut Offcut, bool FromTrim)> _offcuts = [];
     private readonly List<MadeCut> _cuts = [];
+    private readonly List<SizedPanel> _sized = [];
 
     private SheetWriter(SheetLayout sheet, SawSettings saw, CutChooser chooser)
     {
@@ -41,16 +42,15 @@ internal sealed class SheetWriter
     /// <param name="root">Its shape.</param>
     /// <param name="saw">What is kept.</param>
     /// <param name="chooser">How everything is cut.</param>
-    /// <returns>The sheet with its cuts numbered in the order of the run, and those cuts.</returns>
-    public static (SheetLayout Sheet, ImmutableArray<MadeCut> Cuts) Write(
+    public static WrittenSheet Write(
         SheetLayout sheet, CutShape root, SawSettings saw, CutChooser chooser)
     {
         var writer = new SheetWriter(sheet, saw, chooser);
-        writer.Place(root, 0, 0, 0);
+        writer.Place(root, 0, 0, new Made(0, SizedBy.Sheet, SizedBy.Sheet));
         return writer.Written();
     }
 
-    private (SheetLayout Sheet, ImmutableArray<MadeCut> Cuts) Written()
+    private WrittenSheet Written()
     {
         ImmutableArray<MadeCut> cuts = [.. _cuts
             .OrderBy(cut => cut.Step)
@@ -62,25 +62,34 @@ internal sealed class SheetWriter
             Cuts = [.. cuts.Select(cut => cut.Cut)],
             Waste = Waste(),
         };
-        return (sheet, cuts);
+        return new WrittenSheet(sheet, cuts, [.. _sized]);
     }
 
-    private void Place(CutShape shape, long x, long y, int from)
+    private void Place(CutShape shape, long x, long y, Made made)
     {
         if (shape.IsDone)
         {
-            Leave(new Rectangle(x, y, shape.Width - _kerf, shape.Height - _kerf), isTrim: false);
+            Leave(new Rectangle(x, y, shape.Width - _kerf, shape.Height - _kerf), isTrim: false, made);
             return;
         }
 
-        var chosen = _chooser.Of(shape, from) ?? throw new InvalidOperationException("The run does not cut this workpiece.");
+        var chosen = _chooser.Of(shape, made.From) ?? throw new InvalidOperationException("The run does not cut this workpiece.");
         var split = chosen.Split;
         long room = split.Axis == Axis.X ? shape.Width : shape.Height;
         bool swapped = !split.IsTrim && split.NearSize <= _kerf;
         long firstSize = swapped ? room - split.NearSize : split.NearSize;
-        AddCut(shape, x, y, (split, firstSize, chosen.Step, chosen.NearAtFence != swapped));
-        PlacePart(swapped ? split.Far : split.Near, PartOf(shape, split.Axis, (x, y), (0, firstSize)), chosen.Step, split.IsTrim);
-        PlacePart(swapped ? split.Near : split.Far, PartOf(shape, split.Axis, (x, y), (firstSize, room - firstSize)), chosen.Step, split.IsTrim);
+        bool firstAtFence = chosen.NearAtFence != swapped;
+        AddCut(shape, x, y, (split, firstSize, chosen.Step, firstAtFence));
+        PlacePart(
+            swapped ? split.Far : split.Near,
+            PartOf(shape, split.Axis, (x, y), (0, firstSize)),
+            split.IsTrim,
+            made.After(split.Axis, chosen.Step, firstAtFence));
+        PlacePart(
+            swapped ? split.Near : split.Far,
+            PartOf(shape, split.Axis, (x, y), (firstSize, room - firstSize)),
+            split.IsTrim,
+            made.After(split.Axis, chosen.Step, !firstAtFence));
     }
 
     private void AddCut(CutShape shape, long x, long y, (CutSplit Split, long FirstSize, int Step, bool FirstAtFence) made)
@@ -102,18 +111,18 @@ internal sealed class SheetWriter
         ? new Rectangle(corner.X + along.From, corner.Y, along.Size, shape.Height)
         : new Rectangle(corner.X, corner.Y + along.From, shape.Width, along.Size);
 
-    private void PlacePart(CutShape? part, Rectangle grown, int step, bool isTrim)
+    private void PlacePart(CutShape? part, Rectangle grown, bool isTrim, Made made)
     {
         if (part is not null)
         {
-            Place(part, grown.X, grown.Y, step);
+            Place(part, grown.X, grown.Y, made);
             return;
         }
 
-        Leave(grown with { Width = grown.Width - _kerf, Height = grown.Height - _kerf }, isTrim);
+        Leave(grown with { Width = grown.Width - _kerf, Height = grown.Height - _kerf }, isTrim, made);
     }
 
-    private void Leave(Rectangle at, bool isTrim)
+    private void Leave(Rectangle at, bool isTrim, Made made)
     {
         if (at.Width <= 0 || at.Height <= 0)
         {
@@ -127,6 +136,8 @@ internal sealed class SheetWriter
         {
             _placed[size] = placed + 1;
             _pieces.Add(panel with { X = offcut.X, Y = offcut.Y });
+            _sized.Add(new SizedPanel(panel.Mark, panel.Turned ? PanelSide.Height : PanelSide.Width, panel.Width, made.Width, _sheet.Copies));
+            _sized.Add(new SizedPanel(panel.Mark, panel.Turned ? PanelSide.Width : PanelSide.Height, panel.Height, made.Height, _sheet.Copies));
             return;
         }
 
@@ -143,5 +154,13 @@ internal sealed class SheetWriter
             Kerf: inner - Shapes.Sum(_pieces.Select(piece => piece.Width * piece.Height)) - leftovers,
             Trim: _sheet.Area - inner,
             Scrap: leftovers - kept);
+    }
+
+    /// <summary>From which step on a part is there, and what gave it its extents.</summary>
+    private readonly record struct Made(int From, SizedBy Width, SizedBy Height)
+    {
+        public Made After(Axis axis, int step, bool atFence) => axis == Axis.X
+            ? new Made(step, new SizedBy(step, atFence), Height)
+            : new Made(step, Width, new SizedBy(step, atFence));
     }
 }

@@ -12,6 +12,7 @@ internal sealed class SawRules : AbstractValidator<SawRequest>
         RuleFor(s => s.Kerf).Allowance(WireLimits.Kerf);
         RuleFor(s => s.EdgeTrim).Allowance(WireLimits.Side);
         RuleFor(s => s.Undersize).Allowance(WireLimits.Margin);
+        RuleFor(s => s.LeastFenceLength).Allowance(WireLimits.Side);
         RuleFor(s => s.SmallestKept).SetValidator(new LengthPairRules()!);
     }
 }

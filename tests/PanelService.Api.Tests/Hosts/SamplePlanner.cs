@@ -63,6 +63,7 @@ internal sealed class SamplePlanner : IDisposable
         ClothProof = new Proof(Money.Zero, Money.Zero),
         Sheets = [],
         SawRun = [],
+        SawProof = new SawProof(0, 0, 0),
         Cloth = [],
         Liquids = [],
         Buy = [],

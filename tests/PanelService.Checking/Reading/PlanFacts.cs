@@ -5,6 +5,7 @@ internal sealed record PlanFacts(
     IReadOnlyList<PanelFacts> Panels,
     IReadOnlyList<SheetFacts> Sheets,
     IReadOnlyList<SawStepFacts> SawRun,
+    SawProofFacts SawProof,
     IReadOnlyList<ClothLayoutFacts> Cloth,
     IReadOnlyList<LiquidUseFacts> Liquids,
     IReadOnlyList<BuyFacts> Buy,
@@ -39,6 +40,9 @@ internal sealed record SheetFacts(
 
 /// <summary>A setting of the saw with its passes in order.</summary>
 internal sealed record SawStepFacts(int Step, string Tool, long Fence, IReadOnlyList<(int Sheet, int Cut)> Passes);
+
+/// <summary>How many settings a run is said to have, and how few there could be.</summary>
+internal sealed record SawProofFacts(int Settings, int LeastPossible, bool Proven);
 
 /// <summary>A cloth layout.</summary>
 internal sealed record ClothLayoutFacts(

@@ -10,6 +10,7 @@ internal sealed class PlanReader(Units units, long sawKerf)
         [.. plan.GetProperty("panels").EnumerateArray().Select(Panel)],
         [.. plan.GetProperty("sheets").EnumerateArray().Select(Sheet)],
         [.. plan.GetProperty("sawRun").EnumerateArray().Select(Step)],
+        SawProof(plan.GetProperty("sawProof")),
         [.. plan.GetProperty("cloth").EnumerateArray().Select(Cloth)],
         [.. plan.GetProperty("liquids").EnumerateArray().Select(Liquid)],
         [.. plan.GetProperty("buy").EnumerateArray().Select(Buy)],
@@ -79,6 +80,9 @@ internal sealed class PlanReader(Units units, long sawKerf)
             supplier,
             supplier ? Length(cut, "kerf") : sawKerf);
     }
+
+    private static SawProofFacts SawProof(JsonElement proof) => new(
+        proof.GetProperty("settings").GetInt32(), proof.GetProperty("leastPossible").GetInt32(), proof.GetProperty("proven").GetBoolean());
 
     private SawStepFacts Step(JsonElement step) => new(
         step.GetProperty("step").GetInt32(),

@@ -16,9 +16,21 @@ internal static class SawRunRule
             findings.Expect(step.Passes.Count > 0, $"step {step.Step}", $"has no pass");
         }
 
+        CheckProof(plan, findings);
         CheckPasses(plan, findings);
         CheckSupplier(plan, findings);
         return findings.All;
+    }
+
+    private static void CheckProof(PlanFacts plan, Findings findings)
+    {
+        var proof = plan.SawProof;
+        int settings = plan.SawRun.Select(step => (step.Tool, step.Fence)).Distinct().Count();
+        findings.Expect(proof.Settings == settings, "sawProof", $"{proof.Settings} settings are said, the run has {settings}");
+        findings.Expect(
+            proof.LeastPossible <= settings && proof.LeastPossible >= Math.Min(1, settings), "sawProof", $"at least {proof.LeastPossible} of {settings} settings");
+        findings.Expect(
+            proof.Proven == (proof.Settings == proof.LeastPossible), "sawProof", $"proven is {proof.Proven} at {proof.Settings} and {proof.LeastPossible}");
     }
 
     private static void CheckPasses(PlanFacts plan, Findings findings)

@@ -19,8 +19,10 @@ public sealed class CautionTests
     [InlineData("large-sheet", 8, 96, 48, true)]
     [InlineData("large-sheet", 8, 95.9, 48, false)]
     [InlineData("large-sheet", 8, 96, 47.9, false)]
-    [InlineData("no-fence-as-stop", 8, 48, 9.99, true)]
-    [InlineData("no-fence-as-stop", 8, 48, 10, false)]
+    [InlineData("small-part-free", 8, 14.115, 5.99, true)]
+    [InlineData("small-part-free", 8, 14.125, 5.99, false)]
+    [InlineData("small-part-free", 8, 14.115, 6, false)]
+    [InlineData("small-part-free", 8, 8.125, 5.99, false)]
     public void A_caution_is_raised_from_its_threshold_on(string id, double fence, double across, double along, bool raised) =>
         Assert.Equal(raised, Raised(fence, across, along, isTrim: false).Contains(id));
 
@@ -30,10 +32,58 @@ public sealed class CautionTests
     public void A_factory_edge_is_warned_of_at_trimming_cuts_only(bool isTrim) =>
         Assert.Equal(isTrim, Raised(20, 24, 48, isTrim).Contains("factory-edge"));
 
+    [Theory]
+    [InlineData("push-stick", SawTool.Fence, true)]
+    [InlineData("push-stick", SawTool.Sled, false)]
+    [InlineData("no-fence-as-stop", SawTool.Sled, true)]
+    [InlineData("no-fence-as-stop", SawTool.Fence, false)]
+    public void A_caution_goes_with_its_tool(string id, SawTool tool, bool raised) =>
+        Assert.Equal(raised, RaisedBy(At(8, 24, 24) with { Tool = tool }).Contains(id));
+
+    [Theory]
+    [InlineData("thin-kerf", 0.09375, true)]
+    [InlineData("thin-kerf", 0.09376, false)]
+    [InlineData("thick-kerf", 0.125, true)]
+    [InlineData("thick-kerf", 0.12499, false)]
+    [InlineData("guards-on", 0.001, true)]
+    [InlineData("guards-on", 0, false)]
+    [InlineData("eyes-and-ears", 0.001, true)]
+    [InlineData("eyes-and-ears", 0, false)]
+    public void A_blade_brings_its_cautions(string id, double kerf, bool raised) =>
+        Assert.Equal(raised, RaisedBy(At(8, 24, 24) with { Kerf = Inches((decimal)kerf) }).Contains(id));
+
+    [Theory]
+    [InlineData("dust-hardboard", "tempered hardboard", true)]
+    [InlineData("dust-hardboard", "hard board", false)]
+    [InlineData("dust-mdf", "MDF", true)]
+    [InlineData("dust-mdf", "HDF", false)]
+    [InlineData("dust-plywood", "birch plywood", true)]
+    [InlineData("dust-plywood", "birch", false)]
+    [InlineData("dust", null, true)]
+    [InlineData("dust", "mdf", false)]
+    public void Dust_is_warned_of_by_material(string id, string? kind, bool raised) =>
+        Assert.Equal(raised, RaisedBy(At(8, 24, 24) with { Kind = kind }).Contains(id));
+
+    [Fact]
+    public void A_caution_for_the_whole_run_is_said_once_before_the_first_cut()
+    {
+        var run = Planned(OrderOf(Line("A", 8, 10, 12), Line("B", 5, 7, 20))).SawRun;
+        var guards = run.Where(step => step.Cautions.Any(caution => caution.Id == "guards-on"));
+        Assert.Equal([1], guards.Select(step => step.Step));
+    }
+
+    private static IEnumerable<string> RaisedBy(SawCutFacts cut) => CautionBook.Raised([cut]).Select(caution => caution.Id);
+
+    private static SawCutFacts At(decimal fence, decimal across, decimal along) => new(
+        new SheetCut(1, default, default, Inches(across), Inches(along), Axis.X, Inches(fence), IsTrim: false),
+        SawTool.Fence,
+        Inches(fence),
+        Inches(0.125m),
+        Kind: null);
+
     private static IEnumerable<string> Raised(double fence, double across, double along, bool isTrim)
     {
-        var at = Inches((decimal)fence);
-        var cut = new SheetCut(1, default, default, Inches((decimal)across), Inches((decimal)along), Axis.X, at, isTrim);
-        return CautionBook.Raised([new SawCutFacts(cut, SawCutFacts.ToolFor(cut), at)]).Select(caution => caution.Id);
+        var facts = At((decimal)fence, (decimal)across, (decimal)along);
+        return RaisedBy(facts with { Cut = facts.Cut with { IsTrim = isTrim } });
     }
 }

@@ -3,38 +3,50 @@ using PanelService.Planning.Plans;
 
 namespace PanelService.Planning.SawRun.Cautions;
 
-/// <summary>All cautions: those a cut raises, those of every run, and the closing one.</summary>
+/// <summary>All cautions, and where in a run each is said.</summary>
 internal static class CautionBook
 {
     private static readonly ImmutableArray<ICaution> _rules =
-        [new LargeSheet(), new TrimCut(), new NarrowRip(), new ShortAlongFence(), new WiderThanLong(), new SledStop()];
-
-    /// <summary>Said at the first step of every run, with the source of each.</summary>
-    public static ImmutableArray<Warning> General { get; } =
     [
-        new("guards-on", "Riving knife within 8 mm of the blade, guard on, hands off the line of the blade (HSE WIS16; OSHA 29 CFR 1910.213)."),
-        new("push-stick", "A push stick at least 450 mm long for the last 300 mm of any cut (HSE WIS16)."),
-        new("dust", "Board dust harms the lungs: extraction at the saw and a respirator that fits, eye and ear protection."),
+        new GuardsOn(), new PushStick(), new EyesAndEars(),
+        new HardboardDust(), new MdfDust(), new PlywoodDust(), new OtherDust(),
+        new ThinKerf(), new ThickKerf(),
+        new LargeSheet(), new TrimCut(), new NarrowRip(), new ShortAlongFence(), new WiderThanLong(),
+        new SmallPartAtBlade(), new SledStop(),
     ];
 
     /// <summary>Said last.</summary>
     public static Warning Closing { get; } = new(
         "manual-first", "These are cautions, not instructions: the saw's manual, local rules and an experienced person come first.");
 
-    /// <summary>What the cuts of one step raise, each said once.</summary>
-    public static ImmutableArray<Warning> Raised(IReadOnlyCollection<SawCutFacts> cuts) =>
-        [.. _rules.Where(rule => cuts.Any(rule.IsRaisedBy)).Select(rule => rule.Text)];
+    /// <summary>What some cuts raise, each said once.</summary>
+    public static ImmutableArray<Warning> Raised(IReadOnlyCollection<SawCutFacts> cuts) => Raised(_rules, cuts);
 
-    /// <summary>A run with what is said of every run.</summary>
-    public static ImmutableArray<SawStep> WithGeneral(ImmutableArray<SawStep> steps)
+    /// <summary>A run with its cautions: the general ones before the first cut, the closing one last.</summary>
+    /// <param name="steps">The run.</param>
+    /// <param name="sheets">The sheets by number.</param>
+    public static ImmutableArray<SawStep> With(ImmutableArray<SawStep> steps, ImmutableArray<SheetLayout> sheets)
     {
         if (steps.IsEmpty)
         {
             return steps;
         }
 
-        var withFirst = steps.SetItem(0, steps[0] with { Cautions = [.. General, .. steps[0].Cautions] });
-        var last = withFirst[^1];
-        return withFirst.SetItem(withFirst.Length - 1, last with { Cautions = last.Cautions.Add(Closing) });
+        var cuts = steps.Select(step => step.Passes.Select(pass => FactsOf(step, pass, sheets)).ToList()).ToList();
+        var once = Raised(_rules.Where(rule => rule.SaidOnce), [.. cuts.SelectMany(one => one)]);
+        var withOwn = steps.Select((step, i) => step with
+        {
+            Cautions = [.. i == 0 ? once : [], .. Raised(_rules.Where(rule => !rule.SaidOnce), cuts[i])],
+        }).ToImmutableArray();
+        return withOwn.SetItem(withOwn.Length - 1, withOwn[^1] with { Cautions = withOwn[^1].Cautions.Add(Closing) });
+    }
+
+    private static ImmutableArray<Warning> Raised(IEnumerable<ICaution> rules, IReadOnlyCollection<SawCutFacts> cuts) =>
+        [.. rules.Where(rule => cuts.Any(rule.IsRaisedBy)).Select(rule => rule.Text)];
+
+    private static SawCutFacts FactsOf(SawStep step, SawPass pass, ImmutableArray<SheetLayout> sheets)
+    {
+        var sheet = sheets[pass.Sheet - 1];
+        return new SawCutFacts(sheet.Cuts[pass.Cut - 1], step.Tool, step.Fence, sheet.Kerf, sheet.Board.Kind);
     }
 }

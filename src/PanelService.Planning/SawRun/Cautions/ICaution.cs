@@ -8,6 +8,9 @@ internal interface ICaution
     /// <summary>What to say; the same for every cut that raises it.</summary>
     Warning Text { get; }
 
+    /// <summary>Whether it is said once, before the first cut, where any cut of the run raises it; else at every step that does.</summary>
+    bool SaidOnce => false;
+
     /// <summary>Whether a cut raises it.</summary>
     bool IsRaisedBy(SawCutFacts cut);
 }

@@ -16,6 +16,9 @@ internal sealed record SawRequest
 
     /// <summary>A leftover this fits into, either way round, is kept. Default 4 × 6 in.</summary>
     public LengthPair? SmallestKept { get; init; }
+
+    /// <summary>A workpiece shorter than this along the fence goes on a sled with a stop; 0: none does. Default 10 in (common practice).</summary>
+    public Length? LeastFenceLength { get; init; }
 }
 
 /// <summary>How cloth is cut and panels are pressed. What is left out comes from <c>GET /api/practice</c>.</summary>

@@ -15,6 +15,7 @@ internal static class SettingsTranslation
             Undersize = saw?.Undersize ?? practice.Undersize,
             SmallestKeptWidth = saw?.SmallestKept?.First ?? practice.SmallestKeptWidth,
             SmallestKeptHeight = saw?.SmallestKept?.Second ?? practice.SmallestKeptHeight,
+            LeastFenceLength = saw?.LeastFenceLength ?? practice.LeastFenceLength,
         };
     }
 

@@ -47,7 +47,7 @@ internal sealed class LayoutTranslation(Plan plan, DrawingLinks drawings)
         step.Step,
         step.Tool,
         _numbers.Of(step.Fence),
-        [.. step.Passes.Select(pass => new PassResponse(pass.Sheet, pass.Cut))],
+        [.. step.Passes.Select(pass => new PassResponse(pass.Sheet, pass.Cut, pass.Edge, pass.EdgeBy))],
         [.. step.Cautions.Select(caution => new WarningResponse(caution.Id, caution.Text))]);
 
     private PieceResponse Piece(PlacedPanel piece) => new(

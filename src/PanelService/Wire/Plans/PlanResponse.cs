@@ -42,6 +42,12 @@ internal sealed record PlanResponse
     /// <summary>The cuts in the order they are made, by fence setting.</summary>
     public required IReadOnlyList<SawStepResponse> SawRun { get; init; }
 
+    /// <summary>How many settings the saw run has, and how few there could be.</summary>
+    public required SawProofResponse SawProof { get; init; }
+
+    /// <summary>Panels of a line that could not all be cut to their size at one setting.</summary>
+    public required IReadOnlyList<UnmatchedResponse> Unmatched { get; init; }
+
     /// <summary>How each cloth is cut.</summary>
     public required IReadOnlyList<ClothResponse> Cloth { get; init; }
 

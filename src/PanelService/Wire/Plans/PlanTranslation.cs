@@ -21,6 +21,8 @@ internal sealed class PlanTranslation(string id, Plan plan, DrawingLinks drawing
         Sheets = [.. plan.Sheets.Select(_layouts.Sheet)],
         BoardProof = Proof(plan.BoardProof),
         SawRun = [.. plan.SawRun.Select(_layouts.Step)],
+        SawProof = new(plan.SawProof.Settings, plan.SawProof.LeastPossible, plan.SawProof.Proven, plan.SawProof.Steps),
+        Unmatched = [.. plan.Unmatched.Select(one => new UnmatchedResponse(one.Mark, one.Side, _numbers.Of(one.Size), one.AtOneSetting, one.Otherwise))],
         Cloth = [.. plan.Cloth.Select(_layouts.Cloth)],
         ClothProof = Proof(plan.ClothProof),
         Liquids = [.. plan.Liquids.Select(Liquid)],

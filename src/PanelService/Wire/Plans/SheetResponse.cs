@@ -102,4 +102,21 @@ internal sealed record SawStepResponse(
 /// <summary>One cut of one sheet, made on all its copies.</summary>
 /// <param name="Sheet">The sheet's number.</param>
 /// <param name="Cut">The cut's number on that sheet.</param>
-internal sealed record PassResponse(int Sheet, int Cut);
+/// <param name="Edge">The edge of the workpiece, as drawn, that runs along the fence (or lies against the stop).</param>
+/// <param name="EdgeBy">What made that edge: the factory or an earlier cut.</param>
+internal sealed record PassResponse(int Sheet, int Cut, SheetEdge Edge, EdgeMaker EdgeBy);
+
+/// <summary>How many settings the saw run has.</summary>
+/// <param name="Settings">Distinct settings: fence distances and stops of the sled.</param>
+/// <param name="LeastPossible">No run that leaves the same pieces and offcuts has fewer, whatever the order of the cuts and the side of the blade.</param>
+/// <param name="Proven">Whether the two are equal.</param>
+/// <param name="Steps">Steps of the run; a setting may come back.</param>
+internal sealed record SawProofResponse(int Settings, int LeastPossible, bool Proven, int Steps);
+
+/// <summary>Panels of one line that do not all get one of their sizes at one setting.</summary>
+/// <param name="Mark">The line's mark.</param>
+/// <param name="Side">Which of its sizes.</param>
+/// <param name="Size">As cut.</param>
+/// <param name="AtOneSetting">How many get it at the setting that most get it at.</param>
+/// <param name="Otherwise">How many get it at another setting, as what another cut leaves, or from the factory.</param>
+internal sealed record UnmatchedResponse(string Mark, PanelSide Side, decimal Size, int AtOneSetting, int Otherwise);

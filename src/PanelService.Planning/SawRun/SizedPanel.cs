@@ -1,0 +1,21 @@
+using PanelService.Planning.Measures;
+using PanelService.Planning.Plans;
+
+namespace PanelService.Planning.SawRun;
+
+/// <summary>What gave a part its extent along one axis.</summary>
+/// <param name="Step">The step of the cut that did; -1: the sheet itself.</param>
+/// <param name="AtFence">Whether the part lay between fence and blade; else it is what that cut left over.</param>
+internal readonly record struct SizedBy(int Step, bool AtFence)
+{
+    /// <summary>The sheet's own extent.</summary>
+    public static SizedBy Sheet { get; } = new(-1, AtFence: false);
+}
+
+/// <summary>One of a panel's sizes, on every copy of its sheet.</summary>
+/// <param name="Mark">Its mark.</param>
+/// <param name="Side">Which of its sizes.</param>
+/// <param name="Size">How much.</param>
+/// <param name="By">What gave it.</param>
+/// <param name="Copies">On how many sheets.</param>
+internal sealed record SizedPanel(string Mark, PanelSide Side, Length Size, SizedBy By, int Copies);
