@@ -38,7 +38,8 @@ internal sealed class SettingsRun
     /// <summary>Plans; null where nothing serves.</summary>
     public SawPlan? Plan()
     {
-        var few = FewSettings.Find(new SplitTable(_graph, _roots), _effort.Settings, _cancellation);
+        var table = new SplitTable(_graph, _roots);
+        var few = FewSettings.Find(table, Math.Min(_effort.Settings, _effort.Passes * table.Work), _cancellation);
         if (few.Count == 0)
         {
             return null;
@@ -63,7 +64,8 @@ internal sealed class SettingsRun
             on[setting] = true;
         }
 
-        return RunSequence.Find(new SplitTable(_graph, _roots, on), settings, _effort.Sequence, _cancellation);
+        var table = new SplitTable(_graph, _roots, on);
+        return RunSequence.Find(table, settings, Math.Min(_effort.Sequence, _effort.Passes * table.Work), _cancellation);
     }
 
     private SawPlan Write(int[] sequence, int least)

@@ -42,9 +42,9 @@ public sealed class CautionTests
 
     [Theory]
     [InlineData("thin-kerf", 0.09375, true)]
-    [InlineData("thin-kerf", 0.09376, false)]
+    [InlineData("thin-kerf", 0.094, false)]
     [InlineData("thick-kerf", 0.125, true)]
-    [InlineData("thick-kerf", 0.12499, false)]
+    [InlineData("thick-kerf", 0.1248, false)]
     [InlineData("guards-on", 0.001, true)]
     [InlineData("guards-on", 0, false)]
     [InlineData("eyes-and-ears", 0.001, true)]
