@@ -18,7 +18,7 @@ public static class CuttingPlanner
         CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(problem);
-        var model = new Model(problem);
+        var model = new Model(problem, cancellation);
         if (model.Types.Length == 0)
         {
             return new CuttingResult([], 0, 0, [.. problem.Pieces.Select(p => p.Demand)], StoppedEarly: false);

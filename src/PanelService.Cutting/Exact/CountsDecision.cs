@@ -66,7 +66,7 @@ internal sealed class CountsDecision
     public CountsAnswer Look(int[] counts)
     {
         _complete.Depth = 1;
-        using var relaxation = new CountsRelaxation(_model.Demand, counts);
+        using var relaxation = new CountsRelaxation(_model.Demand, counts, _work.Cancellation);
         foreach (var column in _pool.Columns.Where(c => counts[c.Stock] > 0))
         {
             relaxation.Add(column);
@@ -217,6 +217,7 @@ internal sealed class CountsDecision
 
     private Column? DrawOne(int stock, int[] values, long loss, int[] open)
     {
+        _work.Cancellation.ThrowIfCancellationRequested();
         var (width, height, _, _) = _model.Stock(stock);
         long before = _sampler.Looked;
         int[] rest = [.. open];
@@ -310,6 +311,7 @@ internal sealed class CountsDecision
         var pool = new ColumnPool();
         foreach (var known in _pool.Columns.Where(c => left[c.Stock] > 0 && vector.Loss(c) <= spare))
         {
+            _work.Cancellation.ThrowIfCancellationRequested();
             if (Within(known, open) is { } column && vector.Loss(column) <= spare)
             {
                 pool.Add(column);

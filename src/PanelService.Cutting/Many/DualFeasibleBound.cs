@@ -25,8 +25,9 @@ internal static class DualFeasibleBound
     /// <summary>The number of sheets with the values it comes from.</summary>
     /// <param name="table">Pieces and the stock.</param>
     /// <param name="looked">Gets the number of values looked at, a measure of the work.</param>
+    /// <param name="cancellation">Ends it half-way, with an exception.</param>
     /// <exception cref="ArgumentException">There are several stocks.</exception>
-    public static SheetCount Count(PieceTable table, out long looked)
+    public static SheetCount Count(PieceTable table, out long looked, CancellationToken cancellation = default)
     {
         if (table.Stocks.Length != 1)
         {
@@ -40,6 +41,7 @@ internal static class DualFeasibleBound
         var best = (Value: 0.0, Across: 0, Along: 0);
         for (int a = 0; a < across.Count; a++)
         {
+            cancellation.ThrowIfCancellationRequested();
             for (int b = 0; b < along.Count; b++)
             {
                 double value = Value(table, across[a].Shares, along[b].Shares);

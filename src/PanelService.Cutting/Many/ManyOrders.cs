@@ -37,7 +37,7 @@ internal static class ManyOrders
             return 0;
         }
 
-        var count = DualFeasibleBound.Count(new PieceTable(model), out long looked);
+        var count = DualFeasibleBound.Count(new PieceTable(model), out long looked, work.Cancellation);
         work.Spend(looked / 400);
         proof.Add(count);
         return count.Sheets * model.Stock(0).Price;

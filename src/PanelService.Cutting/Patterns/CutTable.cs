@@ -12,7 +12,8 @@ internal sealed class CutTable
 
     /// <summary>Makes the table.</summary>
     /// <param name="set">The axis's points.</param>
-    public CutTable(PointSet set)
+    /// <param name="cancellation">Ends it half-way, with an exception.</param>
+    public CutTable(PointSet set, CancellationToken cancellation = default)
     {
         var points = set.Points;
         _start = new int[points.Length + 1];
@@ -20,6 +21,7 @@ internal sealed class CutTable
         var far = new List<int>();
         for (int i = 0; i < points.Length; i++)
         {
+            cancellation.ThrowIfCancellationRequested();
             int rest = i;
             int last = -1;
             for (int j = 0; j < i && 2 * points[j] <= points[i]; j++)

@@ -16,11 +16,11 @@ internal sealed class Grid
     // A bit set of more places than this takes longer to make than a coarse programme to run.
     private const long MostPlaces = 200_000;
 
-    private Grid(Shape[] shapes, int pieceCount, long kerf, PointSet x, PointSet y)
+    private Grid(GridArea area, Shape[] shapes, PointSet x, PointSet y, CancellationToken cancellation = default)
     {
-        (Shapes, PieceCount, Kerf, X, Y) = (shapes, pieceCount, kerf, x, y);
-        CutsX = new CutTable(X);
-        CutsY = new CutTable(Y);
+        (Shapes, PieceCount, Kerf, X, Y) = (shapes, area.Pieces.Count, area.Kerf, x, y);
+        CutsX = new CutTable(X, cancellation);
+        CutsY = new CutTable(Y, cancellation);
     }
 
     /// <summary>The kerf every size is grown by.</summary>
@@ -58,14 +58,16 @@ internal sealed class Grid
     public static Grid Exact(GridArea area)
     {
         var shapes = area.Shapes(unit: 1, up: false);
-        return new Grid(shapes, area.Pieces.Count, area.Kerf, area.PointsX(shapes), area.PointsY(shapes)) { IsExact = true };
+        return new Grid(area, shapes, area.PointsX(shapes), area.PointsY(shapes)) { IsExact = true };
     }
 
     /// <summary>The exact grid where a programme over it is little enough work, else the finest coarse one that is.</summary>
     /// <param name="area">Pieces and the extents of the largest stock.</param>
     /// <param name="up">Whether a coarse grid's sizes are rounded up, so that its patterns fit, or down, so that its values are bounds.</param>
     /// <param name="mostWork">The most work, in cell visits.</param>
-    public static Grid Within(GridArea area, bool up, long mostWork)
+    /// <param name="cancellation">Ends it half-way, with an exception.</param>
+    /// <exception cref="OperationCanceledException">A stop was asked for.</exception>
+    public static Grid Within(GridArea area, bool up, long mostWork, CancellationToken cancellation = default)
     {
         for (long unit = 1; ; unit = unit == 1 ? Math.Max(2, area.Longest / 8192) : (unit * 5 / 4) + 1)
         {
@@ -75,10 +77,10 @@ internal sealed class Grid
                 continue;
             }
 
-            var (x, y) = (area.PointsX(shapes), area.PointsY(shapes));
+            var (x, y) = (area.PointsX(shapes, cancellation), area.PointsY(shapes, cancellation));
             if (WorkOf(x, y) <= mostWork)
             {
-                return new Grid(shapes, area.Pieces.Count, area.Kerf, x, y)
+                return new Grid(area, shapes, x, y, cancellation)
                 {
                     IsExact = unit == 1,
                     Tiny = up ? [] : area.Tiny(unit),

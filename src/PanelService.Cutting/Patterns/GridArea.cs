@@ -49,11 +49,15 @@ internal sealed record GridArea(
 
     /// <summary>The points along the width.</summary>
     /// <param name="shapes">The shapes.</param>
-    public PointSet PointsX(Shape[] shapes) => PointSet.Of(Extents(shapes, s => s.Width), Width + Kerf);
+    /// <param name="cancellation">Ends it half-way, with an exception.</param>
+    public PointSet PointsX(Shape[] shapes, CancellationToken cancellation = default) =>
+        PointSet.Of(Extents(shapes, s => s.Width), Width + Kerf, cancellation);
 
     /// <summary>The points along the height.</summary>
     /// <param name="shapes">The shapes.</param>
-    public PointSet PointsY(Shape[] shapes) => PointSet.Of(Extents(shapes, s => s.Height), Height + Kerf);
+    /// <param name="cancellation">Ends it half-way, with an exception.</param>
+    public PointSet PointsY(Shape[] shapes, CancellationToken cancellation = default) =>
+        PointSet.Of(Extents(shapes, s => s.Height), Height + Kerf, cancellation);
 
     private List<(long First, long? Second, int Demand)> Extents(Shape[] shapes, Func<Shape, long> extent) =>
         [.. shapes.GroupBy(s => s.Piece).Select(ways =>

@@ -33,7 +33,9 @@ internal sealed class PointSet
     /// <summary>All sums of piece extents up to a limit.</summary>
     /// <param name="extents">Per piece: the one or two extents it can have along the axis, and how many there are.</param>
     /// <param name="limit">The largest sum of interest.</param>
-    public static PointSet Of(IReadOnlyList<(long First, long? Second, int Demand)> extents, long limit)
+    /// <param name="cancellation">Ends it half-way, with an exception.</param>
+    public static PointSet Of(
+        IReadOnlyList<(long First, long? Second, int Demand)> extents, long limit, CancellationToken cancellation = default)
     {
         long divisor = 0;
         foreach (var (first, second, _) in extents)
@@ -51,6 +53,7 @@ internal sealed class PointSet
         sums.Set(0);
         foreach (var (first, second, demand) in extents)
         {
+            cancellation.ThrowIfCancellationRequested();
             Add(sums, first / divisor, second / divisor, demand);
         }
 

@@ -16,6 +16,9 @@ internal sealed class ValueProgramme
 {
     private const int Lanes = 8;
 
+    // So few rows of cuts are far less than a millisecond.
+    private const int RowsOfLook = 64;
+
     private readonly Grid _grid;
     private readonly int _stride;
     private readonly int[] _best;
@@ -77,10 +80,10 @@ internal sealed class ValueProgramme
             for (int i = first; i < end; i++)
             {
                 CutAcrossWidth(i, first);
+                cancellation.ThrowIfCancellationRequested();
             }
 
-            CutAcrossHeight(first, end);
-            cancellation.ThrowIfCancellationRequested();
+            CutAcrossHeight(first, end, cancellation);
             first = end;
         }
 
@@ -206,7 +209,7 @@ internal sealed class ValueProgramme
     }
 
     /// <summary>Every cut across the height of up to eight columns at once, on a transposed copy of them.</summary>
-    private void CutAcrossHeight(int first, int end)
+    private void CutAcrossHeight(int first, int end, CancellationToken cancellation)
     {
         int count = _rows;
         for (int i = first; i < end; i++)
@@ -218,7 +221,7 @@ internal sealed class ValueProgramme
             }
         }
 
-        CutTile(count);
+        CutTile(count, cancellation);
         for (int i = first; i < end; i++)
         {
             int to = i * _stride;
@@ -229,12 +232,17 @@ internal sealed class ValueProgramme
         }
     }
 
-    private void CutTile(int count)
+    private void CutTile(int count, CancellationToken cancellation)
     {
         ref int tile = ref MemoryMarshal.GetArrayDataReference(_tile);
         var best = Vector256<int>.Zero;
         for (int j = 0; j < count; j++)
         {
+            if (j % RowsOfLook == 0)
+            {
+                cancellation.ThrowIfCancellationRequested();
+            }
+
             best = Vector256.Max(best, Vector256.LoadUnsafe(ref tile, (nuint)(j * Lanes)));
             var near = _grid.CutsY.Near(j);
             var far = _grid.CutsY.Far(j);

@@ -17,6 +17,7 @@ internal sealed class CountsRelaxation : IDisposable
     private const double Light = 0.02;
 
     private readonly int[] _demand;
+    private readonly CancellationToken _cancellation;
     private readonly Solver _solver;
     private readonly Constraint[] _cover;
     private readonly Constraint[] _stockRows;
@@ -27,9 +28,10 @@ internal sealed class CountsRelaxation : IDisposable
     /// <summary>Starts with no columns.</summary>
     /// <param name="demand">What is wanted.</param>
     /// <param name="counts">At most so many of each stock.</param>
-    public CountsRelaxation(int[] demand, int[] counts)
+    /// <param name="cancellation">Ends a solve half-way, with an exception.</param>
+    public CountsRelaxation(int[] demand, int[] counts, CancellationToken cancellation)
     {
-        _demand = demand;
+        (_demand, _cancellation) = (demand, cancellation);
         _solver = Solver.CreateSolver("GLOP");
         _solver.Objective().SetMinimization();
         _cover = [.. demand.Select(d => _solver.MakeConstraint(d, double.PositiveInfinity))];
@@ -71,7 +73,8 @@ internal sealed class CountsRelaxation : IDisposable
 
     /// <summary>Solves.</summary>
     /// <returns>Values per type and per stock; null where the solver gave up.</returns>
-    public CountsValues? Solve() => _solver.Solve() != Solver.ResultStatus.OPTIMAL
+    /// <exception cref="OperationCanceledException">A stop was asked for.</exception>
+    public CountsValues? Solve() => Simplex.Run(_solver, _cancellation) != Solver.ResultStatus.OPTIMAL
         ? null
         : new CountsValues(
             [.. _cover.Select(row => Math.Max(0, row.DualValue()))],

@@ -19,6 +19,7 @@ internal sealed class Master : IDisposable
     private const double FirstPenalty = 4;
 
     private readonly double _unit;
+    private readonly CancellationToken _cancellation;
     private double _penalty = FirstPenalty;
 
     /// <summary>Starts with no columns.</summary>
@@ -26,9 +27,10 @@ internal sealed class Master : IDisposable
     /// <param name="demand">What is to be covered.</param>
     /// <param name="box">How many of each stock may be used.</param>
     /// <param name="within">Whether what a pattern holds beyond the demand covers nothing.</param>
-    public Master(Model model, int[] demand, StockBox box, bool within)
+    /// <param name="cancellation">Ends a solve half-way, with an exception.</param>
+    public Master(Model model, int[] demand, StockBox box, bool within, CancellationToken cancellation)
     {
-        (_model, _most) = (model, within ? demand : null);
+        (_model, _most, _cancellation) = (model, within ? demand : null, cancellation);
         // Prices near 1 keep the simplex tolerances meaningful.
         _unit = Math.Max(1, Enumerable.Range(0, model.Stocks.Length).Max(s => model.Stock(s).Price));
         _solver = Solver.CreateSolver("GLOP");
@@ -80,9 +82,10 @@ internal sealed class Master : IDisposable
 
     /// <summary>Solves.</summary>
     /// <returns>The duals and the solution; null where the solver gave up.</returns>
+    /// <exception cref="OperationCanceledException">A stop was asked for.</exception>
     public MasterSolution? Solve()
     {
-        if (_solver.Solve() != Solver.ResultStatus.OPTIMAL)
+        if (Simplex.Run(_solver, _cancellation) != Solver.ResultStatus.OPTIMAL)
         {
             return null;
         }

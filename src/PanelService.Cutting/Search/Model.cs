@@ -15,7 +15,8 @@ internal sealed class Model
 
     /// <summary>Prepares a problem.</summary>
     /// <param name="problem">The problem.</param>
-    public Model(CuttingProblem problem)
+    /// <param name="cancellation">Ends the making of a grid half-way, with an exception: grids are made when first asked for.</param>
+    public Model(CuttingProblem problem, CancellationToken cancellation = default)
     {
         _problem = problem;
         _typeOf = new int[problem.Pieces.Length];
@@ -26,7 +27,7 @@ internal sealed class Model
             .Where(s => problem.Stocks[s].Limit != 0 && Types.Any(type => Fits(type, s)))];
         Demand = [.. Types.Select(t => t.Demand)];
         Sizes = [.. Types.Select(t => (t.Width, t.Height))];
-        (Classes, ClassOf) = GroupStocks();
+        (Classes, ClassOf) = GroupStocks(cancellation);
     }
 
     /// <summary>The distinct pieces that fit some stock; <see cref="Piece.On"/> is by the problem's stocks.</summary>
@@ -179,7 +180,7 @@ internal sealed class Model
         return types.ToImmutable();
     }
 
-    private (StockClass[] Classes, int[] ClassOf) GroupStocks()
+    private (StockClass[] Classes, int[] ClassOf) GroupStocks(CancellationToken cancellation)
     {
         var groups = Enumerable.Range(0, Stocks.Length)
             .GroupBy(s => string.Concat(Types.Select(t => (char)('0' + (int)t.On[Stocks[s]]))), StringComparer.Ordinal)
@@ -196,7 +197,7 @@ internal sealed class Model
 
             Turning[] turning = [.. Types.Select(t => t.On[Stocks[members[0]]])];
             classes[c] = new StockClass(members, new GridArea(
-                Types, turning, members.Max(s => Stock(s).Width), members.Max(s => Stock(s).Height), Kerf));
+                Types, turning, members.Max(s => Stock(s).Width), members.Max(s => Stock(s).Height), Kerf), cancellation);
         }
 
         return (classes, classOf);

@@ -38,10 +38,10 @@ internal sealed class PlanSearch
     private readonly StockBox _box;
     private readonly long _priceDivisor;
     private readonly WithinCounts _within;
-    private readonly CountsDecision? _decision;
     private readonly ProofRecord _proof;
     private readonly double[] _areas;
     private double[] _duals;
+    private CountsDecision? _decision;
 
     /// <summary>Starts a search.</summary>
     /// <param name="model">What is to be cut from what.</param>
@@ -55,7 +55,6 @@ internal sealed class PlanSearch
         _box = StockBox.Of(model);
         _priceDivisor = PriceDivisor(model);
         _within = new WithinCounts(model, _relaxation, _fill, new SearchState(_pool, _box, work), Take);
-        _decision = CountsDecision.Suits(model) ? new CountsDecision(model, _pool, work) : null;
         _proof = new ProofRecord(model);
         _areas = [.. Enumerable.Range(0, model.Types.Length).Select(model.PieceArea)];
         _duals = _areas;
@@ -124,6 +123,7 @@ internal sealed class PlanSearch
         }
 
         RaiseBound(_relaxation.Seed(ByArea(), _model.Demand, _box));
+        _decision = CountsDecision.Suits(_model) ? new CountsDecision(_model, _pool, _work) : null;
     }
 
     /// <summary>Every piece at the price of its area, kerf included, on the stock whose area is cheapest.</summary>

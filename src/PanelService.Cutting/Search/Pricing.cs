@@ -20,7 +20,6 @@ internal sealed class Pricing
 
     private readonly Model _model;
     private readonly WorkMeter _work;
-    private readonly double _mostPieces;
     private readonly bool[] _lowerFilled;
     private int[] _values = [];
     private int _level;
@@ -31,7 +30,6 @@ internal sealed class Pricing
     public Pricing(Model model, WorkMeter work)
     {
         (_model, _work) = (model, work);
-        _mostPieces = MostPieces(model);
         _lowerFilled = new bool[model.Classes.Length];
     }
 
@@ -96,7 +94,7 @@ internal sealed class Pricing
     public void Refine() => _level++;
 
     /// <summary>No pattern outgrows the programme when no piece is worth more than this, at most a million.</summary>
-    public int LargestValue => (int)Math.Clamp(ValueRoom / _mostPieces, 1, 1_000_000);
+    public int LargestValue => (int)Math.Clamp(ValueRoom / MostPieces(_model), 1, 1_000_000);
 
     /// <summary>
     /// A best pattern of a stock under the values last evaluated; null where it is worth nothing. On a coarse grid:
@@ -179,7 +177,7 @@ internal sealed class Pricing
         Piece[] pieces = [.. _model.Types.Select((type, t) => type with { Demand = Math.Max(1, open[t]) })];
         Turning[] turning = [.. _model.Types.Select((type, t) => open[t] > 0 ? type.On[index] : Turning.None)];
         var area = new GridArea(pieces, turning, _model.Stock(stock).Width, _model.Stock(stock).Height, _model.Kerf);
-        var grid = Grid.Within(area, up: true, 2 * MostCappedWork);
+        var grid = Grid.Within(area, up: true, 2 * MostCappedWork, _work.Cancellation);
         if (_model.Classes[_model.ClassOf[stock]].IsExact && !grid.IsExact)
         {
             return Pruned(stock, open);

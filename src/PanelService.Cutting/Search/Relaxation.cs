@@ -61,9 +61,10 @@ internal sealed class Relaxation
     /// <param name="within">Whether new patterns should hold to the demand: for the rests of a dive.</param>
     public RelaxationResult Solve(int[] demand, StockBox box, long enough = long.MaxValue, bool within = false)
     {
-        using var master = new Master(_model, demand, box, within);
+        using var master = new Master(_model, demand, box, within, _work.Cancellation);
         foreach (var column in _pool.Columns)
         {
+            _work.Cancellation.ThrowIfCancellationRequested();
             master.Add(column);
         }
 

@@ -11,14 +11,14 @@ internal sealed class StockClass
 
     private readonly GridLevel?[] _levels = new GridLevel?[LevelWork.Length];
 
-    /// <summary>Makes the first level.</summary>
+    private readonly CancellationToken _cancellation;
+
+    /// <summary>Makes it; a level is made when it is first asked for.</summary>
     /// <param name="members">The stocks' places in <see cref="Model.Stocks"/>.</param>
     /// <param name="area">What the grid is made for.</param>
-    public StockClass(int[] members, GridArea area)
-    {
-        (Members, Area) = (members, area);
-        _levels[0] = GridLevel.Make(area, LevelWork[0]);
-    }
+    /// <param name="cancellation">Ends the making of a level half-way, with an exception.</param>
+    public StockClass(int[] members, GridArea area, CancellationToken cancellation) =>
+        (Members, Area, _cancellation) = (members, area, cancellation);
 
     /// <summary>The stocks' places in <see cref="Model.Stocks"/>.</summary>
     public int[] Members { get; }
@@ -50,7 +50,7 @@ internal sealed class StockClass
         return Made(at);
     }
 
-    private GridLevel Made(int level) => _levels[level] ??= GridLevel.Make(Area, LevelWork[level]);
+    private GridLevel Made(int level) => _levels[level] ??= GridLevel.Make(Area, LevelWork[level], _cancellation);
 }
 
 /// <summary>The two programmes of one fineness.</summary>
@@ -64,10 +64,11 @@ internal sealed record GridLevel(ValueProgramme Upper, ValueProgramme Lower)
     /// <summary>Makes a level.</summary>
     /// <param name="area">What the grid is made for.</param>
     /// <param name="work">The most work of one programme.</param>
-    public static GridLevel Make(GridArea area, long work)
+    /// <param name="cancellation">Ends it half-way, with an exception.</param>
+    public static GridLevel Make(GridArea area, long work, CancellationToken cancellation)
     {
-        var down = Grid.Within(area, up: false, work);
+        var down = Grid.Within(area, up: false, work, cancellation);
         var upper = new ValueProgramme(down);
-        return new GridLevel(upper, down.IsExact ? upper : new ValueProgramme(Grid.Within(area, up: true, work)));
+        return new GridLevel(upper, down.IsExact ? upper : new ValueProgramme(Grid.Within(area, up: true, work, cancellation)));
     }
 }
