@@ -1,3 +1,4 @@
+using PanelService.Cutting.Many;
 using PanelService.Cutting.Search;
 
 namespace PanelService.Cutting;
@@ -24,19 +25,35 @@ public static class CuttingPlanner
             return new CuttingResult([], 0, 0, [.. problem.Pieces.Select(p => p.Demand)], StoppedEarly: false);
         }
 
-        var work = new WorkMeter(WorkFor(effort), cancellation);
+        var work = new WorkMeter(WorkFor(effort, model), cancellation);
         var search = new PlanSearch(model, work, progress);
         search.Run();
         var (patterns, missing) = model.Translate(search.Best.Select(u => new PatternUse(u.Column.Stock, u.Column.Block, u.Copies)));
         return new CuttingResult(patterns, search.Spent, search.Bound, missing, work.Stopped) { Proof = search.Proof };
     }
 
+    // Steady effort by an order's nature. Odd sizes make every step dear. Many different pieces are packed well soon or not at
+    // all. In a large order one sheet is a small share, not worth a long wait.
+    private const long SteadyWithOddSizes = 4_000_000;
+    private const long SteadyOfManyKinds = 1_600_000;
+    private const long SteadyOfManyPieces = 1_200_000;
+    private const int ManyPieces = 400;
+
+    private static long WorkFor(Effort effort, Model model) => effort switch
+    {
+        not Effort.Steady => WorkFor(effort),
+        _ when ManyOrders.Suits(model) => SteadyOfManyKinds,
+        _ when model.Classes.Any(c => !c.IsExact) => SteadyWithOddSizes,
+        _ when model.Demand.Sum(d => (long)d) > ManyPieces => SteadyOfManyPieces,
+        _ => WorkFor(effort),
+    };
+
     /// <summary>The work an effort stands for, in units of <see cref="WorkMeter"/>.</summary>
     /// <param name="effort">The effort.</param>
     internal static long WorkFor(Effort effort) => effort switch
     {
         Effort.Quick => 200_000,
-        Effort.Steady => 4_000_000,
+        Effort.Steady => 3_000_000,
         Effort.Thorough => 20_000_000,
         _ => throw new ArgumentOutOfRangeException(nameof(effort)),
     };

@@ -36,7 +36,7 @@ internal sealed class CountsDecision
 
     // A decision goes so many times as far as a look.
     private const int Deep = 6;
-    private const int NodesOfDepth = 150_000;
+    private const long CoverOfDepth = 75_000;
 
     private readonly Model _model;
     private readonly ColumnPool _pool;
@@ -120,7 +120,7 @@ internal sealed class CountsDecision
             return (null, null);
         }
 
-        var search = new CoverSearch(patterns, vector, counts, _work) { MostNodes = NodesOfDepth * _complete.Depth };
+        var search = new CoverSearch(patterns, vector, counts, _work) { MostUnits = CoverOfDepth * _complete.Depth };
         int[] demand = [.. _model.Demand.Select((d, t) => vector.Values[t] > 0 ? d : 0)];
         bool? covered = search.Solve(demand, spare);
         return (covered, covered == true && vector.Values.All(v => v > 0) ? search.Uses() : null);

@@ -4,7 +4,7 @@
 //          soon as a type cannot find room any more or a stock has no pattern left. All types of a pattern are compared at once.
 // Source:  as ExactCover: Knuth, "Dancing links" (2000); the waste is the reduced cost of Baldacci, Christofides and
 //          Mingozzi, Mathematical Programming 115 (2008).
-// Cost:    about two million nodes a second for some hundred patterns; exponential in the worst case, so it ends at a number of nodes.
+// Cost:    about two million nodes a second for some hundred patterns; exponential in the worst case, so it ends with the work given.
 // Not:     for more than 32 types or 255 of one.
 using System.Numerics;
 using System.Runtime.Intrinsics;
@@ -34,8 +34,8 @@ internal sealed class CoverSearch
     private readonly WorkMeter _work;
     private readonly List<int> _chosen = [];
     private int[] _usable;
-    private long _nodes;
     private long _steps;
+    private long _spent;
 
     /// <summary>Prepares a search.</summary>
     /// <param name="columns">The patterns to choose from.</param>
@@ -52,8 +52,8 @@ internal sealed class CoverSearch
         _usable = [.. Enumerable.Range(0, _columns.Length)];
     }
 
-    /// <summary>It gives up after so many nodes.</summary>
-    public long MostNodes { get; init; } = 150_000;
+    /// <summary>It gives up after so much work.</summary>
+    public long MostUnits { get; init; } = 75_000;
 
     /// <summary>Whether a demand is within its reach.</summary>
     /// <param name="demand">How many of each type.</param>
@@ -105,15 +105,15 @@ internal sealed class CoverSearch
 
     private bool Spend(int count)
     {
-        _nodes++;
         _steps += StepsOfNode + count;
         if (_steps > StepsAtOnce)
         {
             _work.Spend(_steps / StepsOfUnit);
+            _spent += _steps / StepsOfUnit;
             _steps = 0;
         }
 
-        return !_work.Exhausted && _nodes <= MostNodes;
+        return !_work.Exhausted && _spent <= MostUnits;
     }
 
     /// <summary>Puts the patterns that may still be used behind those they come from.</summary>
