@@ -92,6 +92,8 @@ export default {
   saw: {
     nothing: 'No board is cut.', run: 'The saw run', runHint: 'One setting after the other. Choose one to see its cuts on the sheets.',
     setting: (/** @type {string} */ tool, /** @type {string} */ size) => `${tool} at ${size}`, fence: 'Fence', sled: 'Sled stop', sheet: 'Sheet', sheets: 'The sheets', cutsSaid: (/** @type {{ sheets: string, cuts: string, one: boolean, many: boolean }} */ s) => `${s.many ? 'Sheets' : 'Sheet'} ${s.sheets}: ${s.one ? 'cut' : 'cuts'} ${s.cuts}`, copies: (/** @type {number} */ n) => (n === 1 ? 'one sheet' : `${n} sheets alike`),
+    settings: (/** @type {number} */ n, /** @type {number} */ steps) => `${n} settings in ${steps} steps.`, fewest: 'No order of these cuts takes fewer settings.', atLeast: (/** @type {number} */ n) => `At least ${n} are needed.`, slip: 'A slip to pin up beside the saw',
+    side: { width: 'width', height: 'height' }, unmatched: (/** @type {string} */ marks) => `Not all cut to size at one setting, so check them against each other: ${marks}.`,
     supplier: 'Have these cuts made where you buy it', done: 'done', large: 'Large', close: 'Close', next: 'Done, next', back: 'Back', finish: 'Done, all cut', stand: 'Stand at the saw', stepOf: (/** @type {number} */ n, /** @type {number} */ of) => `${n} of ${of}`,
     first: 'The saw’s manual, local rules and experienced people come first. Guard and riving knife on, push stick to hand, eyes, ears and lungs protected.',
     pieces: (/** @type {number} */ n) => count(n, 'piece'), zoom: 'Size',

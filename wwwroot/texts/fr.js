@@ -87,6 +87,8 @@ export default {
   saw: {
     nothing: 'Aucun panneau à couper.', run: 'Le parcours de sciage', runHint: 'Un réglage après l’autre. Choisissez-en un pour voir ses traits sur les plaques.',
     setting: (tool, size) => `${tool} à ${size}`, fence: 'Guide', sled: 'Butée du chariot', sheet: 'Plaque', sheets: 'Les plaques', cutsSaid: (s) => `${s.many ? 'Plaques' : 'Plaque'} ${s.sheets} : ${s.one ? 'trait' : 'traits'} ${s.cuts}`, copies: (n) => (n === 1 ? 'une plaque' : `${n} plaques pareilles`),
+    settings: (/** @type {number} */ n, /** @type {number} */ steps) => `${n} réglages en ${steps} étapes.`, fewest: 'Aucun ordre de ces coupes n’en demande moins.', atLeast: (/** @type {number} */ n) => `Il en faut au moins ${n}.`, slip: 'Une fiche à épingler près de la scie',
+    side: { width: 'largeur', height: 'hauteur' }, unmatched: (/** @type {string} */ marks) => `Pas toutes coupées au même réglage, à comparer entre elles : ${marks}.`,
     supplier: 'Faites faire ces traits là où vous achetez', done: 'fait', large: 'En grand', close: 'Fermer', next: 'Fait, suivant', back: 'Retour', finish: 'Fait, tout est coupé', stand: 'Se mettre à la scie', stepOf: (n, of) => `${n} sur ${of}`,
     first: 'La notice de la scie, les règles locales et les gens d’expérience passent avant tout. Capot et couteau diviseur en place, poussoir à portée, yeux, oreilles et poumons protégés.',
     pieces: (n) => count(n, 'pièce'), zoom: 'Taille',

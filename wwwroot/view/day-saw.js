@@ -13,7 +13,7 @@ export function saw(props) {
   const { plan } = props;
   if (plan.sheets.length === 0) return [h('p', {}, t.saw.nothing)];
   const sheets = h('div', { class: 'sheets' }, h('h3', {}, t.saw.sheets), ...plan.sheets.map((/** @type {any} */ sheet) => drawn(sheet, props)));
-  const run = h('div', { class: 'run' }, h('h3', {}, t.saw.run), h('p', { class: 'hint' }, t.saw.runHint), ...stand(props, sheets), ...atSupplier(plan), steps(props, sheets), h('p', { class: 'caution-first' }, t.saw.first));
+  const run = h('div', { class: 'run' }, h('h3', {}, t.saw.run), h('p', { class: 'hint' }, t.saw.runHint), ...stand(props, sheets), ...fewest(plan), ...atSupplier(plan), steps(props, sheets), h('p', { class: 'caution-first' }, t.saw.first));
   return [h('div', { class: 'saw-day' }, run, sheets)];
 }
 
@@ -35,6 +35,17 @@ function drawn(sheet, { order }) {
   const element = figure(sheet.drawing, name, sheet.svg);
   set(element, { 'data-sheet': sheet.number, id: `sheet-${sheet.number}` });
   return element;
+}
+
+/** How few settings, whether fewer would do, the slip to print, and which panels do not all match. @param {any} plan */
+function fewest(plan) {
+  if (!plan.sawProof || plan.sawRun.length === 0) return [];
+  const { settings, steps: count, proven, leastPossible } = plan.sawProof;
+  const said = h('p', { class: 'hint' }, t.saw.settings(settings, count), ' ', proven ? t.saw.fewest : t.saw.atLeast(leastPossible), ' ',
+    h('a', { href: `/api/plans/${encodeURIComponent(plan.id)}/saw-run.svg`, target: '_blank' }, t.saw.slip));
+  if (plan.unmatched.length === 0) return [said];
+  const marks = plan.unmatched.map((/** @type {any} */ one) => `${one.mark} (${t.saw.side[one.side]}: ${one.otherwise})`).join(', ');
+  return [said, h('p', { class: 'hint' }, t.saw.unmatched(marks))];
 }
 
 /** Cuts made where the board is bought. @param {any} plan */

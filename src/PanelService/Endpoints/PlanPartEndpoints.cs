@@ -36,6 +36,11 @@ internal static class PlanPartEndpoints
             .WithDescription("paper: a4 or letter, a4 where it is not said. page: 1 and up, 1 where it is not said; the header Page-Count says how many there are. In millimetres of paper: print at full size.")
             .Produces<string>(StatusCodes.Status200OK, Svg)
             .Produces<FaultsProblem>(StatusCodes.Status400BadRequest, "application/problem+json");
+        parts.MapGet("saw-run.svg", SawSlipEndpoint.Answer).WithName("DrawSawRun")
+            .WithSummary("The slip to pin up beside the saw: one entry per setting, with boxes to tick, a page at a time.")
+            .WithDescription("paper: a4 or letter, a4 where it is not said. page: 1 and up, 1 where it is not said; the header Page-Count says how many there are. In millimetres of paper: print at full size.")
+            .Produces<string>(StatusCodes.Status200OK, Svg)
+            .Produces<FaultsProblem>(StatusCodes.Status400BadRequest, "application/problem+json");
         parts.MapGet("calendar.ics", CalendarEndpoint.Answer).WithName("GetCalendar")
             .WithSummary("The batch's days as iCalendar (RFC 5545): errand, saw, gluing, press, trimming, coats.")
             .WithDescription("start: the day and hour the batch begins, on the zone's clocks (2026-12-01T09:00); tomorrow at 09:00 where it is not said. zone: an IANA time zone; UTC where it is not said. Moments are written in UTC. 422 where the batch takes longer than 366 days.")

@@ -6,7 +6,7 @@ using PanelService.Wire.Reading;
 
 namespace PanelService.Http;
 
-/// <summary>Which page of labels, on which paper.</summary>
+/// <summary>Which page of labels or of the saw slip, on which paper.</summary>
 /// <param name="Paper">"a4" or "letter"; a4 where not said.</param>
 /// <param name="Page">1 and up; 1 where not said.</param>
 internal sealed record LabelsQuery(
