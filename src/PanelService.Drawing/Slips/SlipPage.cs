@@ -12,7 +12,7 @@ internal static class SlipPage
     private const double Left = 12;
     private const double Width = 190;
     private const double HeadSize = 8;
-    private const double LineSize = 3.2;
+    private const double LineSize = 3;
     private const double PictureWidth = 15;
     private const int Pictures = 3;
     private const string Foot = "Cautions, not instructions: the saw's manual, local rules and an experienced person come first.";
@@ -64,24 +64,25 @@ internal static class SlipPage
 
     private static XElement Entry(Plan plan, SlipEntry entry, double left, double top)
     {
+        double forPictures = (Math.Min(Pictures, entry.Sheets.Length) * (PictureWidth + 1)) + 2;
         var group = Ink.Group(
             "step",
             new XAttribute("data-step", entry.Step.Step),
             Ink.Path(Ink.Line(left, top - 1, left + Width, top - 1), Ink.Fill("none"), Ink.Stroke(Ink.Grey), Ink.Weight(0.2)),
             Ink.Rectangle(new Box(left, top + 1.5, 6, 6), Ink.Fine, Ink.Fill("none"), Ink.Stroke(Ink.Black), Ink.Weight(0.4), new XAttribute("class", "tick")),
             Text(entry.Step.Step.ToString(CultureInfo.InvariantCulture), left + 15, top + 7.5, HeadSize, 8, Bold, ("text-anchor", "end")),
-            Text(SlipText.Head(entry, plan.Order.Units), left + 20, top + 7.5, HeadSize, Width - 20 - RoomForPictures, Bold));
+            Text(SlipText.Head(entry, plan.Order.Units), left + 20, top + 7.5, HeadSize, Width - 20 - forPictures, Bold));
         double y = top + SlipEntry.HeadHeight + 2.5;
         foreach (var pass in entry.Passes)
         {
-            group.Add(Text(SlipText.Pass(plan, pass), left + 9, y, LineSize, Width - 9 - RoomForPictures));
+            group.Add(Text(SlipText.Pass(plan, pass), left + 9, y, LineSize, Width - 9 - forPictures));
             y += SlipEntry.LineHeight;
         }
 
         group.Add(entry.Sheets.Take(Pictures).Select((sheet, i) => SlipPicture.Draw(
             plan.Sheets[sheet - 1],
             [.. entry.Passes.Where(pass => pass.Sheet == sheet).Select(pass => pass.Cut)],
-            new Box(left + Width - RoomForPictures + 2 + (i * (PictureWidth + 1)), top + 1, PictureWidth, SlipEntry.PictureHeight - 2))));
+            new Box(left + Width - forPictures + 2 + (i * (PictureWidth + 1)), top + 1, PictureWidth, SlipEntry.PictureHeight - 2))));
         y = Math.Max(y, top + SlipEntry.PictureHeight + 2);
         foreach (string line in SlipText.CautionLines(entry))
         {
@@ -91,8 +92,6 @@ internal static class SlipPage
 
         return group;
     }
-
-    private static double RoomForPictures => (Pictures * (PictureWidth + 1)) + 2;
 
     private static XElement Text(string text, double x, double y, double size, double room, params (string Name, string Value)[] more) => new(
         Ink.Svg + "text",

@@ -19,7 +19,7 @@ internal static class SlipText
         return $"{tool} {LengthText.Format(entry.Step.Fence, unit)}{(entry.Continued ? " (continued)" : "")}";
     }
 
-    /// <summary>"Sheet 1, 2 × · cut 4: 24 × 16 → 8 × 16 and 15 7/8 × 16 · left edge (factory)".</summary>
+    /// <summary>"Sheet 1, 2 × · cut 4: 24 × 16 → 8 × 16 and 15 7/8 × 16 · left edge, factory".</summary>
     public static string Pass(Plan plan, SawPass pass)
     {
         var sheet = plan.Sheets[pass.Sheet - 1];
@@ -76,7 +76,7 @@ internal static class SlipText
             SheetEdge.Bottom => "bottom",
             _ => "top",
         };
-        return $"{edge} edge ({(pass.EdgeBy == EdgeMaker.Factory ? "factory" : "cut")})";
+        return $"{edge} edge{(pass.EdgeBy == EdgeMaker.Factory ? ", factory" : "")}";
     }
 
     private static ((Length Width, Length Height) Near, (Length Width, Length Height) Far) Parts(SheetCut cut, Length kerf) => cut.Axis == Axis.X

@@ -1,0 +1,73 @@
+using System.Xml.Linq;
+using PanelService.Cutting;
+using PanelService.Planning.Measures;
+using PanelService.Planning.Plans;
+
+namespace PanelService.Drawing.Tests;
+
+public sealed class SawSlipTests
+{
+    private static readonly XNamespace _svg = "http://www.w3.org/2000/svg";
+
+    [Fact]
+    public void An_entry_says_the_distance_what_goes_through_what_comes_out_and_has_a_box_to_tick()
+    {
+        XElement step = Steps(Sawn(1), LabelPaper.A4).First();
+
+        string[] words = [.. step.Elements(_svg + "text").Select(text => text.Value)];
+        Assert.Equal("1", words[0]);
+        Assert.Equal("Fence 8 in", words[1]);
+        Assert.Equal("Sheet 1 · cut 1: 24 × 48 → 8 × 48 and 15 7/8 × 48 · left edge, factory", words[2]);
+        Assert.Single(step.Elements(_svg + "rect"), box => (string?)box.Attribute("class") == "tick");
+    }
+
+    [Fact]
+    public void The_cuts_of_a_setting_are_drawn_in_the_accent_on_their_sheet()
+    {
+        XElement picture = Steps(Sawn(1), LabelPaper.A4).First().Elements(_svg + "g").Single(g => (string?)g.Attribute("class") == "sheet-picture");
+
+        XElement cut = Assert.Single(picture.Elements(_svg + "path"));
+        Assert.Equal(("1", "#b3261e"), ((string?)cut.Attribute("data-cut"), (string?)cut.Attribute("stroke")));
+    }
+
+    [Theory]
+    [InlineData(LabelPaper.A4, "210mm", 297)]
+    [InlineData(LabelPaper.Letter, "215.9mm", 279.4)]
+    public void Every_step_stands_once_and_everything_lies_on_the_paper(LabelPaper paper, string width, double bottom)
+    {
+        Plan plan = Sawn(40);
+        var pages = Enumerable.Range(1, SawSlipDrawing.Pages(plan)).Select(page => XDocument.Parse(SawSlipDrawing.Render(plan, paper, page)).Root!).ToList();
+
+        Assert.True(pages.Count > 1);
+        Assert.All(pages, page => Assert.Equal(width, (string?)page.Attribute("width")));
+        Assert.Equal(Enumerable.Range(1, 40).Select(n => n.ToString(System.Globalization.CultureInfo.InvariantCulture)), Steps(plan, paper).Select(step => (string?)step.Attribute("data-step")));
+        Assert.All(pages.SelectMany(page => page.Descendants(_svg + "text")), text =>
+            Assert.InRange(double.Parse((string)text.Attribute("y")!, System.Globalization.CultureInfo.InvariantCulture), 5, bottom - 5));
+    }
+
+    [Fact]
+    public void Every_page_ends_with_the_manual_and_an_experienced_person() =>
+        Assert.Contains("experienced person come first", SawSlipDrawing.Render(Sawn(40), LabelPaper.A4, 2), StringComparison.Ordinal);
+
+    [Fact]
+    public void Nothing_to_saw_is_said() =>
+        Assert.Contains("Nothing is sawn.", SawSlipDrawing.Render(Samples.StudyWeek(), LabelPaper.A4, 1), StringComparison.Ordinal);
+
+    /// <summary>A run that makes the same first cut at every step: enough to be drawn.</summary>
+    private static Plan Sawn(int steps)
+    {
+        Plan plan = Samples.StudyWeek();
+        var cut = new SheetCut(1, default, default, Samples.Inch(24), Samples.Inch(48), Axis.X, Samples.Inch(8), IsTrim: false);
+        return plan with
+        {
+            Sheets = [plan.Sheets[0] with { Cuts = [cut], Kerf = Samples.EighthInch }],
+            SawProof = new SawProof(1, 1, steps),
+            SawRun = [.. Enumerable.Range(1, steps).Select(n => new SawStep(
+                n, SawTool.Fence, Samples.Inch(8), [new SawPass(1, 1, SheetEdge.Left, EdgeMaker.Factory)], [new Warning("narrow-rip", "Mind it.")]))],
+        };
+    }
+
+    private static IEnumerable<XElement> Steps(Plan plan, LabelPaper paper) => Enumerable.Range(1, SawSlipDrawing.Pages(plan))
+        .SelectMany(page => XDocument.Parse(SawSlipDrawing.Render(plan, paper, page)).Descendants(_svg + "g"))
+        .Where(group => (string?)group.Attribute("class") == "step");
+}

@@ -1,0 +1,88 @@
+using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
+using PanelService.Planning.Plans;
+using PanelService.Planning.Practice;
+using static PanelService.Planning.Tests.Demo;
+
+namespace PanelService.Planning.Tests.SawRun;
+
+public sealed class FewestSettingsTests
+{
+    private static readonly decimal[] _sides = [4, 5, 6, 7, 8, 9, 10, 11, 12, 14, 16, 18];
+
+    /// <summary>Small batches, forty at a time; some are left out, 200 and more are compared.</summary>
+    public static TheoryData<int> Starts() => [.. Enumerable.Range(0, 10).Select(i => i * 40)];
+
+    [Theory]
+    [MemberData(nameof(Starts))]
+    public void Plan_of_a_small_batch_has_no_more_settings_than_trying_every_set_finds(int start)
+    {
+        int compared = 0;
+        for (int seed = start; seed < start + 40; seed++)
+        {
+            var order = Small(seed);
+            var plan = Planned(order);
+            var force = new FewestByForce(plan.Sheets, order.Saw.Kerf.Steps, order.Saw.LeastFenceLength.Steps, SawPractice.LeastAtFence.Steps);
+
+            Assert.True(plan.SawProof.Proven, $"seed {seed}: {plan.SawProof}");
+            int? least = plan.SawProof.Settings > 6 ? null : force.Least();
+            compared += least is null ? 0 : 1;
+            Assert.True(least is null || least == plan.SawProof.Settings, $"seed {seed}: {plan.SawProof}, by force {least}");
+        }
+
+        Assert.True(compared >= 20, $"{compared} compared");
+    }
+
+    [Fact]
+    public void Plan_counts_settings_as_the_run_has_them()
+    {
+        var plan = Planned(OrderOf(Line("A", 8, 10, 12), Line("B", 5, 7, 20), Line("C", 11, 14, 6)));
+
+        Assert.Equal(plan.SawRun.Select(step => (step.Tool, step.Fence)).Distinct().Count(), plan.SawProof.Settings);
+        Assert.Equal(plan.SawRun.Length, plan.SawProof.Steps);
+        Assert.InRange(plan.SawProof.LeastPossible, 1, plan.SawProof.Settings);
+    }
+
+    [Fact]
+    public void Plan_trims_all_four_edges_of_a_sheet_first_and_keeps_the_board_at_the_fence()
+    {
+        var plan = Planned(OrderOf(Line("A", 8, 10, 6)) with { Saw = new SawSettings { EdgeTrim = Inches(0.25m) } });
+
+        Assert.All(plan.Sheets, sheet => Assert.Equal([true, true, true, true], sheet.Cuts.Take(4).Select(cut => cut.IsTrim)));
+        Assert.All(plan.Sheets, sheet => Assert.DoesNotContain(sheet.Cuts.Skip(4), cut => cut.IsTrim));
+        var trims = plan.SawRun.SelectMany(step => step.Passes.Select(pass => (step.Fence, pass)))
+            .Where(one => plan.Sheets[one.pass.Sheet - 1].Cuts[one.pass.Cut - 1].IsTrim).ToList();
+        Assert.All(trims, trim => Assert.True(trim.Fence > Inches(20)));
+        Assert.Contains(trims, trim => trim.pass.EdgeBy == EdgeMaker.Factory);
+        Assert.Contains(trims, trim => trim.pass.EdgeBy == EdgeMaker.Cut);
+    }
+
+    [Fact]
+    public void Plan_says_which_panels_are_not_all_cut_to_size_at_one_setting()
+    {
+        // Two rows of one panel each fill the sheet but for one kerf: one of the two is what the only cut leaves over.
+        var plan = Planned(OrderOf(Line("A", 24, 23.9375m, 2)) with { Boards = [Hardboard with { Thickness = Inches(0.1875m) }] });
+
+        var one = Assert.Single(plan.Unmatched);
+        Assert.Equal(("A", PanelSide.Height, Inches(23.9375m), 1, 1), (one.Mark, one.Side, one.Size, one.AtOneSetting, one.Otherwise));
+    }
+
+    [Fact]
+    public void Least_fence_length_decides_what_goes_on_the_sled()
+    {
+        var order = OrderOf(Line("A", 8, 10, 12));
+        var careful = Planned(order with { Saw = new SawSettings { LeastFenceLength = Inches(12) } });
+        var none = Planned(order with { Saw = new SawSettings { LeastFenceLength = Length.Zero } });
+
+        Assert.Contains(careful.SawRun, step => step.Tool == SawTool.Sled);
+        Assert.DoesNotContain(none.SawRun, step => step.Tool == SawTool.Sled);
+    }
+
+    private static Order Small(int seed)
+    {
+        var random = new Random(seed);
+        var lines = Enumerable.Range(0, random.Next(1, 4)).Select(i => Line(
+            ((char)('A' + i)).ToString(), _sides[random.Next(_sides.Length)], _sides[random.Next(_sides.Length)], random.Next(1, 4)));
+        return OrderOf([.. lines]) with { Boards = [Hardboard with { Thickness = Inches(0.1875m) }] };
+    }
+}
