@@ -19,13 +19,25 @@ public static class CuttingPlanner
         CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(problem);
+        return Plan(problem, effort, Environment.ProcessorCount, progress, cancellation);
+    }
+
+    /// <summary>Plans on some of the cores: the same result on any number of them.</summary>
+    /// <param name="problem">What is to be cut from what.</param>
+    /// <param name="effort">How much work the search may do.</param>
+    /// <param name="cores">How many strategies may advance at the same time.</param>
+    /// <param name="progress">Told whenever the plan or the bound gets better; null: nobody listens.</param>
+    /// <param name="cancellation">Ends the search within 50 ms and keeps the best plan so far.</param>
+    internal static CuttingResult Plan(
+        CuttingProblem problem, Effort effort, int cores, IProgress<CuttingProgress>? progress, CancellationToken cancellation)
+    {
         var model = new Model(problem, cancellation);
         if (model.Types.Length == 0)
         {
             return new CuttingResult([], 0, 0, [.. problem.Pieces.Select(p => p.Demand)], StoppedEarly: false);
         }
 
-        var work = new WorkMeter(WorkFor(effort, model), cancellation);
+        var work = new WorkMeter(WorkOf(effort, model, cancellation), cancellation) { Cores = cores };
         var search = new PlanSearch(model, work, progress);
         search.Run();
         var (patterns, missing) = model.Translate(search.Best.Select(u => new PatternUse(u.Column.Stock, u.Column.Block, u.Copies)));
@@ -38,6 +50,19 @@ public static class CuttingPlanner
     private const long SteadyOfManyKinds = 1_600_000;
     private const long SteadyOfManyPieces = 1_200_000;
     private const int ManyPieces = 400;
+
+    private static long WorkOf(Effort effort, Model model, CancellationToken cancellation)
+    {
+        try
+        {
+            return WorkFor(effort, model);
+        }
+        catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
+        {
+            // Whether sizes are odd is seen in the grids, whose making a stop ends. How much work is allowed matters no more then.
+            return WorkFor(effort);
+        }
+    }
 
     private static long WorkFor(Effort effort, Model model) => effort switch
     {

@@ -5,7 +5,8 @@
 //          reached, and the next one is set.
 // Source:  goal-driven ruin and recreate: Gardeyn and Wauters, EJOR 302 (2022); late acceptance: Burke and Bykov, EJOR
 //          258 (2017).
-// Cost:    some hundred thousand insertions a second on plans of 100 pieces; ends with the work allowed.
+// Cost:    some hundred thousand insertions a second on plans of 100 pieces; stands still when the work allowed is done,
+//          and can go on from there.
 // Not:     a bound.
 using PanelService.Cutting.Search;
 
@@ -17,61 +18,90 @@ internal sealed class GoalSearch
     private const int Starts = 12;
     private const int Memory = 200;
 
+    // A quarter of a second: for thousands of pieces fewer starts have to do.
+    private const long MostOfStart = 250_000;
+
     // Measured on plans of 10 to 700 pieces, from 3 to 60 sheets.
     private const int LooksOfNode = 20;
     private const int LooksOfUnit = 1000;
     private const double GatheredWeight = 0.05;
 
     private readonly PieceTable _table;
-    private readonly WorkMeter _work;
     private readonly SeededRandom _random;
     private readonly Recreate _recreate;
     private readonly Ruin _ruin;
     private readonly double[] _accepted = new double[Memory];
+    private Packing? _packing;
+    private long _below = long.MaxValue;
+    private bool _aimed;
+    private double _now;
+    private int _step;
     private long _counted;
 
     /// <summary>Makes it.</summary>
-    /// <param name="table">Pieces and stocks.</param>
-    /// <param name="work">Where work is counted.</param>
+    /// <param name="table">Pieces and stocks; only read, so that several searches may share it.</param>
     /// <param name="seed">Another seed gives another search.</param>
-    public GoalSearch(PieceTable table, WorkMeter work, ulong seed)
+    public GoalSearch(PieceTable table, ulong seed)
     {
-        (_table, _work, _random) = (table, work, new SeededRandom(seed));
+        (_table, _random) = (table, new SeededRandom(seed));
         _recreate = new Recreate(table, _random);
         _ruin = new Ruin(_random);
     }
 
-    /// <summary>Searches.</summary>
+    /// <summary>Goes on with the search where it stands.</summary>
     /// <param name="below">Only plans cheaper than this are wanted; <see cref="long.MaxValue"/>: any.</param>
     /// <param name="bound">No plan is cheaper; the search ends there.</param>
-    /// <param name="units">The work allowed, as <see cref="WorkMeter"/> counts.</param>
-    /// <param name="found">Told of every plan found, each cheaper than the one before.</param>
-    public void Run(long below, long bound, long units, Action<List<ColumnUse>, long> found)
+    /// <param name="meter">The work allowed until the next call; the first packings are made whatever it says.</param>
+    /// <returns>The plans found, each cheaper than the one before.</returns>
+    public List<List<ColumnUse>> Advance(long below, long bound, WorkMeter meter)
     {
-        var packing = Start(below, ref units);
-        while (packing.OutCount == 0 || Reach(packing, below, ref units))
+        var found = new List<List<ColumnUse>>();
+        var packing = _packing ??= Start(below, meter);
+        if (below < _below)
         {
-            below = packing.Price;
-            found(packing.Columns(), below);
-            if (below <= bound || units <= 0 || _work.Exhausted)
+            _below = below;
+            _aimed &= packing.Price < below;
+        }
+
+        while (true)
+        {
+            if (packing.OutCount == 0 && packing.Price < _below)
             {
-                return;
+                (_below, _aimed) = (packing.Price, false);
+                found.Add(packing.Columns());
+                if (_below <= bound)
+                {
+                    return found;
+                }
             }
 
-            DropEmptiest(packing, below);
+            if (meter.Exhausted)
+            {
+                return found;
+            }
+
+            if (_aimed)
+            {
+                Step(packing, meter);
+            }
+            else
+            {
+                Aim(packing);
+            }
         }
     }
 
     /// <summary>The best of some packings made from nothing.</summary>
-    private Packing Start(long below, ref long units)
+    private Packing Start(long below, WorkMeter meter)
     {
         Packing? best = null;
-        for (int start = 0; start < Starts && (best is null || !_work.Exhausted); start++)
+        long before = meter.Left;
+        for (int start = 0; start < Starts && (best is null || (!meter.Stopped && before - meter.Left < MostOfStart)); start++)
         {
             var packing = new Packing(_table);
             packing.Begin();
             _recreate.Run(packing, below);
-            Spend(packing, ref units);
+            Spend(packing, meter);
             if (best is null || packing.OutArea < best.OutArea
                 || (packing.OutArea <= best.OutArea && packing.Price < best.Price))
             {
@@ -82,35 +112,35 @@ internal sealed class GoalSearch
         return best!;
     }
 
-    /// <summary>Ruin and recreate until nothing is out.</summary>
-    /// <returns>Whether the goal was reached.</returns>
-    private bool Reach(Packing packing, long below, ref long units)
+    /// <summary>Sets out for a plan below the goal.</summary>
+    private void Aim(Packing packing)
+    {
+        DropEmptiest(packing, _below);
+        packing.Begin();
+        _recreate.Run(packing, _below);
+        (_now, _step, _aimed) = (packing.Badness(GatheredWeight), 0, true);
+        Array.Fill(_accepted, _now);
+    }
+
+    /// <summary>Ruin and recreate once.</summary>
+    private void Step(Packing packing, WorkMeter meter)
     {
         packing.Begin();
-        _recreate.Run(packing, below);
-        double now = packing.Badness(GatheredWeight);
-        Array.Fill(_accepted, now);
-        for (int step = 0; packing.OutCount > 0 && units > 0 && !_work.Exhausted; step++)
+        _ruin.Run(packing);
+        _recreate.Run(packing, _below);
+        double next = packing.Badness(GatheredWeight);
+        int at = _step++ % Memory;
+        if (next <= _now || next <= _accepted[at])
         {
-            packing.Begin();
-            _ruin.Run(packing);
-            _recreate.Run(packing, below);
-            double next = packing.Badness(GatheredWeight);
-            int at = step % Memory;
-            if (next <= now || next <= _accepted[at])
-            {
-                now = next;
-            }
-            else
-            {
-                packing.TakeBack();
-            }
-
-            _accepted[at] = Math.Min(_accepted[at], now);
-            Spend(packing, ref units);
+            _now = next;
+        }
+        else
+        {
+            packing.TakeBack();
         }
 
-        return packing.OutCount == 0;
+        _accepted[at] = Math.Min(_accepted[at], _now);
+        Spend(packing, meter);
     }
 
     private static void DropEmptiest(Packing packing, long below)
@@ -131,12 +161,10 @@ internal sealed class GoalSearch
         }
     }
 
-    private void Spend(Packing packing, ref long units)
+    private void Spend(Packing packing, WorkMeter meter)
     {
         long counted = _recreate.Looked + (LooksOfNode * packing.Walked);
-        long spent = 1 + Math.Max(0, (counted - _counted) / LooksOfUnit);
+        meter.Spend(1 + Math.Max(0, (counted - _counted) / LooksOfUnit));
         _counted = counted;
-        units -= spent;
-        _work.Spend(spent);
     }
 }

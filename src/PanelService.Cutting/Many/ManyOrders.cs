@@ -67,8 +67,10 @@ internal static class ManyOrders
 
         if (open.Sum() is > 0 and <= MostPieces)
         {
-            new GoalSearch(new PieceTable(model, open, left), work, request.Seed)
-                .Run(request.Below - price, request.Bound - price, request.Units, (uses, _) => found([.. kept, .. uses]));
+            var meter = work.Part(request.Units);
+            var search = new GoalSearch(new PieceTable(model, open, left), request.Seed);
+            search.Advance(request.Below - price, request.Bound - price, meter).ForEach(uses => found([.. kept, .. uses]));
+            work.Join(meter);
         }
     }
 
@@ -77,9 +79,21 @@ internal static class ManyOrders
     /// <param name="request">What is known, and how much to do.</param>
     /// <param name="work">Where work is counted.</param>
     /// <param name="found">Told of every plan found, each cheaper than the one before.</param>
-    public static void Improve(Model model, ManyRequest request, WorkMeter work, Action<List<ColumnUse>> found) =>
-        new GoalSearch(new PieceTable(model), work, request.Seed)
-            .Run(request.Below, request.Bound, request.Units, (uses, _) => found(uses));
+    public static void Improve(Model model, ManyRequest request, WorkMeter work, Action<List<ColumnUse>> found)
+    {
+        var meter = work.Part(request.Units);
+        new GoalSearch(new PieceTable(model), request.Seed).Advance(request.Below, request.Bound, meter).ForEach(found);
+        work.Join(meter);
+    }
+
+    /// <summary>Searches for one order that differ in their seeds alone.</summary>
+    /// <param name="model">The order; <see cref="PieceTable.Holds"/> it.</param>
+    /// <param name="count">How many; the seeds are 1, 2 and so on.</param>
+    public static GoalSearch[] Searches(Model model, int count)
+    {
+        var table = new PieceTable(model);
+        return [.. Enumerable.Range(1, count).Select(seed => new GoalSearch(table, (ulong)seed))];
+    }
 }
 
 /// <summary>What a search for many different pieces is asked.</summary>

@@ -29,6 +29,10 @@ internal sealed class PlanSearch
     // A few milliseconds.
     private const long FirstPlanUnits = 2_000;
 
+    // Searches by ruin and recreate that go on side by side, from different seeds. Not as many as there are cores: the
+    // plan must not depend on that.
+    private const int Looks = 2;
+
     private readonly Model _model;
     private readonly WorkMeter _work;
     private readonly IProgress<CuttingProgress>? _progress;
@@ -40,6 +44,7 @@ internal sealed class PlanSearch
     private readonly WithinCounts _within;
     private readonly ProofRecord _proof;
     private readonly double[] _areas;
+    private GoalSearch[] _looks = [];
     private double[] _duals;
     private CountsDecision? _decision;
 
@@ -115,7 +120,10 @@ internal sealed class PlanSearch
     {
         if (ManyOrders.CanHold(_model))
         {
-            Improve(new ManyRequest(long.MaxValue, Bound: 0, FirstPlanUnits, Seed: 1));
+            _looks = ManyOrders.Searches(_model, Looks);
+            var meter = _work.Part(FirstPlanUnits);
+            TakeAll(_looks[0].Advance(long.MaxValue, bound: 0, meter));
+            _work.Join(meter);
         }
         else
         {
@@ -138,13 +146,13 @@ internal sealed class PlanSearch
     }
 
     // Many different pieces, one or two of each: patterns hardly repeat, so that rounding the relaxation is of little use.
-    // Quick bounds, ruin and recreate, the relaxation for its bound, and ruin and recreate again from another seed.
+    // Quick bounds, ruin and recreate, the relaxation for its bound, and ruin and recreate again.
     private void SearchManyPieces()
     {
         RaiseBound(ManyOrders.Bound(_model, _work, _proof));
         DecideTightSheets();
         bool few = _model.Demand.Sum() <= FewPieces;
-        ImproveMany(seed: 1, few ? ManyOrders.Share * FewPieces : ManyOrders.Share);
+        ImproveMany(few ? ManyOrders.Share * FewPieces : ManyOrders.Share);
         SolveSmallOrder();
         if (!Proven && !_work.Exhausted)
         {
@@ -162,24 +170,37 @@ internal sealed class PlanSearch
             SearchCounts(few ? _work.Left / 2 : 0);
         }
 
-        ImproveMany(seed: 2, ManyOrders.Share);
+        ImproveMany(ManyOrders.Share);
     }
 
-    private void ImproveMany(ulong seed, int share)
+    private void ImproveMany(int share)
     {
         if (Proven || (Missing == 0 && _work.Exhausted))
         {
             return;
         }
 
-        Improve(new ManyRequest(Missing == 0 ? Spent : long.MaxValue, Bound, _work.Left / share, seed));
+        // Plan and bound change between the slices only.
+        SideBySide.Run(
+            _looks.Length,
+            _work.Left / share / _looks.Length,
+            _work,
+            (look, meter) => _looks[look].Advance(Missing == 0 ? Spent : long.MaxValue, Bound, meter),
+            found =>
+            {
+                Array.ForEach(found, TakeAll);
+                return !Proven;
+            });
     }
 
-    private void Improve(ManyRequest request) => ManyOrders.Improve(_model, request, _work, uses =>
+    private void TakeAll(List<List<ColumnUse>> plans)
     {
-        Take(uses);
-        uses.ForEach(use => _pool.Add(use.Column));
-    });
+        foreach (var uses in plans)
+        {
+            Take(uses);
+            uses.ForEach(use => _pool.Add(use.Column));
+        }
+    }
 
     private static long PriceDivisor(Model model) =>
         Enumerable.Range(0, model.Stocks.Length).Aggregate(0L, (divisor, s) =>
