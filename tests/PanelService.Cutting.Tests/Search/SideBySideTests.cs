@@ -71,7 +71,7 @@ public sealed class SideBySideTests
     [Fact]
     public void Stop_before_the_start_still_brings_a_plan_for_a_few_formats()
     {
-        var problem = new CuttingProblem(_single, [new Piece(31, 17, 40, [Turning.Either]), new Piece(23, 41, 30, [Turning.Either])], 0);
+        var problem = new CuttingProblem([.. _single], [new Piece(31, 17, 40, [Turning.Either]), new Piece(23, 41, 30, [Turning.Either])], 0);
         using var source = new CancellationTokenSource();
         source.Cancel();
 
