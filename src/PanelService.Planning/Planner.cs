@@ -81,6 +81,7 @@ public static class Planner
             SawRun = saw.Run,
             SawProof = saw.Proof,
             Unmatched = saw.Unmatched,
+            Tolerances = Tolerances.Of(order, saw.Sized),
             Cloth = goods.Cloth,
             Liquids = goods.Liquids,
             Buy = buy,

@@ -33,6 +33,9 @@ public sealed record Plan
     /// <summary>Panels of a line that could not all be cut to their size at one setting.</summary>
     public ImmutableArray<UnmatchedSize> Unmatched { get; init; } = [];
 
+    /// <summary>Per line and wish that is cut: how far its panels may come out from their cut size.</summary>
+    public ImmutableArray<PanelTolerance> Tolerances { get; init; } = [];
+
     /// <summary>How each cloth is cut.</summary>
     public required ImmutableArray<ClothLayout> Cloth { get; init; }
 

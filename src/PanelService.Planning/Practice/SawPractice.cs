@@ -17,6 +17,18 @@ public static class SawPractice
     /// <summary>A part shorter than this along the fence wants care: 12 in.</summary>
     public static Length ShortAlongFence { get; } = Length.FromInches(12);
 
+    /// <summary>How far a fence may be off where a tape in inches sets it: 1/64 in.</summary>
+    public static Length FenceErrorInch { get; } = Length.FromInches(0.015625m);
+
+    /// <summary>How far a fence may be off where a metric tape sets it: 0.5 mm.</summary>
+    public static Length FenceErrorMetric { get; } = Length.FromMillimetres(0.5m);
+
+    /// <summary>How much of its length a sheet's edge may lean: 2 mm/m (EN 622-1, from memory).</summary>
+    public static decimal OutOfSquareShare => 0.002m;
+
+    /// <summary>The lip of a frame's rabbet, the narrower of the usual ones: 1/4 in.</summary>
+    public static Length FrameLip { get; } = Length.FromInches(0.25m);
+
     /// <summary>A thin kerf: 3/32 in.</summary>
     public static Length ThinKerf { get; } = Length.FromInches(0.09375m);
 

@@ -8,5 +8,8 @@ namespace PanelService.Planning.SawRun;
 /// <param name="Run">The steps.</param>
 /// <param name="Proof">How many settings, and how few there could be.</param>
 /// <param name="Unmatched">Panels that do not all get their size at one setting.</param>
+/// <param name="Sized">What gave every panel its sizes.</param>
 internal sealed record SawPlan(
-    ImmutableArray<SheetLayout> Sheets, ImmutableArray<SawStep> Run, SawProof Proof, ImmutableArray<UnmatchedSize> Unmatched);
+    ImmutableArray<SheetLayout> Sheets, ImmutableArray<SawStep> Run, SawProof Proof,
+    ImmutableArray<UnmatchedSize> Unmatched,
+    ImmutableArray<SizedPanel> Sized);

@@ -82,7 +82,7 @@ internal sealed class SettingsRun
             .Select((step, i) => StepOf(i + 1, _graph.Settings[sequence[step]], [.. made[step]], sheets))];
         var unmatched = Matching.Unmatched(written.SelectMany(one => one.Sized), step => sequence[step]);
         int settings = steps.Select(step => (step.Tool, step.Fence)).Distinct().Count();
-        return new SawPlan(sheets, steps, new SawProof(settings, Math.Min(least, settings), steps.Length), unmatched);
+        return new SawPlan(sheets, steps, new SawProof(settings, Math.Min(least, settings), steps.Length), unmatched, [.. written.SelectMany(one => one.Sized)]);
     }
 
     private static SawStep StepOf(int number, SawSetting setting, ImmutableArray<MadeCut> cuts, ImmutableArray<SheetLayout> sheets)

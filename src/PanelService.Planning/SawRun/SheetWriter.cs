@@ -160,7 +160,7 @@ internal sealed class SheetWriter
     private readonly record struct Made(int From, SizedBy Width, SizedBy Height)
     {
         public Made After(Axis axis, int step, bool atFence) => axis == Axis.X
-            ? new Made(step, new SizedBy(step, atFence), Height)
-            : new Made(step, Width, new SizedBy(step, atFence));
+            ? new Made(step, Width.After(step, atFence), Height)
+            : new Made(step, Width, Height.After(step, atFence));
     }
 }

@@ -26,6 +26,24 @@ public sealed class LabelTests
         Assert.Equal(2, root.Elements().Count(e => (string?)e.Attribute("class") == "label panel"));
     }
 
+    [Theory]
+    [InlineData("", "210mm")]
+    [InlineData("?paper=letter&page=1", "215.9mm")]
+    public async Task Saw_slip_is_svg_in_the_papers_millimetres(string query, string width)
+    {
+        using var host = new TestHost();
+        using HttpClient client = host.CreateClient();
+        string address = await CreateAsync(client, SampleOrders.Smallest);
+
+        using HttpResponseMessage response = await client.GetAsync(new Uri($"{address}/saw-run.svg{query}", UriKind.Relative));
+        using HttpResponseMessage beyond = await client.GetAsync(new Uri($"{address}/saw-run.svg?page=99", UriKind.Relative));
+
+        XElement root = XDocument.Parse(await response.Content.ReadAsStringAsync()).Root!;
+        Assert.Equal("image/svg+xml", response.Content.Headers.ContentType?.MediaType);
+        Assert.Equal((width, "drawing saw-slip"), ((string?)root.Attribute("width"), (string?)root.Attribute("class")));
+        Assert.Equal(System.Net.HttpStatusCode.NotFound, beyond.StatusCode);
+    }
+
     [Fact]
     public async Task Labels_of_more_than_a_page_are_asked_for_page_by_page()
     {

@@ -64,7 +64,25 @@ public sealed class FewestSettingsTests
         var plan = Planned(OrderOf(Line("A", 24, 23.9375m, 2)) with { Boards = [Hardboard with { Thickness = Inches(0.1875m) }] });
 
         var one = Assert.Single(plan.Unmatched);
+        var tolerance = Assert.Single(plan.Tolerances);
+        Assert.Equal((Length.Zero, Inches(0.015625m), false, true), (tolerance.Width, tolerance.Height, tolerance.Fits, tolerance.HidesGap));
+        Assert.Equal(Inches(0.048m), tolerance.OutOfSquare);
         Assert.Equal(("A", PanelSide.Height, Inches(23.9375m), 1, 1), (one.Mark, one.Side, one.Size, one.AtOneSetting, one.Otherwise));
+    }
+
+    [Theory]
+    [InlineData(0, false, true)]
+    [InlineData(0.0625, true, true)]
+    [InlineData(0.24, true, false)]
+    public void Tolerance_is_held_against_the_frame(double undersize, bool fits, bool hidesGap)
+    {
+        // Common practice: a panel 1/16 to 1/8 in under nominal sits in a standard frame; the lip is 1/4 in and more.
+        var sized = new[] { PanelSide.Width, PanelSide.Height }.Select(side => new PanelService.Planning.SawRun.SizedPanel(
+            "A", side, Inches(10 - (decimal)undersize), new PanelService.Planning.SawRun.SizedBy(1, AtFence: true, 1), 1));
+
+        var one = Assert.Single(PanelService.Planning.SawRun.Tolerances.Of(OrderOf(Line("A", 10, 10, 1)), sized));
+
+        Assert.Equal((fits, hidesGap), (one.Fits, one.HidesGap));
     }
 
     [Fact]

@@ -48,6 +48,9 @@ internal sealed record PlanResponse
     /// <summary>Panels of a line that could not all be cut to their size at one setting.</summary>
     public required IReadOnlyList<UnmatchedResponse> Unmatched { get; init; }
 
+    /// <summary>How far the panels cut may come out from their cut size, a fence set to ± 1/64 in or 0.5 mm.</summary>
+    public required IReadOnlyList<ToleranceResponse> Tolerances { get; init; }
+
     /// <summary>How each cloth is cut.</summary>
     public required IReadOnlyList<ClothResponse> Cloth { get; init; }
 

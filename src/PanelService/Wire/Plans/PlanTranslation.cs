@@ -23,6 +23,8 @@ internal sealed class PlanTranslation(string id, Plan plan, DrawingLinks drawing
         SawRun = [.. plan.SawRun.Select(_layouts.Step)],
         SawProof = new(plan.SawProof.Settings, plan.SawProof.LeastPossible, plan.SawProof.Proven, plan.SawProof.Steps),
         Unmatched = [.. plan.Unmatched.Select(one => new UnmatchedResponse(one.Mark, one.Side, _numbers.Of(one.Size), one.AtOneSetting, one.Otherwise))],
+        Tolerances = [.. plan.Tolerances.Select(one => new ToleranceResponse(
+            one.Mark, _numbers.Of(one.Width), _numbers.Of(one.Height), _numbers.Of(one.OutOfSquare), one.Fits, one.HidesGap))],
         Cloth = [.. plan.Cloth.Select(_layouts.Cloth)],
         ClothProof = Proof(plan.ClothProof),
         Liquids = [.. plan.Liquids.Select(Liquid)],

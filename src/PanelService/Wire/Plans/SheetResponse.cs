@@ -120,3 +120,12 @@ internal sealed record SawProofResponse(int Settings, int LeastPossible, bool Pr
 /// <param name="AtOneSetting">How many get it at the setting that most get it at.</param>
 /// <param name="Otherwise">How many get it at another setting, as what another cut leaves, or from the factory.</param>
 internal sealed record UnmatchedResponse(string Mark, PanelSide Side, decimal Size, int AtOneSetting, int Otherwise);
+
+/// <summary>How far the panels of one line may come out from their cut size, by the chain of cuts that made them.</summary>
+/// <param name="Mark">The line's mark.</param>
+/// <param name="Width">Most that the width may be off, either way.</param>
+/// <param name="Height">Most that the height may be off, either way.</param>
+/// <param name="OutOfSquare">Most that the long side may lean over its length (a sheet's edge: 2 mm/m, EN 622-1, from memory).</param>
+/// <param name="Fits">Whether even the largest goes into a frame of the nominal size.</param>
+/// <param name="HidesGap">Whether even the smallest, pushed aside, shows no gap behind a 1/4 in lip.</param>
+internal sealed record ToleranceResponse(string Mark, decimal Width, decimal Height, decimal OutOfSquare, bool Fits, bool HidesGap);
