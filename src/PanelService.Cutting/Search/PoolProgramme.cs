@@ -23,6 +23,7 @@ internal static class PoolProgramme
         var copies = columns.Select(c => programme.NewIntVar(0, MostCopies(c, request), "")).ToArray();
         for (int t = 0; t < request.Demand.Length; t++)
         {
+            work.Cancellation.ThrowIfCancellationRequested();
             programme.Add(LinearExpr.WeightedSum(copies, columns.Select(c => (long)c.Counts[t])) >= request.Demand[t]);
         }
 
@@ -51,6 +52,9 @@ internal static class PoolProgramme
                 $"num_workers:1,random_seed:1,max_deterministic_time:{request.DeterministicTime},symmetry_level:0,linearization_level:2"),
         };
         using var stop = work.Cancellation.Register(solver.StopSearch);
+
+        // A stop that came before the solver runs does not reach it.
+        work.Cancellation.ThrowIfCancellationRequested();
         var status = solver.Solve(programme);
         work.Spend((long)(1000 + (1_000_000 * (solver.Response?.DeterministicTime ?? 0))));
         return status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible)

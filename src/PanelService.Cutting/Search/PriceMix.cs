@@ -71,6 +71,9 @@ internal sealed class PriceMix
                 $"num_workers:1,random_seed:1,max_deterministic_time:{DeterministicTime},linearization_level:2"),
         };
         using var stop = _work.Cancellation.Register(solver.StopSearch);
+
+        // A stop that came before the solver runs does not reach it.
+        _work.Cancellation.ThrowIfCancellationRequested();
         var status = solver.Solve(_programme);
         _work.Spend(1000);
         return status switch
