@@ -16,8 +16,6 @@ namespace PanelService.Planning.Batches;
 /// <summary>Decides what is made and what is bought.</summary>
 internal sealed class BatchPlanner
 {
-    private const int MostTurns = 20;
-
     private readonly Order _order;
     private readonly Order _quick;
     private readonly Search _search;
@@ -55,6 +53,8 @@ internal sealed class BatchPlanner
         var best = WithFullEffort();
         return new BatchChoice(best, best.Complete && least > best.Spent ? best.Spent : least);
     }
+
+    private int MostTurns => _order.Effort == Effort.Quick ? 8 : 20;
 
     private int MostBoxes => _order.Effort switch
     {

@@ -127,7 +127,9 @@ internal sealed class RandomOrder
         if (Chance(65))
         {
             panel["shopPrice"] = Money(200, 3000);
-            Maybe(panel, 25, "mayBuy", () => true);
+
+            // About one order in four: what to buy is planned some dozen times over.
+            Maybe(panel, 8, "mayBuy", () => true);
         }
 
         return panel;
