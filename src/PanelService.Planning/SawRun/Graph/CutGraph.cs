@@ -43,7 +43,7 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit)
             return known;
         }
 
-        var shape = new CutShape(width, height, parts);
+        var shape = new CutShape(width, height, parts, rules.Kerf);
         _known.Add((width, height, parts), shape);
         Shapes.Add(shape);
         _work += parts.Length;
@@ -88,7 +88,7 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit)
 
     private CutShape TrimStage(long width, long height, Axis axis, (long NearSize, CutShape? Near, CutShape? Far) parts)
     {
-        var shape = new CutShape(width, height, (parts.Near ?? parts.Far)!.Needed);
+        var shape = new CutShape(width, height, (parts.Near ?? parts.Far)!.Needed, rules.Kerf);
         Shapes.Add(shape);
         long kept = parts.Near is null ? (axis == Axis.X ? width : height) - parts.NearSize : parts.NearSize;
         int setting = SettingOf(shape, axis, kept - rules.Kerf);

@@ -6,7 +6,8 @@ namespace PanelService.Planning.SawRun.Graph;
 /// <param name="width">Grown by one kerf.</param>
 /// <param name="height">Grown by one kerf.</param>
 /// <param name="needed">What must come out of it, grown, bands closed up; what lies between is waste.</param>
-internal sealed class CutShape(long width, long height, Rectangle[] needed)
+/// <param name="kerf">What one cut turns to dust: of a shape no larger than that nothing is there.</param>
+internal sealed class CutShape(long width, long height, Rectangle[] needed, long kerf)
 {
     /// <summary>Grown by one kerf.</summary>
     public long Width => width;
@@ -32,6 +33,7 @@ internal sealed class CutShape(long width, long height, Rectangle[] needed)
     /// <summary>Its place in the order from small to large, once the graph is finished.</summary>
     public int Index { get; set; }
 
-    /// <summary>Whether it is done: one part, at its size.</summary>
-    public bool IsDone => Needed.Length == 1 && width == NeededWidth && height == NeededHeight;
+    /// <summary>Whether it is done: one part, at its size, or nothing but dust.</summary>
+    public bool IsDone => width <= kerf || height <= kerf
+        || (Needed.Length == 1 && width == NeededWidth && height == NeededHeight);
 }
