@@ -34,10 +34,29 @@ public static class CuttingPlanner
         var model = new Model(problem, cancellation);
         if (model.Types.Length == 0)
         {
-            return new CuttingResult([], 0, 0, [.. problem.Pieces.Select(p => p.Demand)], StoppedEarly: false);
+            return Nothing(problem);
         }
 
-        var work = new WorkMeter(WorkOf(effort, model, cancellation), cancellation) { Cores = cores };
+        return Run(model, new WorkMeter(WorkOf(effort, model, cancellation), cancellation) { Cores = cores }, progress);
+    }
+
+    /// <summary>Plans with so much work, on one core.</summary>
+    /// <param name="problem">What is to be cut from what.</param>
+    /// <param name="units">The work, as <see cref="WorkMeter"/> counts.</param>
+    /// <param name="cancellation">Ends the search within 50 ms and keeps the best plan so far.</param>
+    internal static CuttingResult Plan(CuttingProblem problem, long units, CancellationToken cancellation)
+    {
+        var model = new Model(problem, cancellation);
+        return model.Types.Length == 0
+            ? Nothing(problem)
+            : Run(model, new WorkMeter(units, cancellation), progress: null);
+    }
+
+    private static CuttingResult Nothing(CuttingProblem problem) =>
+        new([], 0, 0, [.. problem.Pieces.Select(p => p.Demand)], StoppedEarly: false);
+
+    private static CuttingResult Run(Model model, WorkMeter work, IProgress<CuttingProgress>? progress)
+    {
         var search = new PlanSearch(model, work, progress);
         search.Run();
         var (patterns, missing) = model.Translate(search.Best.Select(u => new PatternUse(u.Column.Stock, u.Column.Block, u.Copies)));
@@ -48,7 +67,7 @@ public static class CuttingPlanner
     // all. In a large order one sheet is a small share, not worth a long wait.
     private const long SteadyWithOddSizes = 4_000_000;
     private const long SteadyOfManyKinds = 1_600_000;
-    private const long SteadyOfManyPieces = 1_200_000;
+    private const long SteadyOfManyPieces = 900_000;
     private const int ManyPieces = 400;
 
     private static long WorkOf(Effort effort, Model model, CancellationToken cancellation)

@@ -17,6 +17,9 @@ public static class LeftoverPlanner
     private const int Parts = 16;
     private const int MostStocks = 2;
 
+    // About 50 ms.
+    private const long Units = 50_000;
+
     /// <summary>Looks for a plan of the same price with a larger leftover.</summary>
     /// <param name="problem">What was planned.</param>
     /// <param name="result">The plan; every piece in it.</param>
@@ -61,7 +64,7 @@ public static class LeftoverPlanner
         }
 
         var task = TaskOf(problem, best, target, parts);
-        var found = CuttingPlanner.Plan(task.Problem, Effort.Quick, progress: null, cancellation);
+        var found = CuttingPlanner.Plan(task.Problem, Units, cancellation);
         var part = found.Patterns.Where(use => use.Stock >= task.FirstPart).Select(use => parts[use.Stock - task.FirstPart]).ToArray();
         if (found.StoppedEarly)
         {
