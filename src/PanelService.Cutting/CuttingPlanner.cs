@@ -67,7 +67,7 @@ public static class CuttingPlanner
     // all. In a large order one sheet is a small share, not worth a long wait.
     private const long SteadyWithOddSizes = 4_000_000;
     private const long SteadyOfManyKinds = 1_600_000;
-    private const long SteadyOfManyPieces = 900_000;
+    private const long SteadyOfManyPieces = 1_000_000;
     private const int ManyPieces = 400;
 
     private static long WorkOf(Effort effort, Model model, CancellationToken cancellation)
