@@ -99,11 +99,10 @@ internal sealed class CompletePatterns
         var programme = new ValueProgramme(grid);
         _work.Spend(100 + (programme.Fill(vector.Values, long.MaxValue / 2, long.MaxValue / 2, _work.Cancellation) / 1000));
         var labels = new LabelProgramme(programme, vector.Values, key, Math.Max(1, vector.Best[stock] - spare), _work);
-        bool ok = labels.Run(Depth * LabelsOfDepth);
-        return ok ? Maximal(labels, key, stock) : null;
+        return labels.Run(Depth * LabelsOfDepth) ? Maximal(labels, key, stock) : null;
     }
 
-    private List<Column> Maximal(LabelProgramme labels, CountKey key, int stock)
+    private List<Column>? Maximal(LabelProgramme labels, CountKey key, int stock)
     {
         var all = labels.Whole()
             .Select(label => (label.Index, Counts: Enumerable.Range(0, _model.Demand.Length).Select(t => key.Counts(t) ? key.Count(label.Key, t) : 0).ToArray()))
@@ -111,7 +110,7 @@ internal sealed class CompletePatterns
             .ToList();
         if (all.Count > MostPatterns)
         {
-            return [.. all.Select(label => new Column(stock, label.Counts, labels.Trace(label.Index)))];
+            return null;
         }
 
         var kept = new List<Column>();

@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text;
 using Microsoft.AspNetCore.Http.HttpResults;
 using PanelService.Drawing;
 using PanelService.Http;
@@ -10,29 +8,9 @@ namespace PanelService.Endpoints;
 /// <summary>Labels for panels and offcuts, a page at a time.</summary>
 internal static class LabelsEndpoint
 {
-    internal const string PageCount = "Page-Count";
+    private static readonly PagedPaper Paper = new("page of labels", LabelDrawing.Pages, LabelDrawing.Render);
 
     internal static Results<ContentHttpResult, ProblemHttpResult> Answer(
-        string id, [AsParameters] LabelsQuery query, PlanDesk desk, HttpResponse response)
-    {
-        (LabelPaper paper, int page, ProblemHttpResult? fault) = query.Read();
-        if (fault is not null)
-        {
-            return fault;
-        }
-
-        if (PlanPartEndpoints.PlanOf(id, desk, out ProblemHttpResult? problem) is not { } plan)
-        {
-            return problem!;
-        }
-
-        int pages = LabelDrawing.Pages(plan);
-        if (page > pages)
-        {
-            return Problems.UnknownPart("page of labels", page);
-        }
-
-        response.Headers[PageCount] = pages.ToString(CultureInfo.InvariantCulture);
-        return TypedResults.Text(LabelDrawing.Render(plan, paper, page), "image/svg+xml", Encoding.UTF8);
-    }
+        string id, [AsParameters] LabelsQuery query, PlanDesk desk, HttpResponse response) =>
+        Paper.Answer(id, query, desk, response);
 }
