@@ -13,6 +13,7 @@ import { speak, t } from './texts/index.js';
 import { mountAct, mountProblem } from './view/act.js';
 import { mountChanges } from './view/changes.js';
 import { mountDays } from './view/days.js';
+import { comeIn, mountLetIn } from './view/door.js';
 import { mountGoods } from './view/goods.js';
 import { mountLines } from './view/lines.js';
 import { mountProof } from './view/proof.js';
@@ -34,12 +35,15 @@ const orElse = (/** @type {Promise<any>} */ wanted, /** @type {any} */ instead) 
   throw fault;
 });
 
-const [listed, demos, remembered] = await Promise.all([orElse(catalogue.formats(), []), orElse(catalogue.demoNames(), []), shelf.recall()]);
+const ticket = /** @type {HTMLElement} */ (document.getElementById('ticket'));
+const remembered = shelf.recall();
+await speak(remembered?.language ?? 'en');
+const { asked } = await comeIn(ticket);
+const [listed, demos] = await Promise.all([orElse(catalogue.formats(), []), orElse(catalogue.demoNames(), [])]);
 const first = remembered ?? {
   order: fromWire(await orElse(catalogue.demo(EXAMPLE), emptyOrder())),
   way: { series: 'inch', face: '', lying: false, surface: 'cloth' }, decimals: false, language: 'en', plan: null, ticks: {}, earlier: [],
 };
-await speak(first.language);
 
 let kept = true;
 const store = createStore(first, (state) => { kept = shelf.keep(state); });
@@ -143,8 +147,8 @@ async function openLinked() {
   }
 }
 
-const ticket = /** @type {HTMLElement} */ (document.getElementById('ticket'));
 const places = layOut(ticket);
+if (asked) places.head.append(mountLetIn());
 
 /** Everything the parts are told, from one state. */
 function props() {

@@ -1,11 +1,24 @@
 using PanelService.Documentation;
 using PanelService.Endpoints;
+using PanelService.FrontDoor;
 using PanelService.Hosting;
 using Serilog;
 
 var builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
 builder.AddPage();
 builder.ListenOnLoopbackByDefault();
+string dataFolder = Folders.Data(builder.Configuration);
+Reach reach = builder.AddFrontDoor(dataFolder);
+if (args is [DoorCommands.KeyCommand, ..])
+{
+    return DoorCommands.MakeKey(dataFolder, Console.Out);
+}
+
+if (!DoorCommands.MayStart(reach, dataFolder, Console.Error))
+{
+    return DoorCommands.BadConfiguration;
+}
+
 builder.Services.AddLogs();
 builder.Services.AddWire();
 builder.Services.AddPlanning(builder.Configuration);
@@ -15,9 +28,10 @@ var app = builder.Build();
 app.UseSerilogRequestLogging();
 app.UseProblemAnswers();
 app.UseSafetyHeaders();
+app.UseOwnNames();
 app.UsePage();
+app.UseFrontDoor();
 app.UseDocumentation();
-app.UseRateLimiter();
 
 app.MapPlans();
 app.MapPlanParts();
@@ -25,8 +39,11 @@ app.MapYield();
 app.MapPractice();
 app.MapDemo();
 app.MapHealth();
+app.MapAccess();
+app.TellHowToJoin(reach);
 
 app.Run();
+return 0;
 
 /// <summary>The host; named so that tests can start it.</summary>
 internal sealed partial class Program;

@@ -54,14 +54,21 @@ public sealed class Studio : IAsyncLifetime
     /// <summary>The page as a first visitor sees it, in a context of its own.</summary>
     internal async Task<IPage> VisitAsync(int width = 1280, int height = 900)
     {
+        IPage page = await OpenAsync(Address, width, height);
+        await page.Locator(".lines .line").First.WaitForAsync();
+        return page;
+    }
+
+    /// <summary>Any address, in a context of its own.</summary>
+    internal async Task<IPage> OpenAsync(Uri address, int width = 1280, int height = 900)
+    {
         IBrowserContext context = await _browser!.NewContextAsync(new BrowserNewContextOptions
         {
             ViewportSize = new ViewportSize { Width = width, Height = height },
             Locale = "en-IE",
         });
         IPage page = await context.NewPageAsync();
-        await page.GotoAsync(Address.ToString());
-        await page.Locator(".lines .line").First.WaitForAsync();
+        await page.GotoAsync(address.ToString());
         return page;
     }
 

@@ -13,6 +13,11 @@ export default {
     fresh: 'Start an empty ticket', examples: 'Examples', earlier: 'Earlier tickets', open: 'Open', unnamed: 'without a name', tagline: 'what to buy, how to cut it, what each panel costs', fractions: 'Fractions', decimals: 'Decimals', inchesAs: 'Inches as',
     nav: 'The days of the job', language: 'Language',
   },
+  door: {
+    head: 'Panel Service', code: 'Six digits', join: 'Come in', hint: 'Somebody at a browser that is in taps “Let a phone in” and reads them out.',
+    wrong: 'Those do not work. Digits work once, for a few minutes: ask for new ones.', wait: 'Too many tries. Wait a minute, then ask for new digits.',
+    letIn: 'Let a phone in', readOut: (/** @type {string} */ host, /** @type {string} */ code, /** @type {string} */ until) => `On the phone open ${host} and type ${code}, until ${until}.`,
+  },
   units: { inch: 'inches', centimetre: 'centimetres', millimetre: 'millimetres' },
   area: { inch: 'in²', centimetre: 'cm²', millimetre: 'cm²' },
   short: { inch: 'in', centimetre: 'cm', millimetre: 'mm' },

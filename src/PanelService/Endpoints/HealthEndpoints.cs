@@ -6,7 +6,7 @@ namespace PanelService.Endpoints;
 internal static class HealthEndpoints
 {
     internal static void MapHealth(this IEndpointRouteBuilder routes) =>
-        routes.MapGet("/health", Health).WithTags("Health").WithName("GetHealth").WithSummary("Whether the service is up.");
+        routes.MapGet("/health", Health).AllowAnonymous().WithTags("Health").WithName("GetHealth").WithSummary("Whether the service is up.");
 
     private static Ok<HealthResponse> Health() => TypedResults.Ok(new HealthResponse("ok"));
 }

@@ -1,7 +1,9 @@
 using System.Globalization;
 using System.Threading.RateLimiting;
+using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.RateLimiting;
 using Microsoft.Extensions.Options;
+using PanelService.FrontDoor;
 using PanelService.Http;
 using PanelService.Work;
 
@@ -24,11 +26,23 @@ internal static class Busyness
             }));
     }
 
+    // A limit over time says when there is room again; the planners' limit, which cannot know, does not.
     private static async ValueTask RefuseAsync(OnRejectedContext context, CancellationToken cancellation)
     {
         HttpContext http = context.HttpContext;
+        if (context.Lease.TryGetMetadata(MetadataName.RetryAfter, out TimeSpan wait))
+        {
+            await RefuseAsync(http, (int)Math.Ceiling(wait.TotalSeconds), DoorProblems.TooMany());
+            return;
+        }
+
         int seconds = http.RequestServices.GetRequiredService<IOptions<PlanningOptions>>().Value.RetryAfterSeconds;
+        await RefuseAsync(http, seconds, Problems.AllBusy());
+    }
+
+    private static Task RefuseAsync(HttpContext http, int seconds, ProblemHttpResult answer)
+    {
         http.Response.Headers.RetryAfter = seconds.ToString(CultureInfo.InvariantCulture);
-        await Problems.AllBusy().ExecuteAsync(http);
+        return answer.ExecuteAsync(http);
     }
 }

@@ -11,6 +11,12 @@ internal static class Folders
     /// <summary>The demo orders' folder.</summary>
     internal static string DemoData(bool development) => Find("demo-data", development);
 
+    /// <summary>Where everything is kept that outlives the service: as configured, else in the user's own application data.</summary>
+    internal static string Data(IConfiguration configuration) =>
+        configuration["PanelService:DataFolder"] is { Length: > 0 } folder
+            ? Path.GetFullPath(folder)
+            : Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify), "panel-service");
+
     private static string Find(string folder, bool development)
     {
         string beside = Path.Combine(AppContext.BaseDirectory, folder);

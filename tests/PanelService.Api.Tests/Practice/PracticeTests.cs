@@ -55,7 +55,7 @@ public sealed class PracticeTests
         using HttpResponseMessage response = await client.GetAsync(new Uri("/", UriKind.Relative));
 
         Assert.Equal("text/html", response.Content.Headers.ContentType?.MediaType);
-        Assert.Contains("default-src 'self'", Assert.Single(response.Headers.GetValues("Content-Security-Policy")), StringComparison.Ordinal);
+        Assert.Contains("script-src 'self'", Assert.Single(response.Headers.GetValues("Content-Security-Policy")), StringComparison.Ordinal);
         Assert.True(response.Headers.CacheControl?.NoCache);
         Assert.Contains("Panel Service", await response.Content.ReadAsStringAsync(), StringComparison.Ordinal);
     }
