@@ -42,11 +42,18 @@ internal static class ClothLayoutMaker
             Steps = stock.Steps,
             Pieces = pieces,
             Offcuts = offcuts,
+            CutLength = CutLengthOf(cloth),
             Waste = (stock.Width * stock.Length)
                 - Shapes.Sum(pieces.Select(piece => piece.Width * piece.Height))
                 - Shapes.Sum(offcuts.Where(offcut => offcut.Kept).Select(offcut => offcut.Area)),
         };
     }
+
+    // Every straight cut adds its length twice to what all parts together measure round about.
+    private static Length CutLengthOf(LaidOut<ClothStock> cloth) => Length.FromSteps(
+        cloth.Cuts.Pieces.Select(piece => piece.At).Concat(cloth.Cuts.Leftovers.Select(leftover => leftover.At))
+            .Sum(part => part.Width + part.Height)
+        - (cloth.Stock.UsableWidth + cloth.Stock.Length).Steps);
 
     /// <summary>A leftover across the whole width keeps its selvedges; one beside pieces loses them.</summary>
     private static Offcut WithSelvedges(Offcut offcut, ClothStock stock) => offcut.Width == stock.UsableWidth

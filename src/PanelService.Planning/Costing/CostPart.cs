@@ -10,4 +10,6 @@ internal enum CostPart
     Ready,
     Labour,
     Overheads,
+    Consumables,
+    Tools,
 }

@@ -21,6 +21,7 @@ internal static class TallyMaker
         ShareMaterials(goods, ledger);
         ShareReady(goods, ledger);
         ShareWork(goods, ledger);
+        var (consumables, tools) = Wear.Share(goods, ledger);
         var lines = goods.Panels.Select(panel => Line(panel, goods, ledger)).ToImmutableArray();
         var (saved, share) = Savings(lines);
         return new Tally
@@ -33,6 +34,8 @@ internal static class TallyMaker
             SavedTotal = saved,
             SavedShare = share,
             Waste = WasteCounter.Count(goods),
+            Consumables = consumables,
+            Tools = tools,
         };
     }
 
@@ -85,6 +88,8 @@ internal static class TallyMaker
             Ready = ledger[mark, CostPart.Ready],
             Labour = ledger[mark, CostPart.Labour],
             Overheads = ledger[mark, CostPart.Overheads],
+            Consumables = ledger[mark, CostPart.Consumables],
+            Tools = ledger[mark, CostPart.Tools],
             ByArea = AreaCosts.Of(panel, goods),
             ShopPrice = panel.Line.ShopPrice,
         };

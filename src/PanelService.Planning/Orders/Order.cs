@@ -49,6 +49,12 @@ public sealed record Order
     /// <summary>Costs of the batch as a whole.</summary>
     public ImmutableArray<Overhead> Overheads { get; init; } = [];
 
+    /// <summary>What the work wears out.</summary>
+    public ImmutableArray<Consumable> Consumables { get; init; } = [];
+
+    /// <summary>Tools whose price is spread over the panels made.</summary>
+    public ImmutableArray<Tool> Tools { get; init; } = [];
+
     /// <summary>How much work the search may do.</summary>
     public Effort Effort { get; init; } = Effort.Steady;
 }

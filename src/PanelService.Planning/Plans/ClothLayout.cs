@@ -43,6 +43,9 @@ public sealed record ClothLayout
     /// <summary>The leftovers of one copy.</summary>
     public required ImmutableArray<Offcut> Offcuts { get; init; }
 
+    /// <summary>How far the knife cuts on one copy, between the selvedges, to part pieces and leftovers.</summary>
+    public Length CutLength { get; init; }
+
     /// <summary>Area of one copy that is neither piece nor kept.</summary>
     public required Area Waste { get; init; }
 

@@ -33,6 +33,12 @@ public sealed record Tally
 
     /// <summary>What was wasted.</summary>
     public required WasteTally Waste { get; init; }
+
+    /// <summary>What the work wore out, in the order of the order.</summary>
+    public ImmutableArray<ConsumableUse> Consumables { get; init; } = [];
+
+    /// <summary>What the batch bears of each tool, in the order of the order.</summary>
+    public ImmutableArray<ToolUse> Tools { get; init; } = [];
 }
 
 /// <summary>What one line costs, split into its parts; all of the line together, whole cents.</summary>

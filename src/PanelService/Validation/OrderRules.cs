@@ -49,6 +49,10 @@ internal sealed class OrderRules : AbstractValidator<OrderRequest>
         RuleFor(o => o.Labour).SetValidator(new LabourRules()!);
         RuleFor(o => o.Overheads).AtMostItems(WireLimits.Overheads);
         RuleForEach(o => o.Overheads).SetValidator(new OverheadRules()!);
+        RuleFor(o => o.Consumables).AtMostItems(WireLimits.Wear);
+        RuleForEach(o => o.Consumables).SetValidator(new ConsumableRules()!);
+        RuleFor(o => o.Tools).AtMostItems(WireLimits.Wear);
+        RuleForEach(o => o.Tools).SetValidator(new ToolRules()!);
     }
 
     // Nothing is saved in this service yet, so goods that a line needs must stand in the order.

@@ -30,6 +30,10 @@ internal sealed record OrderFacts
 
     public required bool PaysLabour { get; init; }
 
+    public required IReadOnlyList<ConsumableFacts> Consumables { get; init; }
+
+    public required IReadOnlyList<ToolFacts> Tools { get; init; }
+
     public LineFacts? Line(string mark) => Lines.FirstOrDefault(line => line.Mark == mark);
 }
 
@@ -111,6 +115,12 @@ internal sealed record ClothFacts(
 
 /// <summary>How a cloth is sold: steps of a length, or rolls.</summary>
 internal sealed record SaleFacts(bool ByRoll, long Length, long Price, long? Limit);
+
+/// <summary>Something worn out by metres, feet or panels.</summary>
+internal sealed record ConsumableFacts(string Per, long Price, decimal Lasts);
+
+/// <summary>A tool spread over panels.</summary>
+internal sealed record ToolFacts(long Price, long SpreadOver);
 
 /// <summary>A remnant.</summary>
 internal sealed record RemnantFacts(string Id, long Width, long Length, long Quantity, long Value);

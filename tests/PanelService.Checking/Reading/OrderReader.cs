@@ -34,6 +34,10 @@ internal static class OrderReader
             SmallestCloth = Pair(bench, "smallestCloth", units) ?? (Units.Inches(6), Units.Inches(8)),
             Margin = Pair(bench, "margin", units) ?? (Units.Inches(0.5m), Units.Inches(0.5m)),
             Overheads = order.List("overheads").Sum(one => units.Money(one.GetProperty("cost"))),
+            Consumables = [.. order.List("consumables").Select(one => new ConsumableFacts(
+                one.Text("per")!, units.Money(one.GetProperty("price")), one.GetProperty("lasts").GetDecimal()))],
+            Tools = [.. order.List("tools").Select(one => new ToolFacts(
+                units.Money(one.GetProperty("price")), one.GetProperty("spreadOver").GetInt64()))],
             PaysLabour = order.Field("labour")?.Field("perHour") is { } pay && pay.GetDecimal() > 0,
         };
 

@@ -161,6 +161,10 @@ public sealed class PlanCheckerTests
     [InlineData("bench.margin", "[1, 1]", Rule.Cloth)]
     [InlineData("cloths[0].selvedge", "1", Rule.Cloth)]
     [InlineData("overheads[0].cost", "2", Rule.Money)]
+    [InlineData("consumables", """[{"per":"sawFoot","price":12,"lasts":40}]""", Rule.Money)]
+    [InlineData("consumables", """[{"per":"clothMetre","price":12,"lasts":40}]""", Rule.Money)]
+    [InlineData("consumables", """[{"per":"panel","price":1,"lasts":10}]""", Rule.Money)]
+    [InlineData("tools", """[{"price":30,"spreadOver":100}]""", Rule.Money)]
     public void Plan_of_another_order_is_found(string path, string value, Rule rule)
     {
         var found = PlanChecker.Check(Put(Order, path, value), Plan);

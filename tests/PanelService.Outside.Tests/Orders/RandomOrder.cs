@@ -36,6 +36,7 @@ internal sealed class RandomOrder
         AddCloths(root);
         AddLiquids(root);
         AddSettings(root);
+        AddWear(root);
         root["effort"] = "quick";
         Json = root.ToJsonString();
     }
@@ -257,6 +258,23 @@ internal sealed class RandomOrder
 
         Maybe(root, 20, "labour", () => new JsonObject { ["perHour"] = 0 });
         Maybe(root, 30, "overheads", () => List(Between(1, 3), number => new JsonObject { ["name"] = $"cost {number}", ["cost"] = Money(0, 5000) }));
+    }
+
+    private void AddWear(JsonObject root)
+    {
+        Maybe(root, 30, "consumables", () => List(Between(1, 3), number => new JsonObject
+        {
+            ["name"] = $"worn {number}",
+            ["per"] = Pick("sawMetre", "sawFoot", "clothMetre", "clothFoot", "panel"),
+            ["price"] = Money(50, 6000),
+            ["lasts"] = Between(1, 400) / 4m,
+        }));
+        Maybe(root, 30, "tools", () => List(Between(1, 2), number => new JsonObject
+        {
+            ["name"] = $"tool {number}",
+            ["price"] = Money(500, 30000),
+            ["spreadOver"] = Between(1, 300),
+        }));
     }
 
     private JsonNode Length(int length) => random.Next(8) switch

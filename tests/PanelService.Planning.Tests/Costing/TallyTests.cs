@@ -19,12 +19,15 @@ public sealed class TallyTests
             Adhesives = [Glue with { OnHand = Volume.From(1.7m, LengthUnit.Inch), Value = new Money(101) }],
             Overheads = [new Overhead("hire", new Money(overhead))],
             LabourPerHour = new Money(hour),
+            Consumables = [new Consumable("blade", WornBy.SawMetre, new Money(hour), 37.5m), new Consumable("knife", WornBy.ClothFoot, new Money(overhead), 11)],
+            Tools = [new Tool("saw", new Money(overhead * 10L), 13)],
         });
 
     [Fact]
     public void Cash_and_goods_used_are_what_is_used_and_what_is_kept() => Each((plan, cost) => Assert.Equal(
         cost.Cash + cost.OnHandUsed,
-        cost.Used - Sum(cost, line => line.Labour) - Sum(cost, line => line.Overheads) + cost.BackOnRack));
+        cost.Used - Sum(cost, line => line.Labour) - Sum(cost, line => line.Overheads)
+            - Sum(cost, line => line.Consumables) - Sum(cost, line => line.Tools) + cost.BackOnRack));
 
     [Fact]
     public void Used_is_the_sum_of_the_lines() => Each((_, cost) => Assert.Equal(cost.Used, Sum(cost, line => line.Total)));
@@ -36,6 +39,11 @@ public sealed class TallyTests
     [Fact]
     public void Overheads_are_handed_out_whole() => Each((plan, cost) =>
         Assert.Equal(plan.Order.Overheads[0].Cost, Sum(cost, line => line.Overheads)));
+
+    [Fact]
+    public void Wear_and_tools_are_handed_out_whole() => Each((_, cost) => Assert.Equal(
+        cost.Consumables.Sum(use => use.Cost.Minor) + cost.Tools.Sum(use => use.Cost.Minor),
+        (Sum(cost, line => line.Consumables) + Sum(cost, line => line.Tools)).Minor));
 
     [Fact]
     public void Proof_spends_cash_and_the_goods_used() => Each((plan, cost) =>

@@ -51,6 +51,12 @@ internal sealed record OrderRequest : IMeasuredRequest
     /// <summary>Costs of the batch as a whole; at most 100.</summary>
     public IReadOnlyList<OverheadRequest?>? Overheads { get; init; }
 
+    /// <summary>What the work wears out; at most 100.</summary>
+    public IReadOnlyList<ConsumableRequest?>? Consumables { get; init; }
+
+    /// <summary>Tools whose price is spread over the panels made; at most 100.</summary>
+    public IReadOnlyList<ToolRequest?>? Tools { get; init; }
+
     /// <summary>How much work the search may do. Default: steady.</summary>
     public Effort? Effort { get; init; }
 }

@@ -31,6 +31,10 @@ internal sealed class OrderTranslation(OrderMeasures measures)
             Bench = SettingsTranslation.Bench(request.Bench),
             LabourPerHour = Money(request.Labour?.PerHour),
             Overheads = [.. (request.Overheads ?? []).OfType<OverheadRequest>().Select(o => new Overhead(o.Name ?? "", Money(o.Cost)))],
+            Consumables = [.. (request.Consumables ?? []).OfType<ConsumableRequest>()
+                .Select(c => new Consumable(c.Name ?? "", c.Per!.Value, Money(c.Price), c.Lasts!.Value))],
+            Tools = [.. (request.Tools ?? []).OfType<ToolRequest>()
+                .Select(t => new Tool(t.Name ?? "", Money(t.Price), t.SpreadOver!.Value))],
             Effort = request.Effort ?? Effort.Steady,
         };
     }

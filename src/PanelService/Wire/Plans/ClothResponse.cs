@@ -38,6 +38,9 @@ internal sealed record ClothResponse
     /// <summary>Area of one copy that is neither piece nor kept.</summary>
     public required decimal Waste { get; init; }
 
+    /// <summary>How far the knife cuts on one copy, between the selvedges, to part pieces and leftovers.</summary>
+    public required decimal CutLength { get; init; }
+
     /// <summary>Where its drawing is.</summary>
     public required string Drawing { get; init; }
 

@@ -1,3 +1,4 @@
+using PanelService.Planning.Orders;
 using PanelService.Planning.Plans;
 
 namespace PanelService.Wire.Plans;
@@ -31,6 +32,12 @@ internal sealed record CostResponse
 
     /// <summary>What was wasted.</summary>
     public required WasteResponse Waste { get; init; }
+
+    /// <summary>What the work wore out, in the order of the order.</summary>
+    public required IReadOnlyList<ConsumableUseResponse> Consumables { get; init; }
+
+    /// <summary>What the batch bears of each tool, in the order of the order.</summary>
+    public required IReadOnlyList<ToolUseResponse> Tools { get; init; }
 }
 
 /// <summary>What one line costs; the parts are of the whole line and sum to its total.</summary>
@@ -107,6 +114,20 @@ internal sealed record AreaCostResponse(decimal Board, decimal Cloth, decimal Ad
 /// <param name="BoardCost">What the wasted board cost, by area.</param>
 /// <param name="ClothCost">What the wasted cloth cost, by area.</param>
 internal sealed record WasteResponse(decimal Kerf, decimal Trim, decimal Scrap, decimal Cloth, decimal BoardCost, decimal ClothCost);
+
+/// <summary>How much of a consumable the batch wears out.</summary>
+/// <param name="Name">What it is.</param>
+/// <param name="Per">What wears it out.</param>
+/// <param name="Amount">How many metres, feet or panels it is used for, rounded to 6 decimals.</param>
+/// <param name="PerUnit">Price ÷ what it lasts: money for one metre, foot or panel, rounded to 6 decimals.</param>
+/// <param name="Cost">What that comes to: price × amount ÷ what it lasts.</param>
+internal sealed record ConsumableUseResponse(string Name, WornBy Per, decimal Amount, decimal PerUnit, decimal Cost);
+
+/// <summary>What the batch bears of a tool.</summary>
+/// <param name="Name">What it is.</param>
+/// <param name="Panels">How many panels bear a part of its price: those made, at most those it is spread over.</param>
+/// <param name="Cost">What that comes to.</param>
+internal sealed record ToolUseResponse(string Name, int Panels, decimal Cost);
 
 /// <summary>One line of the shopping list.</summary>
 /// <param name="Id">The good's id; a ready-made panel's is its mark.</param>

@@ -17,6 +17,8 @@ internal sealed class CostTranslation(Plan plan)
         SavedTotal = _numbers.Of(plan.Cost.SavedTotal),
         SavedShare = WireNumbers.Share(plan.Cost.SavedShare),
         Waste = Waste(plan.Cost.Waste),
+        Consumables = [.. plan.Cost.Consumables.Select(Consumable)],
+        Tools = [.. plan.Cost.Tools.Select(use => new ToolUseResponse(use.Tool.Name, use.Panels, _numbers.Of(use.Cost)))],
     };
 
     private PanelCostResponse Line(LineCost line) => new()
@@ -50,6 +52,13 @@ internal sealed class CostTranslation(Plan plan)
         _numbers.OfMinor(cost.Adhesive),
         _numbers.OfMinor(cost.Primer),
         _numbers.OfMinor(cost.Each));
+
+    private ConsumableUseResponse Consumable(ConsumableUse use) => new(
+        use.Consumable.Name,
+        use.Consumable.Per,
+        WireNumbers.Figure(use.Amount),
+        WireNumbers.Figure(use.Consumable.Price.In(plan.Order.Currency.MinorDigits) / use.Consumable.Lasts),
+        _numbers.Of(use.Cost));
 
     private WasteResponse Waste(WasteTally waste) => new(
         _numbers.Of(waste.Kerf),

@@ -22,6 +22,7 @@ internal sealed class LayoutTranslation(Plan plan, DrawingLinks drawings)
         Offcuts = [.. sheet.Offcuts.Select(o => new OffcutResponse(_numbers.Of(o.X), _numbers.Of(o.Y), _numbers.Of(o.Width), _numbers.Of(o.Height), o.Kept))],
         Cuts = [.. sheet.Cuts.Select(Cut)],
         Waste = new(_numbers.Of(sheet.Waste.Kerf), _numbers.Of(sheet.Waste.Trim), _numbers.Of(sheet.Waste.Scrap)),
+        CutLength = _numbers.Of(sheet.CutLength),
         Drawing = drawings.SheetAddress(sheet.Number),
         Svg = drawings.SheetInline(plan, sheet.Number),
     };
@@ -39,6 +40,7 @@ internal sealed class LayoutTranslation(Plan plan, DrawingLinks drawings)
         Pieces = [.. cloth.Pieces.Select(Piece)],
         Offcuts = [.. cloth.Offcuts.Select(o => new ClothOffcutResponse(_numbers.Of(o.X), _numbers.Of(o.Y), _numbers.Of(o.Width), _numbers.Of(o.Height), o.Kept))],
         Waste = _numbers.Of(cloth.Waste),
+        CutLength = _numbers.Of(cloth.CutLength),
         Drawing = drawings.ClothAddress(cloth.Number)!,
         Svg = drawings.ClothInline(plan, cloth.Number),
     };

@@ -45,6 +45,9 @@ internal sealed record SheetResponse
     /// <summary>Areas lost on one copy.</summary>
     public required SheetWasteResponse Waste { get; init; }
 
+    /// <summary>How far the saw cuts on one copy: each cut from edge to edge of its workpiece.</summary>
+    public required decimal CutLength { get; init; }
+
     /// <summary>Where its drawing is; left out for a sheet that belongs to no plan.</summary>
     public string? Drawing { get; init; }
 

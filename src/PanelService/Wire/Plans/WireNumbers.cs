@@ -25,6 +25,8 @@ internal sealed class WireNumbers(Order order)
         return new Money((long)rounded).In(order.Currency.MinorDigits);
     }
 
+    internal static decimal Figure(decimal figure) => Rounded(figure, Decimals);
+
     internal static decimal? Share(decimal? share) => share is { } part ? Rounded(part, Decimals) : null;
 
     // Divided by a one with as many zeros as a decimal can carry: drops the trailing zeros a length divided leaves.
