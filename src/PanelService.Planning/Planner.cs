@@ -8,6 +8,7 @@ using PanelService.Planning.Plans;
 using PanelService.Planning.Refusals;
 using PanelService.Planning.SawRun;
 using PanelService.Planning.Sizes;
+using PanelService.Planning.Strength;
 using PanelService.Planning.Wishes;
 
 namespace PanelService.Planning;
@@ -70,6 +71,7 @@ public static class Planner
             ClothLayoutMaker.Make(order, filled.Cloth, marks),
             filled.Liquids);
         var buy = ShoppingList.Of(goods);
+        var strength = StrengthMaker.Of(order, goods.Panels, sheets, new Coverings(goods.Cloth, goods.Liquids));
         return new Plan
         {
             Order = order,
@@ -82,6 +84,8 @@ public static class Planner
             SawProof = saw.Proof,
             Unmatched = saw.Unmatched,
             Tolerances = Tolerances.Of(order, saw.Sized),
+            Strength = strength,
+            Weights = StrengthMaker.Weigh(goods.Panels, strength),
             Cloth = goods.Cloth,
             Liquids = goods.Liquids,
             Buy = buy,

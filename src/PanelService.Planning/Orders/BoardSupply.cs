@@ -1,4 +1,5 @@
 using PanelService.Planning.Measures;
+using PanelService.Planning.Strength;
 
 namespace PanelService.Planning.Orders;
 
@@ -40,4 +41,7 @@ public sealed record BoardSupply
 
     /// <summary>Whether the face grain binds panels upright.</summary>
     public Grain Grain { get; init; }
+
+    /// <summary>What it is made of, where the painter knows better than the table; null: as the table has its kind.</summary>
+    public BoardMaterial? Material { get; init; }
 }

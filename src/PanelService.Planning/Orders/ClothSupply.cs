@@ -9,6 +9,9 @@ public sealed record ClothSupply
     /// <summary>Unique among the order's cloths.</summary>
     public required string Id { get; init; }
 
+    /// <summary>Grams a square metre; null: as common practice has its kind.</summary>
+    public decimal? Weight { get; init; }
+
     /// <summary>What the painter calls it; null where nothing is said.</summary>
     public string? Name { get; init; }
 

@@ -43,6 +43,12 @@ public sealed record Order
     /// <summary>The bench.</summary>
     public BenchSettings Bench { get; init; } = new();
 
+    /// <summary>What panels must bear and what air they must stand.</summary>
+    public StrengthSettings Strength { get; init; } = new();
+
+    /// <summary>Strip goods that cradles are cut from.</summary>
+    public ImmutableArray<StripSupply> Strips { get; init; } = [];
+
     /// <summary>What an hour of work counts as; zero: work is not counted.</summary>
     public Money LabourPerHour { get; init; }
 

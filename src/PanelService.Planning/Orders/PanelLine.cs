@@ -41,6 +41,12 @@ public sealed record PanelLine
     /// <summary>The id of the primer it must have, or null for the order's cheapest.</summary>
     public string? Primer { get; init; }
 
+    /// <summary>Whether a cradle of strips is glued to its back.</summary>
+    public bool Cradle { get; init; }
+
+    /// <summary>How many of it the painter carries in a pack; 0 to its quantity.</summary>
+    public int Pack { get; init; }
+
     /// <summary>What a comparable ready-made panel costs; null where unknown.</summary>
     public Money? ShopPrice { get; init; }
 

@@ -36,6 +36,12 @@ public sealed record Plan
     /// <summary>Per line and wish that is cut: how far its panels may come out from their cut size.</summary>
     public ImmutableArray<PanelTolerance> Tolerances { get; init; } = [];
 
+    /// <summary>What the panels weigh and bear: one a line and board it is cut from.</summary>
+    public ImmutableArray<PanelStrength> Strength { get; init; } = [];
+
+    /// <summary>What batch and pack weigh.</summary>
+    public Weights Weights { get; init; } = new(default, default);
+
     /// <summary>How each cloth is cut.</summary>
     public required ImmutableArray<ClothLayout> Cloth { get; init; }
 

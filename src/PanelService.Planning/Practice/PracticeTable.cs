@@ -13,7 +13,7 @@ public static class PracticeTable
     private static readonly BenchSettings _bench = new();
 
     /// <summary>The defaults, in the order of the order's fields.</summary>
-    public static ImmutableArray<PracticeDefault> Defaults { get; } = [.. Saw(), .. Bench(), .. Thickness(), .. Work()];
+    public static ImmutableArray<PracticeDefault> Defaults { get; } = [.. Saw(), .. Bench(), .. Thickness(), .. StrengthPractice.Defaults, .. Work()];
 
     private static ImmutableArray<PracticeDefault> Saw() =>
     [

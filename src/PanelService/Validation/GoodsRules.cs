@@ -37,6 +37,10 @@ internal sealed class BoardShapeRules : AbstractValidator<BoardRequest>
         RuleFor(b => b.OnHand).Count(0, WireLimits.Stock);
         RuleFor(b => b.Value).Money();
         RuleFor(b => b.EdgeTrim).Allowance(WireLimits.Side);
+        RuleFor(b => b.Density).Amount(50, 5000);
+        RuleFor(b => b.Elasticity).Amount(10, 500_000);
+        RuleFor(b => b.Poisson).Amount(0, 0.49m);
+        RuleFor(b => b.Expansion).Amount(0, 10);
     }
 }
 
@@ -55,6 +59,7 @@ internal sealed class ClothRules : AbstractValidator<ClothRequest>
         RuleFor(c => c.Selvedge).Allowance(WireLimits.Side);
         RuleFor(c => c.Selvedge).Must((c, selvedge) => !LeavesNothing(selvedge, c.Width))
             .WithMessage("Lost at both sides, this leaves nothing of the cloth's width.");
+        RuleFor(c => c.Weight).Amount(0, 10_000);
         RuleFor(c => c.Sale).Must((c, sale) => sale is not null || c.Remnants is { Count: > 0 })
             .WithMessage("Required where there are no remnants: how the cloth is sold, such as { \"by\": \"length\", \"step\": 36, \"price\": 31.00 }.");
         RuleFor(c => c.Sale).SetValidator(new ClothSaleRules()!);

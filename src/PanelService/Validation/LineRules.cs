@@ -23,6 +23,9 @@ internal sealed class PanelRules : AbstractValidator<PanelRequest>
         RuleFor(p => p.Adhesive).Word(WireLimits.IdLength);
         RuleFor(p => p.Primer).Word(WireLimits.IdLength);
         RuleFor(p => p.Thickness).Size(WireLimits.Thickness);
+        RuleFor(p => p.Pack).Count(0, WireLimits.Quantity);
+        RuleFor(p => p.Pack).Must((p, pack) => pack is not > 0 || p.Quantity is null || pack <= p.Quantity)
+            .WithMessage("More than the line has panels: at most its quantity goes in a pack.");
         RuleFor(p => p.ShopPrice).Money();
         RuleFor(p => p.MayBuy).Must((p, may) => may != true || p.ShopPrice is not null)
             .WithMessage("A panel that may be bought needs its shopPrice: what a comparable ready-made one costs.");

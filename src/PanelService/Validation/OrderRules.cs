@@ -46,6 +46,7 @@ internal sealed class OrderRules : AbstractValidator<OrderRequest>
     {
         RuleFor(o => o.Saw).SetValidator(new SawRules()!);
         RuleFor(o => o.Bench).SetValidator(new BenchRules()!);
+        RuleFor(o => o.Strength).SetValidator(new StrengthRules()!);
         RuleFor(o => o.Labour).SetValidator(new LabourRules()!);
         RuleFor(o => o.Overheads).AtMostItems(WireLimits.Overheads);
         RuleForEach(o => o.Overheads).SetValidator(new OverheadRules()!);

@@ -25,6 +25,14 @@ internal static class Json
         return content;
     }
 
+    /// <summary>Plans an order that can be made.</summary>
+    internal static async Task<JsonElement> PlanAsync(this HttpClient client, string body)
+    {
+        using HttpResponseMessage response = await client.PostOrderAsync(body);
+        Assert.Equal(HttpStatusCode.Created, response.StatusCode);
+        return await ReadAsync(response);
+    }
+
     internal static async Task<JsonElement> ReadAsync(HttpResponseMessage response)
     {
         using JsonDocument document = JsonDocument.Parse(await response.Content.ReadAsStringAsync());

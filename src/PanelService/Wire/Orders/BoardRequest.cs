@@ -43,6 +43,18 @@ internal sealed record BoardRequest
     /// <summary>What is lost at each factory edge; null: the saw's.</summary>
     public Length? EdgeTrim { get; init; }
 
+    /// <summary>kg/m³, 50 to 5000; null: as its kind has it.</summary>
+    public decimal? Density { get; init; }
+
+    /// <summary>Modulus of elasticity in bending, MPa (N/mm²), 10 to 500 000; null: as its kind has it.</summary>
+    public decimal? Elasticity { get; init; }
+
+    /// <summary>Poisson's ratio, 0 to 0.49; null: as its kind has it.</summary>
+    public decimal? Poisson { get; init; }
+
+    /// <summary>How much longer it is in air of 80 % relative humidity than in air of 35 %, in percent, 0 to 10; null: as its kind has it.</summary>
+    public decimal? Expansion { get; init; }
+
     /// <summary>"height": the face grain runs along the height, and panels stay upright. Default none.</summary>
     public BoardGrain? Grain { get; init; }
 }

@@ -29,6 +29,9 @@ internal sealed record ClothRequest
     /// <summary>What lies in the studio; at most 1000.</summary>
     public IReadOnlyList<RemnantRequest?>? Remnants { get; init; }
 
+    /// <summary>oz a square yard for inch, g a square metre otherwise, 0 to 10 000; null: as its kind has it.</summary>
+    public decimal? Weight { get; init; }
+
     /// <summary>"height": a panel's height runs along the roll. Default any.</summary>
     public ClothWarp? Warp { get; init; }
 }

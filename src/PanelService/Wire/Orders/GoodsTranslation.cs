@@ -9,7 +9,7 @@ namespace PanelService.Wire.Orders;
 internal sealed class GoodsTranslation(OrderMeasures measures)
 {
     internal ImmutableArray<BoardSupply> Boards(IReadOnlyList<BoardRequest?>? boards) =>
-        [.. (boards ?? []).OfType<BoardRequest>().Select(Board)];
+        [.. (boards ?? []).OfType<BoardRequest>().Select(board => Board(board) is var supply ? supply with { Material = StrengthTranslation.Material(board, supply) } : supply)];
 
     internal ImmutableArray<ClothSupply> Cloths(IReadOnlyList<ClothRequest?>? cloths) =>
         [.. (cloths ?? []).OfType<ClothRequest>().Select(Cloth)];
@@ -42,6 +42,7 @@ internal sealed class GoodsTranslation(OrderMeasures measures)
         Selvedge = cloth.Selvedge ?? Length.Zero,
         Sale = Sale(cloth.Sale),
         Remnants = Remnants(cloth.Remnants),
+        Weight = StrengthTranslation.ClothWeight(cloth.Weight, measures.Units),
         Warp = cloth.Warp == ClothWarp.Height ? Grain.Height : Grain.Any,
     };
 

@@ -45,6 +45,9 @@ internal sealed record OrderRequest : IMeasuredRequest
     /// <summary>How cloth is cut and panels are pressed.</summary>
     public BenchRequest? Bench { get; init; }
 
+    /// <summary>What panels must bear, what air they must stand, how cradles are made.</summary>
+    public StrengthRequest? Strength { get; init; }
+
     /// <summary>What work counts as.</summary>
     public LabourRequest? Labour { get; init; }
 

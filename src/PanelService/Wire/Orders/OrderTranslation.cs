@@ -29,6 +29,7 @@ internal sealed class OrderTranslation(OrderMeasures measures)
             Primers = _goods.Liquids(request.Primers),
             Saw = SettingsTranslation.Saw(request.Saw),
             Bench = SettingsTranslation.Bench(request.Bench),
+            Strength = StrengthTranslation.Settings(request.Strength, measures.Units),
             LabourPerHour = Money(request.Labour?.PerHour),
             Overheads = [.. (request.Overheads ?? []).OfType<OverheadRequest>().Select(o => new Overhead(o.Name ?? "", Money(o.Cost)))],
             Consumables = [.. (request.Consumables ?? []).OfType<ConsumableRequest>()
@@ -53,6 +54,8 @@ internal sealed class OrderTranslation(OrderMeasures measures)
         MayTurn = line.MayTurn ?? true,
         Adhesive = line.Adhesive,
         Primer = line.Primer,
+        Cradle = line.Cradle ?? false,
+        Pack = line.Pack ?? 0,
         ShopPrice = line.ShopPrice is null ? null : Money(line.ShopPrice),
         MayBuy = line.MayBuy ?? false,
     };

@@ -46,6 +46,12 @@ internal sealed record PanelRequest
     /// <summary>The id of the primer it must have; null: the order's cheapest.</summary>
     public string? Primer { get; init; }
 
+    /// <summary>Whether a cradle of strips is glued to its back. Default false.</summary>
+    public bool? Cradle { get; init; }
+
+    /// <summary>How many of it go in the painter's pack, at most quantity; only their weight is told. Default 0.</summary>
+    public int? Pack { get; init; }
+
     /// <summary>Money for a comparable ready-made panel.</summary>
     public decimal? ShopPrice { get; init; }
 

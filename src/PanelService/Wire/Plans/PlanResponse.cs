@@ -51,6 +51,12 @@ internal sealed record PlanResponse
     /// <summary>How far the panels cut may come out from their cut size, a fence set to ± 1/64 in or 0.5 mm.</summary>
     public required IReadOnlyList<ToleranceResponse> Tolerances { get; init; }
 
+    /// <summary>What the panels weigh and bear: one a line and board it is cut from.</summary>
+    public required IReadOnlyList<StrengthResponse> Strength { get; init; }
+
+    /// <summary>What batch and pack weigh.</summary>
+    public required WeightsResponse Weights { get; init; }
+
     /// <summary>How each cloth is cut.</summary>
     public required IReadOnlyList<ClothResponse> Cloth { get; init; }
 

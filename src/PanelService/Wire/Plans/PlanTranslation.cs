@@ -25,6 +25,8 @@ internal sealed class PlanTranslation(string id, Plan plan, DrawingLinks drawing
         Unmatched = [.. plan.Unmatched.Select(one => new UnmatchedResponse(one.Mark, one.Side, _numbers.Of(one.Size), one.AtOneSetting, one.Otherwise))],
         Tolerances = [.. plan.Tolerances.Select(one => new ToleranceResponse(
             one.Mark, _numbers.Of(one.Width), _numbers.Of(one.Height), _numbers.Of(one.OutOfSquare), one.Fits, one.HidesGap))],
+        Strength = [.. plan.Strength.Select(new StrengthTranslation(_numbers).Write)],
+        Weights = new(_numbers.Of(plan.Weights.Batch), _numbers.Of(plan.Weights.Pack)),
         Cloth = [.. plan.Cloth.Select(_layouts.Cloth)],
         ClothProof = Proof(plan.ClothProof),
         Liquids = [.. plan.Liquids.Select(Liquid)],

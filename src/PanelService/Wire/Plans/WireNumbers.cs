@@ -14,6 +14,12 @@ internal sealed class WireNumbers(Order order)
 
     internal decimal Of(Volume volume) => Rounded(volume.In(order.Units), Decimals);
 
+    internal decimal Of(Weight weight) => Rounded(weight.In(order.Units), Decimals);
+
+    /// <summary>A computed length in mm, finer than a step.</summary>
+    internal decimal OfMillimetres(double millimetres) =>
+        Rounded((decimal)millimetres / Length.From(1, order.Units).Millimetres, Decimals);
+
     internal decimal Of(Money money) => money.In(order.Currency.MinorDigits);
 
     internal decimal? Of(Money? money) => money is { } amount ? Of(amount) : null;

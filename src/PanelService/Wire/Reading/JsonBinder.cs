@@ -81,7 +81,7 @@ internal sealed class JsonBinder(LengthUnit unit, Faults faults)
         int index = 0;
         foreach (JsonElement element in value.EnumerateArray())
         {
-            list.SetValue(ReadRecord(elementType, element, JsonPath.Element(path, index)), index);
+            list.SetValue(ReadValue(elementType, element, JsonPath.Element(path, index)), index);
             index++;
         }
 

@@ -1,0 +1,74 @@
+using PanelService.Planning.Boards;
+using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
+using PanelService.Planning.Plans;
+using PanelService.Planning.Sizes;
+
+namespace PanelService.Planning.Strength;
+
+/// <summary>
+/// How a panel is braced: rails along its long sides, a bar at each end, and as many bars between as keep each bay, taken
+/// as a plate on its four edges, within the allowed sag under its own weight and a hand. A bay bears more than that: it
+/// runs on over the bars.
+/// </summary>
+internal static class CradleDesign
+{
+    private const int MostBars = 200;
+
+    /// <summary>The cradle of a line, the same whichever board it is cut from: the weakest that may serve it decides.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="line">A line.</param>
+    /// <returns>The cradle; null where the panel is too small for one.</returns>
+    public static Cradle? Of(Order order, PanelLine line)
+    {
+        var size = new CutSize(line.Width - order.Saw.Undersize, line.Height - order.Saw.Undersize);
+        return order.Boards
+            .Where(board => BoardFit.IsOfKind(line, board) && BoardFit.IsThickEnough(line, board))
+            .Select(board => Of(size, board, order.Strength))
+            .OfType<Cradle>()
+            .MaxBy(cradle => cradle.Bars);
+    }
+
+    /// <summary>The cradle of a panel out of one board; null where the panel is too small for one.</summary>
+    public static Cradle? Of(CutSize size, BoardSupply board, StrengthSettings settings)
+    {
+        var (rail, bar) = Lengths(size, settings);
+        if (bar <= Length.Zero)
+        {
+            return null;
+        }
+
+        int bars = 2;
+        while (bars < MostBars && BayLength(rail, bars + 1, settings) >= settings.StripWidth && !Holds(rail, bar, bars, board, settings))
+        {
+            bars++;
+        }
+
+        return new Cradle(rail, bar, bars);
+    }
+
+    private static (Length Rail, Length Bar) Lengths(CutSize size, StrengthSettings settings)
+    {
+        var inset = settings.CradleInset * 2;
+        return (
+            Length.Max(size.Width, size.Height) - inset,
+            Length.Min(size.Width, size.Height) - inset - (settings.StripWidth * 2));
+    }
+
+    private static Length BayLength(Length rail, int bars, StrengthSettings settings) =>
+        Length.FromSteps((rail.Steps - (settings.StripWidth.Steps * bars)) / (bars - 1));
+
+    private static bool Holds(Length rail, Length bar, int bars, BoardSupply board, StrengthSettings settings)
+    {
+        var bay = BayLength(rail, bars, settings);
+        if (bay <= Length.Zero)
+        {
+            return true;
+        }
+
+        var plate = LoadedPlate.Of((Metres(bay), Metres(bar)), BoardMaterials.Of(board), covering: 0, settings);
+        return plate.SagUnderHand(Metres(board.Thickness)) <= plate.Short / (double)settings.Limit;
+    }
+
+    private static double Metres(Length length) => (double)length.Millimetres / 1000;
+}

@@ -1,0 +1,88 @@
+using PanelService.Planning.Practice;
+
+namespace PanelService.Wire.Plans;
+
+/// <summary>What panels of one line, cut from one board, weigh and bear: plate theory for a panel lying on its four edges.</summary>
+internal sealed record StrengthResponse
+{
+    /// <summary>The line's mark.</summary>
+    public required string Mark { get; init; }
+
+    /// <summary>The board's id.</summary>
+    public required string Board { get; init; }
+
+    /// <summary>How many are cut from it.</summary>
+    public required long Count { get; init; }
+
+    /// <summary>The board's thickness.</summary>
+    public required decimal Thickness { get; init; }
+
+    /// <summary>The figures computed with.</summary>
+    public required MaterialResponse Material { get; init; }
+
+    /// <summary>Weight of the board of one: lb for inch, g otherwise.</summary>
+    public required decimal BoardWeight { get; init; }
+
+    /// <summary>Weight of one with cloth, dried liquids and cradle.</summary>
+    public required decimal Weight { get; init; }
+
+    /// <summary>Sag at the middle under its own weight.</summary>
+    public required decimal Sag { get; init; }
+
+    /// <summary>That with a hand on the middle (strength.load).</summary>
+    public required decimal SagUnderHand { get; init; }
+
+    /// <summary>What is allowed: the short side over strength.limit.</summary>
+    public required decimal Allowed { get; init; }
+
+    /// <summary>Whether the sag under the hand is at most half the thickness; past that, theory says more than happens.</summary>
+    public required bool WithinTheory { get; init; }
+
+    /// <summary>Bow of the long side where one face only takes up moisture (strength.faces).</summary>
+    public required decimal Bow { get; init; }
+
+    /// <summary>The least thickness with which the sag under the hand is within what is allowed.</summary>
+    public required decimal LeastThickness { get; init; }
+
+    /// <summary>The least thickness by the rule of thumb.</summary>
+    public required decimal ThumbThickness { get; init; }
+
+    /// <summary>Whether the rule of thumb braces it (strength.braceFrom).</summary>
+    public required bool ThumbBraces { get; init; }
+
+    /// <summary>Whether it sags too much and should be braced; false where it has its cradle.</summary>
+    public required bool BraceIt { get; init; }
+
+    /// <summary>The cradle it has or should have; left out where it needs none, or is too small for one.</summary>
+    public CradleResponse? Cradle { get; init; }
+
+    /// <summary>How much width and height grow from the driest to the dampest air (strength.humidity).</summary>
+    public required IReadOnlyList<decimal> Growth { get; init; }
+
+    /// <summary>Whether it may jam in a frame of its nominal size in the dampest air.</summary>
+    public required bool TightInFrame { get; init; }
+}
+
+/// <summary>What a board is made of.</summary>
+/// <param name="Density">kg/m³.</param>
+/// <param name="Elasticity">Modulus of elasticity, MPa.</param>
+/// <param name="Poisson">Poisson's ratio.</param>
+/// <param name="Expansion">Growth from 35 to 80 % relative humidity, in percent.</param>
+/// <param name="Mark">How well the figures are founded.</param>
+/// <param name="Source">Where they come from.</param>
+internal sealed record MaterialResponse(decimal Density, decimal Elasticity, decimal Poisson, decimal Expansion, SourceMark Mark, string Source);
+
+/// <summary>Strips on a panel's back.</summary>
+/// <param name="Made">Whether they are part of this plan.</param>
+/// <param name="Strips">The strips of one panel, by length.</param>
+internal sealed record CradleResponse(bool Made, IReadOnlyList<CradleStripResponse> Strips);
+
+/// <summary>Strips of one length.</summary>
+/// <param name="Length">The length.</param>
+/// <param name="Count">How many on one panel.</param>
+internal sealed record CradleStripResponse(decimal Length, int Count);
+
+/// <summary>What the finished panels weigh: lb for inch, g otherwise.</summary>
+/// <param name="Batch">All that are cut.</param>
+/// <param name="Pack">Those that go in the painter's pack.</param>
+internal sealed record WeightsResponse(decimal Batch, decimal Pack);

@@ -1,0 +1,43 @@
+using System.Text.Json;
+using PanelService.Api.Tests.Hosts;
+
+namespace PanelService.Api.Tests.Orders;
+
+/// <summary>Faults in what the bench is told: each is refused with 400, names its field, and is never planned.</summary>
+public sealed class BenchFaultTests : IClassFixture<RefusingService>
+{
+    private readonly RefusingService _service;
+
+    public BenchFaultTests(RefusingService service)
+    {
+        ArgumentNullException.ThrowIfNull(service);
+        _service = service;
+    }
+
+    [Theory]
+    [InlineData("strength", "{ \"limit\": 5 }", "strength.limit", "10 to 10000")]
+    [InlineData("strength", "{ \"load\": -1 }", "strength.load", "from 0 to")]
+    [InlineData("strength", "{ \"humidity\": [80, 35] }", "strength.humidity", "damper")]
+    [InlineData("strength", "{ \"humidity\": [35] }", "strength.humidity", "two relative humidities")]
+    [InlineData("strength", "{ \"faces\": [50, 100] }", "strength.faces", "from 0 to 99")]
+    [InlineData("strength", "{ \"faces\": [50, \"wet\"] }", "strength.faces[1]", "Expected a number")]
+    [InlineData("strength", "{ \"temperature\": 60 }", "strength.temperature", "0 to 50")]
+    [InlineData("strength", "{ \"stripWidth\": 0 }", "strength.stripWidth", "above 0")]
+    [InlineData("panels[0].pack", "-1", "panels[0].pack", "0 to 100000")]
+    [InlineData("panels[0].pack", "99999", "panels[0].pack", "at most its quantity")]
+    [InlineData("panels[0].cradle", "1", "panels[0].cradle", "true or false")]
+    [InlineData("boards[0].density", "0", "boards[0].density", "50 to 5000")]
+    [InlineData("boards[0].elasticity", "0", "boards[0].elasticity", "10 to 500000")]
+    [InlineData("boards[0].poisson", "0.5", "boards[0].poisson", "0 to 0.49")]
+    [InlineData("boards[0].expansion", "-1", "boards[0].expansion", "0 to 10")]
+    [InlineData("cloths[0].weight", "-1", "cloths[0].weight", "0 to 10000")]
+    public async Task Create_with_one_fault_is_refused_and_says_where_and_what(string path, string json, string key, string expected)
+    {
+        using HttpResponseMessage response = await _service.Client.PostOrderAsync(Json.With(SampleOrders.Full, path, json));
+
+        JsonElement problem = await Json.ReadProblemAsync(response, 400, "/problems/invalid-request");
+        string message = Assert.Single(problem.GetProperty("errors").GetProperty(key).EnumerateArray()).GetString()!;
+        Assert.Contains(expected, message, StringComparison.Ordinal);
+        Assert.Empty(_service.Planned);
+    }
+}
