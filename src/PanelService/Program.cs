@@ -21,6 +21,7 @@ if (!DoorCommands.MayStart(reach, dataFolder, Console.Error))
 
 builder.Services.AddLogs();
 builder.Services.AddWire();
+builder.Services.AddMemory(builder.Configuration);
 builder.Services.AddPlanning(builder.Configuration);
 builder.Services.AddDocumentation();
 
@@ -34,6 +35,7 @@ app.UseFrontDoor();
 app.UseDocumentation();
 
 app.MapPlans();
+app.MapPlanList();
 app.MapPlanParts();
 app.MapYield();
 app.MapPractice();

@@ -2,6 +2,7 @@ using System.Diagnostics.CodeAnalysis;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.Playwright;
+using PanelService.Tests.Shared;
 
 namespace PanelService.Browser.Tests;
 
@@ -74,7 +75,11 @@ public sealed class Studio : IAsyncLifetime
 
     private sealed class Host : WebApplicationFactory<Program>
     {
-        protected override void ConfigureWebHost(IWebHostBuilder builder) => builder.UseSetting("Serilog:MinimumLevel", "Warning");
+        private readonly DataFolder _data = new();
+
+        protected override void ConfigureWebHost(IWebHostBuilder builder) => builder
+            .UseSetting("Serilog:MinimumLevel", "Warning")
+            .UseSetting(DataFolder.Setting, _data.Path);
     }
 }
 

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.Options;
 using PanelService.Http;
+using PanelService.Store.Plans;
 using PanelService.Wire.Orders;
 using PanelService.Wire.Plans;
 using PanelService.Work;
@@ -28,9 +29,9 @@ internal static class PlanEndpoints
         plans.MapGet("{id}", Get).WithName("GetPlan")
             .WithSummary("The plan, or how far it is while it is made.")
             .ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status404NotFound);
-        plans.MapDelete("{id}", Drop).WithName("DropPlan")
-            .WithSummary("Drops the plan; ends its search where it is still made.")
-            .ProducesProblem(StatusCodes.Status404NotFound);
+        plans.MapDelete("{id}", DropAsync).WithName("DropPlan")
+            .WithSummary("Drops the plan, unless it is cut; ends its search where it is still made.")
+            .ProducesProblem(StatusCodes.Status404NotFound).ProducesProblem(StatusCodes.Status409Conflict);
         plans.MapPost("{id}/stop", StopAsync).WithName("StopPlan")
             .WithSummary("Ends the search and keeps the best plan so far.")
             .ProducesProblem(StatusCodes.Status404NotFound);
@@ -48,7 +49,7 @@ internal static class PlanEndpoints
             return fault;
         }
 
-        if (desk.Take(new OrderTranslation(body.Measures).Read(body.Value!), Remarks.On(body.Value!)) is not { } job)
+        if (desk.Take(new OrderTranslation(body.Measures).Read(body.Value!), Remarks.On(body.Value!), new PlanOrigin(body.Text, [])) is not { } job)
         {
             http.Response.Headers.RetryAfter = options.Value.RetryAfterSeconds.ToString(System.Globalization.CultureInfo.InvariantCulture);
             return Problems.AllBusy();
@@ -63,7 +64,7 @@ internal static class PlanEndpoints
     private static async Task<Results<Created<PlanResponse>, Accepted<PlanStateResponse>, EmptyHttpResult, ProblemHttpResult>> FinishAsync(
         PlanJob job, PlanQuery query, PlanDesk desk, CancellationToken gone)
     {
-        await using (gone.Register(() => desk.Drop(job.Id)))
+        await using (gone.Register(() => desk.Abandon(job.Id)))
         {
             PlanSnapshot last = await job.Finished;
             if (last.Plan is not null)
@@ -71,7 +72,7 @@ internal static class PlanEndpoints
                 return TypedResults.Created(AddressOf(job.Id), Document(job, last, query));
             }
 
-            desk.Drop(job.Id);
+            desk.Abandon(job.Id);
             return gone.IsCancellationRequested ? TypedResults.Empty : TypedResults.Problem(last.Problem!);
         }
     }
@@ -93,8 +94,13 @@ internal static class PlanEndpoints
         return now.Plan is null ? TypedResults.Ok(StateOf(job)) : TypedResults.Ok(Document(job, now, query));
     }
 
-    private static Results<NoContent, ProblemHttpResult> Drop(string id, PlanDesk desk) =>
-        desk.Drop(id) ? TypedResults.NoContent() : Problems.Unknown(id);
+    private static async Task<Results<NoContent, ProblemHttpResult>> DropAsync(string id, PlanDesk desk, CancellationToken cancellation) =>
+        await desk.DropAsync(id, cancellation) switch
+        {
+            PlanRemoval.Removed => TypedResults.NoContent(),
+            PlanRemoval.IsCut => StoreProblems.IsCut(id),
+            _ => Problems.Unknown(id),
+        };
 
     // An order that still waits for a planner ends when it has had its turn: the client is not kept that long.
     private static async Task<Results<Ok<PlanStateResponse>, Accepted<PlanStateResponse>, ProblemHttpResult>> StopAsync(

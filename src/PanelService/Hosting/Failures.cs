@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.WebUtilities;
 using PanelService.Http;
+using PanelService.Store.Faults;
 
 namespace PanelService.Hosting;
 
@@ -25,14 +26,22 @@ internal static class Failures
     }
 
     private static int StatusOf(Exception fault) =>
-        fault is BadHttpRequestException bad ? bad.StatusCode : StatusCodes.Status500InternalServerError;
+        fault switch
+        {
+            BadHttpRequestException bad => bad.StatusCode,
+            StoreUnavailableException store => StoreProblems.StatusOf(store.Fault),
+            _ => StatusCodes.Status500InternalServerError,
+        };
 
     private static Task AnswerException(HttpContext http)
     {
         Exception? fault = http.Features.Get<IExceptionHandlerFeature>()?.Error;
-        return fault is BadHttpRequestException bad
-            ? Answer(http, bad.StatusCode, Details.GetValueOrDefault(bad.StatusCode, "The request could not be read."))
-            : TypedResults.Problem(Problems.Internal()).ExecuteAsync(http);
+        return fault switch
+        {
+            BadHttpRequestException bad => Answer(http, bad.StatusCode, Details.GetValueOrDefault(bad.StatusCode, "The request could not be read.")),
+            StoreUnavailableException store => TypedResults.Problem(StoreProblems.Of(store)).ExecuteAsync(http),
+            _ => TypedResults.Problem(Problems.Internal()).ExecuteAsync(http),
+        };
     }
 
     private static Task AnswerStatus(HttpContext http) =>

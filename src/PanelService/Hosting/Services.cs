@@ -22,6 +22,7 @@ internal static class Services
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton<PlanOrder>(Planner.Plan);
         services.AddSingleton<PlanStore>();
+        services.AddSingleton<PlanKeeper>();
         services.AddSingleton<PlannerQueue>();
         services.AddHostedService(provider => provider.GetRequiredService<PlannerQueue>());
         services.AddSingleton<PlanDesk>();

@@ -61,7 +61,7 @@ internal static class Problems
         NoSuchPlan,
         StatusCodes.Status404NotFound,
         "There is no such plan.",
-        $"No plan \"{id}\" is kept here. Plans are held in memory: the oldest are dropped, and none outlives the service.");
+        $"No plan \"{id}\" is kept here; GET /api/plans lists those that are.");
 
     internal static ProblemHttpResult UnknownPart(string what, int number) => Of(
         NoSuchPart,

@@ -20,6 +20,7 @@ internal sealed class RequestBody<T>
 
     private RequestBody(JsonElement document)
     {
+        Text = document.GetRawText();
         LengthUnit units = UnitsOf(document);
         Value = new JsonBinder(units, _faults).Read<T>(document);
         Currency currency = Currencies.Find(Value?.Currency ?? "") ?? Defaults.Currency;
@@ -28,6 +29,9 @@ internal sealed class RequestBody<T>
 
     /// <summary>The record; never null behind the filter.</summary>
     public T? Value { get; }
+
+    /// <summary>The document as it was sent; empty where it could not be read.</summary>
+    public string Text { get; } = "";
 
     /// <summary>The unit and currency of its fields, defaults where it names none.</summary>
     public OrderMeasures Measures { get; } = new(Defaults.Units, Defaults.Currency);

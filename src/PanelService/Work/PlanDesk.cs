@@ -1,18 +1,23 @@
 using System.Collections.Immutable;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Plans;
+using PanelService.Store;
+using PanelService.Store.Faults;
+using PanelService.Store.Plans;
+using PanelService.Wire.Plans;
 
 namespace PanelService.Work;
 
 /// <summary>Where orders are handed in and plans are picked up.</summary>
-internal sealed class PlanDesk(PlanStore store, PlannerQueue queue)
+internal sealed class PlanDesk(PlanStore store, PlannerQueue queue, PlanBook book, Studio studio)
 {
     /// <summary>Takes an order in; null where every planner is busy and the queue is full.</summary>
     /// <param name="order">The order.</param>
     /// <param name="remarks">Warnings about how it was read, for the plan to carry.</param>
-    internal PlanJob? Take(Order order, ImmutableArray<Warning> remarks)
+    /// <param name="origin">Where the order came from.</param>
+    internal PlanJob? Take(Order order, ImmutableArray<Warning> remarks, PlanOrigin origin)
     {
-        var job = new PlanJob(PlanStore.NewId(), order, remarks);
+        var job = new PlanJob(PlanStore.NewId(), order, remarks, origin);
         if (!queue.TryAdd(job))
         {
             return null;
@@ -22,14 +27,60 @@ internal sealed class PlanDesk(PlanStore store, PlannerQueue queue)
         return job;
     }
 
-    /// <summary>The job with an id; null where none is kept.</summary>
-    internal PlanJob? Find(string id) => store.Find(id);
-
-    /// <summary>Ends a job and forgets it; false where none is kept.</summary>
-    internal bool Drop(string id)
+    /// <summary>The job with an id, from memory or from the database; null where there is none.</summary>
+    internal PlanJob? Find(string id)
     {
-        PlanJob? job = store.Remove(id);
-        job?.Drop();
-        return job is not null;
+        PlanJob? job = store.Find(id);
+        return job is null || IsStale(job) ? FindStored(id) : job;
+    }
+
+    /// <summary>Ends a job in the making; a plan that is made stays.</summary>
+    internal void Abandon(string id)
+    {
+        if (store.Find(id) is { } job && job.Look().Snapshot.State is PlanState.Planning or PlanState.Failed)
+        {
+            job.Drop();
+            _ = store.Remove(id);
+        }
+    }
+
+    /// <summary>Ends a job and forgets it, unless it is cut.</summary>
+    internal async Task<PlanRemoval> DropAsync(string id, CancellationToken cancellation)
+    {
+        // The planner that is storing it at this moment looks again afterwards.
+        if (store.Find(id) is { } job && job.Look().Snapshot.State == PlanState.Planning)
+        {
+            job.Drop();
+        }
+
+        PlanRemoval removal = await book.RemoveAsync(id, cancellation);
+        if (removal == PlanRemoval.IsCut)
+        {
+            return removal;
+        }
+
+        return store.Remove(id) is null ? removal : PlanRemoval.Removed;
+    }
+
+    // Where several hosts share a database, one of them may have deleted what another remembers.
+    private bool IsStale(PlanJob job) => studio.Options.UsesPostgres && job.Look().Snapshot.Plan is not null;
+
+    // On the caller's thread: it is one row by its key, and SQLite knows no other way.
+    private PlanJob? FindStored(string id)
+    {
+        PlanFinding found = book.FindAsync(id, CancellationToken.None).GetAwaiter().GetResult();
+        if (found is PlanTooNew newer)
+        {
+            throw new StoreUnavailableException(StoreFault.Newer, $"Plan \"{id}\" was stored by a newer program, as a document of version {newer.Version}.");
+        }
+
+        if (found is not PlanFound { Plan: var stored })
+        {
+            return null;
+        }
+
+        var job = PlanJob.Of(stored);
+        store.Add(job);
+        return job;
     }
 }

@@ -3,6 +3,7 @@ using System.Diagnostics.CodeAnalysis;
 using PanelService.Http;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Plans;
+using PanelService.Store.Plans;
 using PanelService.Wire.Plans;
 
 namespace PanelService.Work;
@@ -12,7 +13,7 @@ namespace PanelService.Work;
 /// keeps the best plan so far; whoever drops it keeps nothing.
 /// </summary>
 [SuppressMessage("Design", "CA1001", Justification = "A token source without a timer holds nothing that wants disposing, and a late stop must not throw.")]
-internal sealed class PlanJob(string id, Order order, ImmutableArray<Warning> remarks) : IProgress<PlanProgress>
+internal sealed class PlanJob(string id, Order order, ImmutableArray<Warning> remarks, PlanOrigin? origin = null) : IProgress<PlanProgress>
 {
     private readonly Lock _gate = new();
     private readonly CancellationTokenSource _search = new();
@@ -27,8 +28,22 @@ internal sealed class PlanJob(string id, Order order, ImmutableArray<Warning> re
 
     internal Order Order => order;
 
+    /// <summary>Where its order came from; null for a plan that is not stored.</summary>
+    internal PlanOrigin? Origin => origin;
+
+    /// <summary>Whether nobody wants it any more.</summary>
+    internal bool IsDropped => Volatile.Read(ref _dropped);
+
     /// <summary>The last snapshot, once there will be no other. Never faults.</summary>
     internal Task<PlanSnapshot> Finished => _finished.Task;
+
+    /// <summary>A plan that was stored, as a job that has ended.</summary>
+    internal static PlanJob Of(FinishedPlan stored)
+    {
+        var job = new PlanJob(stored.Id, stored.Plan.Order, [], new PlanOrigin(stored.OrderDocument, stored.Links));
+        _ = job.End(PlanSnapshot.Of(stored.Plan, stored.Stopped ? PlanState.Stopped : PlanState.Done));
+        return job;
+    }
 
     /// <summary>How it stands, and a task that ends when it stands otherwise.</summary>
     internal (PlanSnapshot Snapshot, Task Changed) Look()
@@ -68,9 +83,10 @@ internal sealed class PlanJob(string id, Order order, ImmutableArray<Warning> re
 
     /// <summary>Plans, on the caller's thread.</summary>
     /// <param name="planOrder">The planner.</param>
+    /// <param name="keep">Stores what came of it, before anybody is told; what it gives back is what they are told.</param>
     /// <param name="stopped">Told when the search is to end, for whatever reason.</param>
     /// <param name="safetyStop">Ends a search that runs away.</param>
-    internal void Run(PlanOrder planOrder, Action stopped, CancellationToken safetyStop)
+    internal void Run(PlanOrder planOrder, Func<PlanSnapshot, PlanSnapshot> keep, Action stopped, CancellationToken safetyStop)
     {
         if (_dropped)
         {
@@ -83,7 +99,7 @@ internal sealed class PlanJob(string id, Order order, ImmutableArray<Warning> re
         try
         {
             PlanOutcome outcome = planOrder(order, this, either.Token);
-            _ = End(After(outcome, either.IsCancellationRequested));
+            _ = End(keep(After(outcome, either.IsCancellationRequested)));
         }
         catch (OperationCanceledException) when (either.IsCancellationRequested)
         {

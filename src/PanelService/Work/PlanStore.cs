@@ -4,7 +4,7 @@ using PanelService.Wire.Plans;
 
 namespace PanelService.Work;
 
-/// <summary>The plans in memory, made and in the making: bounded, the oldest made ones dropped first.</summary>
+/// <summary>The plans in memory, made and in the making: bounded, the oldest made ones left to the database first.</summary>
 internal sealed class PlanStore(IOptions<PlanningOptions> options)
 {
     // 128 random bits: an address cannot be guessed.
@@ -19,7 +19,7 @@ internal sealed class PlanStore(IOptions<PlanningOptions> options)
     {
         lock (_gate)
         {
-            _jobs.Add(job.Id, job);
+            _jobs[job.Id] = job;
             MakeRoom();
         }
     }

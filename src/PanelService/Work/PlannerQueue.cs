@@ -5,7 +5,7 @@ namespace PanelService.Work;
 
 /// <summary>A fixed number of planners and a bounded queue before them.</summary>
 internal sealed partial class PlannerQueue(
-    PlanOrder planOrder, IOptions<PlanningOptions> options, TimeProvider clock, ILogger<PlannerQueue> log) : BackgroundService
+    PlanOrder planOrder, PlanKeeper keeper, IOptions<PlanningOptions> options, TimeProvider clock, ILogger<PlannerQueue> log) : BackgroundService
 {
     private readonly Channel<PlanJob> _waiting = Channel.CreateBounded<PlanJob>(options.Value.Waiting);
 
@@ -39,7 +39,7 @@ internal sealed partial class PlannerQueue(
         long began = clock.GetTimestamp();
         try
         {
-            job.Run(planOrder, () => grace.Change(TimeSpan.FromSeconds(options.Value.GraceSeconds), Timeout.InfiniteTimeSpan), safetyStop.Token);
+            job.Run(planOrder, snapshot => keeper.Keep(job, snapshot), () => grace.Change(TimeSpan.FromSeconds(options.Value.GraceSeconds), Timeout.InfiniteTimeSpan), safetyStop.Token);
             Wire.Plans.PlanState state = job.Look().Snapshot.State;
             double milliseconds = clock.GetElapsedTime(began).TotalMilliseconds;
             Planned(log, job.Id, state, milliseconds);

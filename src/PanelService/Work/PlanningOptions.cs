@@ -16,7 +16,7 @@ internal sealed class PlanningOptions : IValidatableObject
     [Range(1, 1000)]
     public int Waiting { get; set; } = 16;
 
-    /// <summary>Plans kept in memory, more than are planned and waiting, to 100 000; the oldest are dropped. Default 200.</summary>
+    /// <summary>Plans held in memory, more than are planned and waiting, to 100 000; the oldest are read from the database again. Default 200.</summary>
     [Range(1, 100_000)]
     public int Kept { get; set; } = 200;
 

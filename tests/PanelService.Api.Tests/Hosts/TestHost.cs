@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.AspNetCore.TestHost;
 using Microsoft.Extensions.DependencyInjection;
+using PanelService.Tests.Shared;
 using PanelService.Work;
 
 namespace PanelService.Api.Tests.Hosts;
@@ -10,8 +11,11 @@ namespace PanelService.Api.Tests.Hosts;
 internal sealed class TestHost(PlanOrder? planner = null, params (string Key, string Value)[] settings)
     : WebApplicationFactory<Program>
 {
+    private readonly DataFolder _data = new();
+
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
+        builder.UseSetting(DataFolder.Setting, _data.Path);
         foreach ((string key, string value) in settings)
         {
             builder.UseSetting(key, value);
@@ -21,5 +25,11 @@ internal sealed class TestHost(PlanOrder? planner = null, params (string Key, st
         {
             builder.ConfigureTestServices(services => services.AddSingleton(planner));
         }
+    }
+
+    protected override void Dispose(bool disposing)
+    {
+        base.Dispose(disposing);
+        _data.Dispose();
     }
 }

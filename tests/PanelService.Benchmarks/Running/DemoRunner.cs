@@ -23,8 +23,11 @@ public static class DemoRunner
     /// <param name="options">The command line.</param>
     public static IEnumerable<Measurement> Run(Options options)
     {
+        string data = Directory.CreateTempSubdirectory("panel-service-").FullName;
         using var plain = new WebApplicationFactory<PlanDesk>();
-        using var host = plain.WithWebHostBuilder(builder => builder.ConfigureServices(services => services.AddSerilog(Logger.None)));
+        using var host = plain.WithWebHostBuilder(builder => builder
+            .UseSetting("PanelService:DataFolder", data)
+            .ConfigureServices(services => services.AddSerilog(Logger.None)));
         host.UseKestrel(0);
         host.StartServer();
         using var client = host.CreateClient();

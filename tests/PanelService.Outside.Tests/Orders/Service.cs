@@ -1,17 +1,24 @@
 using System.Net;
 using System.Text;
+using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
+using PanelService.Tests.Shared;
 
 namespace PanelService.Outside.Tests.Orders;
 
 /// <summary>The whole service in this process, spoken to over HTTP like any client does.</summary>
 public sealed class Service : IDisposable
 {
-    private readonly WebApplicationFactory<Program> host = new();
+    private readonly DataFolder data = new();
+    private readonly WebApplicationFactory<Program> host;
     private readonly HttpClient client;
 
     /// <summary>Starts the service.</summary>
-    public Service() => client = host.CreateClient();
+    public Service()
+    {
+        host = new WebApplicationFactory<Program>().WithWebHostBuilder(builder => builder.UseSetting(DataFolder.Setting, data.Path));
+        client = host.CreateClient();
+    }
 
     /// <summary>Sends an order.</summary>
     /// <param name="order">The order's document.</param>
@@ -33,5 +40,6 @@ public sealed class Service : IDisposable
     {
         client.Dispose();
         host.Dispose();
+        data.Dispose();
     }
 }

@@ -1,0 +1,22 @@
+using Microsoft.Extensions.Options;
+using PanelService.Store;
+using PanelService.Store.Plans;
+
+namespace PanelService.Hosting;
+
+/// <summary>The studio's memory: where it is kept, and what speaks to it.</summary>
+internal static class Memory
+{
+    internal static void AddMemory(this IServiceCollection services, IConfiguration configuration)
+    {
+        services.AddOptions<StoreOptions>()
+            .Bind(configuration.GetSection(StoreOptions.Section))
+            .PostConfigure(options => options.DataFolder = Folders.Data(configuration))
+            .ValidateDataAnnotations()
+            .ValidateOnStart();
+        services.AddSingleton(provider => new Studio(
+            provider.GetRequiredService<IOptions<StoreOptions>>().Value, provider.GetRequiredService<ILogger<Studio>>()));
+        services.AddSingleton<PlanBook>();
+        services.AddHostedService<MemoryStart>();
+    }
+}
