@@ -132,7 +132,7 @@ public sealed class PlanFailureTests
     [InlineData("GET", "/nothing.html", 404, "/problems/not-found")]
     [InlineData("GET", "/api/demo/none", 404, "/problems/no-such-part")]
     [InlineData("GET", "/api/demo/..%2F..%2FREADME", 404, "/problems/no-such-part")]
-    [InlineData("GET", "/api/plans", 405, "/problems/method-not-allowed")]
+    [InlineData("PUT", "/api/plans", 405, "/problems/method-not-allowed")]
     [InlineData("PUT", "/api/plans/none", 405, "/problems/method-not-allowed")]
     [InlineData("DELETE", "/health", 405, "/problems/method-not-allowed")]
     public async Task Request_for_what_is_not_there_is_a_problem_document(string method, string address, int status, string type)
