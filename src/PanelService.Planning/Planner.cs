@@ -69,7 +69,8 @@ public static class Planner
             PanelResults.Of(order, batch, new MadeSizes(sizes, sheets, filled.Counts)),
             sheets,
             ClothLayoutMaker.Make(order, filled.Cloth, marks),
-            filled.Liquids);
+            filled.Liquids,
+            batch.Strips.Layouts);
         var buy = ShoppingList.Of(goods);
         var strength = StrengthMaker.Of(order, goods.Panels, sheets, new Coverings(goods.Cloth, goods.Liquids));
         return new Plan
@@ -87,10 +88,12 @@ public static class Planner
             Strength = strength,
             Weights = StrengthMaker.Weigh(goods.Panels, strength),
             Cloth = goods.Cloth,
+            Strips = goods.Strips,
+            StripProof = new Proof(batch.Strips.Spent, batch.Strips.LeastPossible),
             Liquids = goods.Liquids,
             Buy = buy,
             Cost = TallyMaker.Make(goods, buy),
-            Warnings = batch.Liquids.Warnings,
+            Warnings = [.. batch.Liquids.Warnings, .. batch.Strips.Warnings],
             StoppedEarly = batch.StoppedEarly || cancellation.IsCancellationRequested,
         };
     }

@@ -7,7 +7,7 @@ import { h } from './dom.js';
 import { tick } from './tick.js';
 
 /** @type {Record<string, keyof typeof t.errand.shops>} */
-const SHOP = { sheet: 'board', step: 'cloth', roll: 'cloth', container: 'liquid', panel: 'ready' };
+const SHOP = { sheet: 'board', step: 'cloth', roll: 'cloth', container: 'liquid', panel: 'ready', strip: 'board' };
 
 /** @param {import('./days.js').DayProps} props */
 export function errand(props) {

@@ -3,6 +3,7 @@ using PanelService.Planning.Boards;
 using PanelService.Planning.Cloth;
 using PanelService.Planning.Liquids;
 using PanelService.Planning.Measures;
+using PanelService.Planning.Strips;
 
 namespace PanelService.Planning.Batches;
 
@@ -12,6 +13,7 @@ namespace PanelService.Planning.Batches;
 /// <param name="Boards">The boards for what is made.</param>
 /// <param name="Cloth">The cloth for what is made.</param>
 /// <param name="Liquids">The liquids for what is made.</param>
+/// <param name="Strips">The strips for what is made.</param>
 /// <param name="Ready">What the bought ones cost.</param>
 internal sealed record Batch(
     ImmutableArray<int> Made,
@@ -19,17 +21,18 @@ internal sealed record Batch(
     BoardPlan Boards,
     ClothPlan Cloth,
     LiquidPlan Liquids,
+    StripPlan Strips,
     Money Ready)
 {
     /// <summary>What the whole batch costs.</summary>
-    public Money Spent => Boards.Outcome.Spent + Cloth.Outcome.Spent + Liquids.Spent + Ready;
+    public Money Spent => Boards.Outcome.Spent + Cloth.Outcome.Spent + Liquids.Spent + Strips.Spent + Ready;
 
     /// <summary>What no plan with these made counts can spend less than.</summary>
-    public Money LeastAsMade => Boards.Outcome.LeastPossible + Cloth.Outcome.LeastPossible + Liquids.LeastPossible + Ready;
+    public Money LeastAsMade => Boards.Outcome.LeastPossible + Cloth.Outcome.LeastPossible + Liquids.LeastPossible + Strips.LeastPossible + Ready;
 
     /// <summary>Whether everything can be made so.</summary>
-    public bool Complete => Boards.Outcome.Complete && Cloth.Outcome.Complete;
+    public bool Complete => Boards.Outcome.Complete && Cloth.Outcome.Complete && Strips.Complete;
 
     /// <summary>Whether a search was stopped.</summary>
-    public bool StoppedEarly => Boards.Outcome.StoppedEarly || Cloth.Outcome.StoppedEarly;
+    public bool StoppedEarly => Boards.Outcome.StoppedEarly || Cloth.Outcome.StoppedEarly || Strips.StoppedEarly;
 }

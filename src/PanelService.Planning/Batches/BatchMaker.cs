@@ -4,6 +4,7 @@ using PanelService.Planning.Cloth;
 using PanelService.Planning.Liquids;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
+using PanelService.Planning.Strips;
 
 namespace PanelService.Planning.Batches;
 
@@ -39,6 +40,7 @@ internal sealed class BatchMaker(Order order, Search search)
             boards,
             ClothPlanner.Plan(order, made, ready: [], search.After(boards.Outcome)),
             LiquidPlanner.Plan(order, made),
+            StripPlanner.Plan(order, made, search.Cancellation),
             order.Panels.Zip(bought).Aggregate(
                 Money.Zero, (sum, pair) => sum + ((pair.First.ShopPrice ?? Money.Zero) * pair.Second)));
     }

@@ -5,6 +5,7 @@ using PanelService.Planning.Liquids;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Sizes;
+using PanelService.Planning.Strips;
 
 namespace PanelService.Planning.Batches;
 
@@ -30,7 +31,7 @@ internal sealed record BoxBound(Money LeastPossible, ImmutableArray<int>? ByBoar
         var cloth = ClothPlanner.Plan(order, counts, Offers(box, parts, part => part.Cloth), search).Outcome;
         var bought = order.Panels.Select((line, i) => (line.ShopPrice ?? Money.Zero) * box.Least[i]).Aggregate(Money.Zero, (a, b) => a + b);
         return new BoxBound(
-            boards.LeastPossible + cloth.LeastPossible + Liquids(order, box, parts) + bought,
+            boards.LeastPossible + cloth.LeastPossible + Liquids(order, box, parts) + Strips(order, box, search) + bought,
             TakenBy(boards, box),
             TakenBy(cloth, box));
     }
@@ -40,6 +41,10 @@ internal sealed record BoxBound(Money LeastPossible, ImmutableArray<int>? ByBoar
 
     private static ImmutableArray<int>? TakenBy(CutOutcome outcome, BuyBox box) =>
         outcome.Complete ? [.. box.Least.Zip(outcome.Ready, (least, more) => least + more)] : null;
+
+    // What must be made takes its strips; what else is made, none for less than nothing.
+    private static Money Strips(Order order, BuyBox box, Search search) =>
+        StripPlanner.Plan(order, [.. order.Panels.Select((line, i) => line.Wanted - box.Most[i])], search.Cancellation).LeastPossible;
 
     /// <summary>At least what must be made takes; at least what the parts given to the liquids say.</summary>
     private static Money Liquids(Order order, BuyBox box, ImmutableArray<PriceParts> parts)

@@ -7,6 +7,7 @@ internal enum CostPart
     Cloth,
     Adhesive,
     Primer,
+    Strips,
     Ready,
     Labour,
     Overheads,

@@ -10,9 +10,11 @@ namespace PanelService.Planning.Costing;
 /// <param name="Sheets">The sheets.</param>
 /// <param name="Cloth">The cloth.</param>
 /// <param name="Liquids">The liquids.</param>
+/// <param name="Strips">The strips.</param>
 internal sealed record Goods(
     Order Order,
     ImmutableArray<PanelResult> Panels,
     ImmutableArray<SheetLayout> Sheets,
     ImmutableArray<ClothLayout> Cloth,
-    ImmutableArray<LiquidUse> Liquids);
+    ImmutableArray<LiquidUse> Liquids,
+    ImmutableArray<StripLayout> Strips);

@@ -16,6 +16,9 @@ internal static class GoodsName
     public static string Of(ClothSupply cloth, LengthUnit units) =>
         cloth.Name ?? $"{cloth.Kind ?? "cloth"}, {LengthText.Format(cloth.Width, units)} wide";
 
+    /// <summary>A strip.</summary>
+    public static string Of(StripSupply strip, LengthUnit units) => strip.Name ?? $"strip, {LengthText.Format(strip.Length, units)} long";
+
     /// <summary>A container of a liquid.</summary>
     public static string Of(LiquidUse use, Container container, LengthUnit units)
     {

@@ -16,6 +16,17 @@ internal sealed record MaterialShares(Area Whole, Area Kept, ImmutableArray<(str
     /// <summary>Of a cloth.</summary>
     public static MaterialShares Of(ClothLayout cloth) => Of(cloth.Area, cloth.Offcuts, cloth.Pieces);
 
+    /// <summary>Of a strip: all of it is as wide, so that its lengths stand for areas.</summary>
+    public static MaterialShares Of(StripLayout strip) => new(
+        AsArea(strip.Strip.Length),
+        strip.RestKept ? AsArea(strip.Rest) : Area.Zero,
+        [
+            .. strip.Pieces.GroupBy(piece => piece.Mark, StringComparer.Ordinal)
+                .Select(group => (group.Key, Sum(group.Select(piece => AsArea(piece.Length))))),
+        ]);
+
+    private static Area AsArea(Length length) => Area.FromSquareSteps(length.Steps);
+
     private static MaterialShares Of(Area whole, ImmutableArray<Offcut> offcuts, ImmutableArray<PlacedPanel> pieces) => new(
         whole,
         Sum(offcuts.Where(offcut => offcut.Kept).Select(offcut => offcut.Area)),

@@ -4,12 +4,12 @@ using PanelService.Planning.Plans;
 
 namespace PanelService.Planning.Costing;
 
-/// <summary>What to buy: boards, cloth, liquids, ready-made panels, each in the order of the order.</summary>
+/// <summary>What to buy: boards, cloth, strips, liquids, ready-made panels, each in the order of the order.</summary>
 internal static class ShoppingList
 {
     /// <summary>Writes the list.</summary>
     public static ImmutableArray<Purchase> Of(Goods goods) =>
-        [.. Boards(goods), .. Cloths(goods), .. Liquids(goods), .. Ready(goods)];
+        [.. Boards(goods), .. Cloths(goods), .. Strips(goods), .. Liquids(goods), .. Ready(goods)];
 
     private static IEnumerable<Purchase> Boards(Goods goods) =>
         from board in goods.Order.Boards
@@ -34,6 +34,12 @@ internal static class ShoppingList
             _ => throw new InvalidOperationException("Cloth that is not for sale was bought."),
         };
     }
+
+    private static IEnumerable<Purchase> Strips(Goods goods) =>
+        from strip in goods.Order.Strips
+        let count = goods.Strips.Where(s => s.Source == Source.Bought && s.Strip.Id == strip.Id).Sum(s => s.Copies)
+        where count > 0
+        select new Purchase(strip.Id, GoodsName.Of(strip, goods.Order.Units), count, SaleUnit.Strip, strip.Price);
 
     private static IEnumerable<Purchase> Liquids(Goods goods) =>
         from use in goods.Liquids

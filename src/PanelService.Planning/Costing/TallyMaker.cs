@@ -51,6 +51,11 @@ internal static class TallyMaker
             ledger.ShareMaterial(CostPart.Cloth, cloth.CostEach * cloth.Copies, MaterialShares.Of(cloth));
         }
 
+        foreach (var strip in goods.Strips)
+        {
+            ledger.ShareMaterial(CostPart.Strips, strip.CostEach * strip.Copies, MaterialShares.Of(strip));
+        }
+
         foreach (var liquid in goods.Liquids)
         {
             LiquidShares.Share(liquid, ledger);
@@ -85,6 +90,7 @@ internal static class TallyMaker
             Cloth = ledger[mark, CostPart.Cloth],
             Adhesive = ledger[mark, CostPart.Adhesive],
             Primer = ledger[mark, CostPart.Primer],
+            Strips = ledger[mark, CostPart.Strips],
             Ready = ledger[mark, CostPart.Ready],
             Labour = ledger[mark, CostPart.Labour],
             Overheads = ledger[mark, CostPart.Overheads],
@@ -111,6 +117,7 @@ internal static class TallyMaker
     private static Money OnHandUsed(Goods goods) =>
         Sum(goods.Sheets.Where(sheet => sheet.Source == Source.OnHand).Select(sheet => sheet.CostEach * sheet.Copies))
         + Sum(goods.Cloth.Where(cloth => cloth.Source == Source.OnHand).Select(cloth => cloth.CostEach * cloth.Copies))
+        + Sum(goods.Strips.Where(strip => strip.Source == Source.OnHand).Select(strip => strip.CostEach * strip.Copies))
         + Sum(goods.Liquids.Select(liquid => liquid.OnHandCost));
 
     private static Money Sum(IEnumerable<Money> amounts) => amounts.Aggregate(Money.Zero, (sum, amount) => sum + amount);

@@ -45,6 +45,12 @@ public sealed record Plan
     /// <summary>How each cloth is cut.</summary>
     public required ImmutableArray<ClothLayout> Cloth { get; init; }
 
+    /// <summary>How the strips of the cradles are cut.</summary>
+    public ImmutableArray<StripLayout> Strips { get; init; } = [];
+
+    /// <summary>The strips.</summary>
+    public Proof StripProof { get; init; } = new(default, default);
+
     /// <summary>The liquids used: adhesives first.</summary>
     public required ImmutableArray<LiquidUse> Liquids { get; init; }
 

@@ -14,6 +14,9 @@ public enum SaleUnit
     /// <summary>A roll of cloth.</summary>
     Roll,
 
+    /// <summary>A strip for cradles.</summary>
+    Strip,
+
     /// <summary>A bottle, tin or tub.</summary>
     Container,
 

@@ -15,6 +15,7 @@ internal static class Shortage
     {
         var marks = Lines(order, batch.Boards.Outcome.Missing, "boards")
             .Concat(Lines(order, batch.Cloth.Outcome.Missing, "cloth"))
+            .Concat(Strips(order, batch.Strips.Missing))
             .GroupBy(line => line.Mark, StringComparer.Ordinal)
             .Select(group => group.Aggregate(Joined))
             .ToImmutableArray();
@@ -33,6 +34,14 @@ internal static class Shortage
                 pair.First.Mark,
                 $"{pair.Second} of {pair.First.Wanted} find no room on the {material} there is for them",
                 pair.Second));
+
+    private static IEnumerable<UnmakeableLine> Strips(Order order, ImmutableArray<int> missing) =>
+        order.Panels.Zip(missing)
+            .Where(pair => pair.Second > 0)
+            .Select(pair => new UnmakeableLine(
+                pair.First.Mark,
+                $"{pair.Second} pieces of its cradles find no room on the strips there are for them",
+                pair.First.Wanted));
 
     private static UnmakeableLine Joined(UnmakeableLine a, UnmakeableLine b) =>
         new(a.Mark, $"{a.Missing}; {b.Missing}", Math.Max(a.Count, b.Count));

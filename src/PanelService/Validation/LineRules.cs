@@ -23,6 +23,8 @@ internal sealed class PanelRules : AbstractValidator<PanelRequest>
         RuleFor(p => p.Adhesive).Word(WireLimits.IdLength);
         RuleFor(p => p.Primer).Word(WireLimits.IdLength);
         RuleFor(p => p.Thickness).Size(WireLimits.Thickness);
+        RuleFor(p => p.Cradle).Must((p, cradle) => cradle != true || p.Surface != Surface.Loose)
+            .WithMessage("Loose cloth has no board to glue a cradle to.");
         RuleFor(p => p.Pack).Count(0, WireLimits.Quantity);
         RuleFor(p => p.Pack).Must((p, pack) => pack is not > 0 || p.Quantity is null || pack <= p.Quantity)
             .WithMessage("More than the line has panels: at most its quantity goes in a pack.");

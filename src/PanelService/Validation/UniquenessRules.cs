@@ -12,6 +12,7 @@ internal sealed class UniquenessRules : AbstractValidator<OrderRequest>
         var marks = Named("Panels", order.Panels, p => p.Mark, "Mark").Concat(Named("Wishes", order.Wishes, w => w.Mark, "Mark"));
         Refuse(marks, "mark", context);
         Refuse(Named("Boards", order.Boards, b => b.Id, "Id"), "id of a board", context);
+        Refuse(Named("Strips", order.Strips, s => s.Id, "Id"), "id of a strip", context);
         Refuse(Named("Cloths", order.Cloths, c => c.Id, "Id"), "id of a cloth", context);
         Refuse(Named("Adhesives", order.Adhesives, a => a.Id, "Id"), "id of an adhesive", context);
         Refuse(Named("Primers", order.Primers, p => p.Id, "Id"), "id of a primer", context);

@@ -34,6 +34,10 @@ internal sealed record OrderFacts
 
     public required IReadOnlyList<ToolFacts> Tools { get; init; }
 
+    public required IReadOnlyDictionary<string, StripGoodFacts> Strips { get; init; }
+
+    public required CradleFacts Cradles { get; init; }
+
     public LineFacts? Line(string mark) => Lines.FirstOrDefault(line => line.Mark == mark);
 }
 
@@ -70,6 +74,8 @@ internal sealed record LineFacts
     public string? Adhesive { get; init; }
 
     public string? Primer { get; init; }
+
+    public bool Cradle { get; init; }
 
     public bool NeedsBoard => Surface != "loose";
 
@@ -121,6 +127,12 @@ internal sealed record ConsumableFacts(string Per, long Price, decimal Lasts);
 
 /// <summary>A tool spread over panels.</summary>
 internal sealed record ToolFacts(long Price, long SpreadOver);
+
+/// <summary>Strips of one length.</summary>
+internal sealed record StripGoodFacts(string Id, long Length, long? Price, long? ForSale, long OnHand, long Value);
+
+/// <summary>How cradles are made.</summary>
+internal sealed record CradleFacts(long Width, long Inset, long SmallestKept);
 
 /// <summary>A remnant.</summary>
 internal sealed record RemnantFacts(string Id, long Width, long Length, long Quantity, long Value);

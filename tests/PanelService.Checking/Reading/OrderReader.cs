@@ -13,6 +13,7 @@ internal static class OrderReader
         var units = new Units(plan.GetProperty("units").GetString()!, plan.GetProperty("currency").GetString()!);
         var saw = order.Field("saw") ?? default;
         var bench = order.Field("bench") ?? default;
+        var strength = order.Field("strength") ?? default;
         long edgeTrim = Length(saw, "edgeTrim") ?? 0;
         string[] marks = [.. plan.GetProperty("panels").EnumerateArray().Select(panel => panel.GetProperty("mark").GetString()!)];
 
@@ -28,6 +29,11 @@ internal static class OrderReader
             Cloths = order.List("cloths").Select(cloth => Cloth(cloth, units)).ToDictionary(cloth => cloth.Id),
             Adhesives = order.List("adhesives").Select(liquid => Liquid(liquid, units)).ToDictionary(liquid => liquid.Id),
             Primers = order.List("primers").Select(liquid => Liquid(liquid, units)).ToDictionary(liquid => liquid.Id),
+            Strips = order.List("strips").Select(strip => Strip(strip, units)).ToDictionary(strip => strip.Id),
+            Cradles = new CradleFacts(
+                Length(strength, "stripWidth") ?? Units.Inches(0.75m),
+                Length(strength, "cradleInset") ?? Units.Inches(0.25m),
+                Length(strength, "smallestStrip") ?? Units.Inches(12)),
             Kerf = Length(saw, "kerf") ?? Units.Inches(0.125m),
             Undersize = Length(saw, "undersize") ?? 0,
             SmallestKept = Pair(saw, "smallestKept", units) ?? (Units.Inches(4), Units.Inches(6)),
@@ -69,6 +75,7 @@ internal static class OrderReader
         MayBuy = line.Flag("mayBuy", false),
         Adhesive = line.Text("adhesive"),
         Primer = line.Text("primer"),
+        Cradle = line.Flag("cradle", false),
     };
 
     private static LineFacts Wish(JsonElement wish, Units units) => new()
@@ -98,6 +105,14 @@ internal static class OrderReader
         board.Field("value") is { } value ? units.Money(value) : 0,
         board.Field("edgeTrim") is { } trim ? units.OrderLength(trim) : edgeTrim,
         board.Text("grain") == "height");
+
+    private static StripGoodFacts Strip(JsonElement strip, Units units) => new(
+        strip.GetProperty("id").GetString()!,
+        units.OrderLength(strip.GetProperty("length")),
+        strip.Field("price") is { } price ? units.Money(price) : null,
+        strip.Field("forSale")?.GetInt64(),
+        strip.Count("onHand", 0),
+        strip.Field("value") is { } value ? units.Money(value) : 0);
 
     private static ClothFacts Cloth(JsonElement cloth, Units units) => new(
         cloth.GetProperty("id").GetString()!,

@@ -13,7 +13,10 @@ internal sealed record PlanFacts(
     ProofFacts BoardProof,
     ProofFacts ClothProof,
     CostFacts Cost,
-    bool StoppedEarly)
+    bool StoppedEarly,
+    IReadOnlyList<StripFacts> Strips,
+    ProofFacts? StripProof,
+    IReadOnlyDictionary<string, int> Bars)
 {
     public PanelFacts? Panel(string mark) => Panels.FirstOrDefault(panel => panel.Mark == mark);
 }
@@ -49,6 +52,13 @@ internal sealed record ClothLayoutFacts(
     int Number, long Copies, string Cloth, bool OnHand, string? Remnant, Box Box, IReadOnlyList<PieceFacts> Pieces, IReadOnlyList<OffcutFacts> Offcuts)
 {
     public string Where => $"cloth {Number}";
+}
+
+/// <summary>A strip layout; where each piece begins and how long it is.</summary>
+internal sealed record StripFacts(
+    int Number, long Copies, string Strip, bool OnHand, long Length, IReadOnlyList<(string Mark, long At, long Length)> Pieces, long Rest, bool Kept)
+{
+    public string Where => $"strip {Number}";
 }
 
 /// <summary>A liquid used.</summary>

@@ -18,7 +18,10 @@ internal sealed class PlanReader(Units units, long sawKerf)
         Proof(plan.GetProperty("boardProof")),
         Proof(plan.GetProperty("clothProof")),
         Cost(plan.GetProperty("cost")),
-        plan.Flag("stoppedEarly", false));
+        plan.Flag("stoppedEarly", false),
+        [.. plan.List("strips").Select(Strip)],
+        plan.Field("stripProof") is { } strips ? Proof(strips) : null,
+        Bars(plan));
 
     private long Length(JsonElement parent, string name) => units.PlanLength(parent.GetProperty(name));
 
@@ -100,6 +103,22 @@ internal sealed class PlanReader(Units units, long sawKerf)
         new Box(0, 0, Length(cloth, "width"), Length(cloth, "length")),
         [.. cloth.GetProperty("pieces").EnumerateArray().Select(Piece)],
         [.. cloth.GetProperty("offcuts").EnumerateArray().Select(offcut => Offcut(offcut, "length"))]);
+
+    private StripFacts Strip(JsonElement strip) => new(
+        strip.GetProperty("number").GetInt32(),
+        strip.GetProperty("copies").GetInt64(),
+        strip.GetProperty("strip").GetString()!,
+        OnHand(strip),
+        Length(strip, "length"),
+        [.. strip.GetProperty("pieces").EnumerateArray().Select(piece => (piece.GetProperty("mark").GetString()!, Length(piece, "at"), Length(piece, "length")))],
+        Length(strip, "rest"),
+        strip.GetProperty("kept").GetBoolean());
+
+    // How many bars a line's cradle has: the strips that are not its rails.
+    private static Dictionary<string, int> Bars(JsonElement plan) => plan.List("strength")
+        .Where(one => one.Field("cradle")?.Flag("made", false) == true)
+        .GroupBy(one => one.GetProperty("mark").GetString()!)
+        .ToDictionary(lines => lines.Key, lines => lines.First().GetProperty("cradle").GetProperty("strips").EnumerateArray().Sum(strip => strip.GetProperty("count").GetInt32()) - 2);
 
     private LiquidUseFacts Liquid(JsonElement liquid) => new(
         liquid.GetProperty("id").GetString()!,

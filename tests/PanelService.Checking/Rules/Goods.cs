@@ -34,10 +34,19 @@ internal static class Goods
     public static long Cloth(OrderFacts order, PlanFacts plan, bool? onHand) => plan.Cloth
         .Where(layout => onHand is null || layout.OnHand == onHand).Sum(layout => layout.Copies * Each(order, layout));
 
+    /// <summary>What one copy of a strip costs.</summary>
+    public static long Each(OrderFacts order, StripFacts strip) => order.Strips.TryGetValue(strip.Strip, out var good)
+        ? strip.OnHand ? good.Value : good.Price ?? 0
+        : 0;
+
+    /// <summary>All strips, or only those on hand, or only those bought.</summary>
+    public static long Strips(OrderFacts order, PlanFacts plan, bool? onHand) => plan.Strips
+        .Where(strip => onHand is null || strip.OnHand == onHand).Sum(strip => strip.Copies * Each(order, strip));
+
     /// <summary>Value of the on-hand goods used, least and most: a liquid's share may be rounded either way.</summary>
     public static (long Least, long Most) OnHandUsed(OrderFacts order, PlanFacts plan)
     {
-        long whole = Boards(order, plan, onHand: true) + Cloth(order, plan, onHand: true);
+        long whole = Boards(order, plan, onHand: true) + Cloth(order, plan, onHand: true) + Strips(order, plan, onHand: true);
         decimal[] shares = [.. plan.Liquids.Select(use => FromHand(order, use)).Where(share => share > 0)];
         return (whole + shares.Sum(share => (long)Math.Floor(share)), whole + shares.Sum(share => (long)Math.Ceiling(share)));
     }

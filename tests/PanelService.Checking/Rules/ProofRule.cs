@@ -17,6 +17,15 @@ internal static class ProofRule
         CheckOne("proof", plan.Proof, findings);
         findings.Expect(plan.BoardProof.Spent == boards, "boardProof", $"spent {plan.BoardProof.Spent}, but the boards cost {boards}");
         findings.Expect(plan.ClothProof.Spent == cloth, "clothProof", $"spent {plan.ClothProof.Spent}, but the cloth costs {cloth}");
+        if (plan.StripProof is { } strips)
+        {
+            CheckOne("stripProof", strips, findings);
+            long spent = Goods.Strips(order, plan, onHand: null);
+            findings.Expect(strips.Spent == spent, "stripProof", $"spent {strips.Spent}, but the strips cost {spent}");
+        }
+
+        findings.Expect(
+            plan.Proof.LeastPossible <= plan.Proof.Spent, "proof", $"at least {plan.Proof.LeastPossible} of {plan.Proof.Spent}");
         CheckWhole(order, plan, findings);
         CheckPlain(order, plan, findings);
         return findings.All;

@@ -14,20 +14,30 @@ internal static class SharesRule
         var findings = new Findings(Rule.Money);
         Layout[] boards = [.. plan.Sheets.Select(sheet => new Layout(sheet.Copies, Goods.Each(order, sheet), sheet.Box, sheet.Pieces, sheet.Offcuts))];
         Layout[] cloths = [.. plan.Cloth.Select(cloth => new Layout(cloth.Copies, Goods.Each(order, cloth), cloth.Box, cloth.Pieces, cloth.Offcuts))];
-        decimal back = boards.Concat(cloths).Sum(layout => layout.Kept) + plan.Liquids.Sum(LeftOfPool);
-        decimal rounding = boards.Length + cloths.Length + plan.Liquids.Count + 1;
+        Layout[] strips = [.. plan.Strips.Select(strip => AsLayout(order, strip))];
+        decimal back = boards.Concat(cloths).Concat(strips).Sum(layout => layout.Kept) + plan.Liquids.Sum(LeftOfPool);
+        decimal rounding = boards.Length + cloths.Length + strips.Length + plan.Liquids.Count + 1;
         findings.Expect(
             Math.Abs(plan.Cost.BackOnRack - back) <= rounding, "cost", $"back on rack {plan.Cost.BackOnRack} instead of {back}");
         foreach (var line in plan.Cost.Panels)
         {
             CheckPart(line, "board", boards, findings);
             CheckPart(line, "cloth", cloths, findings);
+            CheckPart(line, "strips", strips, findings);
         }
 
         CheckLiquids(order, plan, order.Adhesives, "adhesive", findings);
         CheckLiquids(order, plan, order.Primers, "primer", findings);
         return findings.All;
     }
+
+    // A strip is as wide everywhere: a step wide will do.
+    private static Layout AsLayout(OrderFacts order, StripFacts strip) => new(
+        strip.Copies,
+        Goods.Each(order, strip),
+        new Box(0, 0, strip.Length, 1),
+        [.. strip.Pieces.Select(piece => new PieceFacts(piece.Mark, new Box(piece.At, 0, piece.Length, 1), false))],
+        [new OffcutFacts(new Box(strip.Length - strip.Rest, 0, strip.Rest, 1), strip.Kept)]);
 
     private static void CheckPart(LineCostFacts line, string part, Layout[] layouts, Findings findings)
     {

@@ -24,7 +24,7 @@ internal static class SupplyRule
         }
 
         CheckBuy(order, plan, findings);
-        return findings.All.Concat(ClothSupply.Check(order, plan)).Concat(LiquidSupply.Check(order, plan));
+        return findings.All.Concat(ClothSupply.Check(order, plan)).Concat(LiquidSupply.Check(order, plan)).Concat(StripSupply.Check(order, plan));
     }
 
     private static void CheckSheet(OrderFacts order, PlanFacts plan, SheetFacts sheet, Findings findings)
@@ -78,6 +78,7 @@ internal static class SupplyRule
             {
                 "sheet" => [order.Boards.GetValueOrDefault(buy.Id)?.Price],
                 "step" or "roll" => [order.Cloths.GetValueOrDefault(buy.Id)?.Sale?.Price],
+                "strip" => [order.Strips.GetValueOrDefault(buy.Id)?.Price],
                 "panel" => [order.Line(buy.Id)?.ShopPrice],
                 "container" => [.. order.Adhesives.Values.Concat(order.Primers.Values)
                     .Where(liquid => liquid.Id == buy.Id).SelectMany(liquid => liquid.Containers).Select(one => (long?)one.Price)],

@@ -38,6 +38,7 @@ internal sealed class RandomOrder
         AddSettings(root);
         AddWear(root);
         root["effort"] = "quick";
+        AddCradles(root);
         Json = root.ToJsonString();
     }
 
@@ -275,6 +276,36 @@ internal sealed class RandomOrder
             ["price"] = Money(500, 30000),
             ["spreadOver"] = Between(1, 300),
         }));
+    }
+
+    // One strip is always long enough for any rail, without limit.
+    private void AddCradles(JsonObject root)
+    {
+        if (!Chance(15))
+        {
+            return;
+        }
+
+        foreach (var panel in root["panels"]!.AsArray().Select(panel => panel!.AsObject()))
+        {
+            Maybe(panel, panel["surface"]?.GetValue<string>() == "loose" ? 0 : 60, "cradle", () => true);
+            Maybe(panel, 30, "pack", () => 1);
+        }
+
+        int longest = Math.Max(unit.Sheets[^1].Width, unit.Sheets[^1].Height);
+        root["strips"] = new JsonArray
+        {
+            new JsonObject { ["id"] = "long", ["length"] = Length(longest), ["price"] = Money(200, 900) },
+            new JsonObject { ["id"] = "rests", ["length"] = unit.Coarse(Between(longest / 4, longest / 2)), ["forSale"] = 0, ["onHand"] = Between(1, 9), ["value"] = Money(0, 100) },
+        };
+        if (Chance(50))
+        {
+            var strength = new JsonObject();
+            Maybe(strength, 40, "stripWidth", () => unit.Fine(Between(2, 8)));
+            Maybe(strength, 40, "cradleInset", () => unit.Fine(Between(0, 4)));
+            Maybe(strength, 40, "smallestStrip", () => Length(Between(longest / 20, longest / 8)));
+            root["strength"] = strength;
+        }
     }
 
     private JsonNode Length(int length) => random.Next(8) switch

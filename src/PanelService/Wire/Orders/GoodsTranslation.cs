@@ -17,6 +17,20 @@ internal sealed class GoodsTranslation(OrderMeasures measures)
     internal ImmutableArray<LiquidSupply> Liquids(IReadOnlyList<LiquidRequest?>? liquids) =>
         [.. (liquids ?? []).OfType<LiquidRequest>().Select(Liquid)];
 
+    internal ImmutableArray<StripSupply> Strips(IReadOnlyList<StripRequest?>? strips) =>
+        [.. (strips ?? []).OfType<StripRequest>().Select(Strip)];
+
+    private StripSupply Strip(StripRequest strip) => new()
+    {
+        Id = strip.Id!,
+        Name = strip.Name,
+        Length = strip.Length!.Value,
+        Price = Money(strip.Price),
+        ForSale = strip.ForSale,
+        OnHand = strip.OnHand ?? 0,
+        Value = Money(strip.Value),
+    };
+
     private BoardSupply Board(BoardRequest board) => new()
     {
         Id = board.Id!,

@@ -48,6 +48,9 @@ internal sealed record OrderRequest : IMeasuredRequest
     /// <summary>What panels must bear, what air they must stand, how cradles are made.</summary>
     public StrengthRequest? Strength { get; init; }
 
+    /// <summary>Strips that cradles are cut from, alike but for their length; at most 200.</summary>
+    public IReadOnlyList<StripRequest?>? Strips { get; init; }
+
     /// <summary>What work counts as.</summary>
     public LabourRequest? Labour { get; init; }
 

@@ -29,6 +29,7 @@ internal sealed class OrderTranslation(OrderMeasures measures)
             Primers = _goods.Liquids(request.Primers),
             Saw = SettingsTranslation.Saw(request.Saw),
             Bench = SettingsTranslation.Bench(request.Bench),
+            Strips = _goods.Strips(request.Strips),
             Strength = StrengthTranslation.Settings(request.Strength, measures.Units),
             LabourPerHour = Money(request.Labour?.PerHour),
             Overheads = [.. (request.Overheads ?? []).OfType<OverheadRequest>().Select(o => new Overhead(o.Name ?? "", Money(o.Cost)))],

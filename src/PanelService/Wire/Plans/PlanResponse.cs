@@ -63,6 +63,12 @@ internal sealed record PlanResponse
     /// <summary>The cloths' part of the proof.</summary>
     public required ProofResponse ClothProof { get; init; }
 
+    /// <summary>How the strips of the cradles are cut.</summary>
+    public required IReadOnlyList<StripResponse> Strips { get; init; }
+
+    /// <summary>The strips' part of the proof.</summary>
+    public required ProofResponse StripProof { get; init; }
+
     /// <summary>Adhesives, then primers.</summary>
     public required IReadOnlyList<LiquidResponse> Liquids { get; init; }
 

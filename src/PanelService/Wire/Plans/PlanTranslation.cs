@@ -29,6 +29,8 @@ internal sealed class PlanTranslation(string id, Plan plan, DrawingLinks drawing
         Weights = new(_numbers.Of(plan.Weights.Batch), _numbers.Of(plan.Weights.Pack)),
         Cloth = [.. plan.Cloth.Select(_layouts.Cloth)],
         ClothProof = Proof(plan.ClothProof),
+        Strips = [.. plan.Strips.Select(Strip)],
+        StripProof = Proof(plan.StripProof),
         Liquids = [.. plan.Liquids.Select(Liquid)],
         Buy = [.. plan.Buy.Select(Purchase)],
         Cost = new CostTranslation(plan).Write(),
@@ -51,6 +53,16 @@ internal sealed class PlanTranslation(string id, Plan plan, DrawingLinks drawing
 
     private ProofResponse Proof(Proof proof) =>
         new(_numbers.Of(proof.Spent), _numbers.Of(proof.LeastPossible), proof.Proven);
+
+    private StripResponse Strip(StripLayout strip) => new(
+        strip.Number,
+        strip.Copies,
+        strip.Strip.Id,
+        strip.Source,
+        _numbers.Of(strip.Strip.Length),
+        [.. strip.Pieces.Select(piece => new StripPieceResponse(piece.Mark, _numbers.Of(piece.At), _numbers.Of(piece.Length)))],
+        _numbers.Of(strip.Rest),
+        strip.RestKept);
 
     private LiquidResponse Liquid(LiquidUse use) => new(
         use.Liquid.Id,

@@ -1,0 +1,134 @@
+// Problem: the rails and bars of all cradles out of strips of given lengths, at the least cost: one-dimensional cutting
+//          stock with a kerf.
+// Idea:    a strip is a sheet as wide as a step: the cutting engine solves it as it stands, bound and proof included.
+// Source:  Gilmore and Gomory, Operations Research 9, 1961; see Cutting/Search.
+// Cost:    one engine run where a line asks for a cradle; nothing otherwise.
+// Not:     strips of different sections side by side: all of an order's strips are alike but for their length.
+using System.Collections.Immutable;
+using PanelService.Cutting;
+using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
+using PanelService.Planning.Plans;
+using PanelService.Planning.Strength;
+
+namespace PanelService.Planning.Strips;
+
+/// <summary>Plans the strips of a batch.</summary>
+internal static class StripPlanner
+{
+    private const long Across = 1;
+
+    /// <summary>Plans.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="made">Per line: how many are made.</param>
+    /// <param name="cancellation">Ends the search.</param>
+    public static StripPlan Plan(Order order, ImmutableArray<int> made, CancellationToken cancellation)
+    {
+        var wanted = Wanted(order, made);
+        if (wanted.IsEmpty || order.Strips.IsEmpty)
+        {
+            return StripPlan.None with { Warnings = [.. Warnings(order, made, wanted)] };
+        }
+
+        var stocks = StocksOf(order);
+
+        var turning = Enumerable.Repeat(Turning.Upright, stocks.Length).ToImmutableArray();
+        var problem = new CuttingProblem(
+            [.. stocks.Select(stock => new Stock(stock.Strip.Length.Steps, Across, stock.Price.Minor, stock.Limit))],
+            [.. wanted.Select(piece => new Piece(piece.Length.Steps, Across, piece.Count, turning))],
+            order.Saw.Kerf.Steps);
+        return Read(order, stocks, wanted, CuttingPlanner.Plan(problem, order.Effort, progress: null, cancellation));
+    }
+
+    private static ImmutableArray<WantedStrip> Wanted(Order order, ImmutableArray<int> made) =>
+    [
+        .. from line in Enumerable.Range(0, order.Panels.Length)
+           where order.Panels[line].Cradle && made[line] > 0
+           from strip in CradleDesign.Of(order, order.Panels[line])?.Strips ?? []
+           select new WantedStrip(line, strip.Length, checked(strip.Count * made[line])),
+    ];
+
+    private static ImmutableArray<StripStock> StocksOf(Order order) =>
+    [
+        .. order.Strips
+            .SelectMany(strip => new[]
+            {
+                new StripStock(strip, Source.OnHand, strip.Value, strip.OnHand),
+                new StripStock(strip, Source.Bought, strip.Price, strip.ForSale),
+            })
+            .Where(stock => stock.Limit is null or > 0),
+    ];
+
+    private static IEnumerable<Warning> Warnings(Order order, ImmutableArray<int> made, ImmutableArray<WantedStrip> wanted)
+    {
+        if (!wanted.IsEmpty && order.Strips.IsEmpty)
+        {
+            yield return Missing(order, wanted);
+        }
+
+        foreach (var line in order.Panels.Where((line, i) => line.Cradle && made[i] > 0 && CradleDesign.Of(order, line) is null))
+        {
+            yield return new Warning("cradle-too-small", $"{line.Mark} is too small for a cradle of strips this wide; it gets none.");
+        }
+    }
+
+    private static Warning Missing(Order order, ImmutableArray<WantedStrip> wanted) => new(
+        "strips-missing",
+        $"No strips of this order are there for the cradles of {string.Join(", ", wanted.Select(piece => order.Panels[piece.Line].Mark).Distinct())}; they cost nothing in this plan. Add strips to have them counted.");
+
+    private static StripPlan Read(
+        Order order, ImmutableArray<StripStock> stocks, ImmutableArray<WantedStrip> wanted, CuttingResult result)
+    {
+        var missing = new int[order.Panels.Length];
+        foreach (var (piece, count) in wanted.Zip(result.Missing))
+        {
+            missing[piece.Line] += count;
+        }
+
+        var layouts = result.Patterns
+            .Select(use => (use.Stock, use.Copies, Pieces: PiecesOf(use.Block).Order().ToArray()))
+            .GroupBy(use => (use.Stock, Pieces: string.Join(',', use.Pieces)))
+            .Select(group => (group.Key.Stock, Copies: group.Sum(use => use.Copies), group.First().Pieces))
+            .OrderBy(use => use.Stock)
+            .Select((use, i) => Lay(order, (stocks[use.Stock], i + 1, use.Copies), [.. use.Pieces.Select(piece => wanted[piece])]));
+        return new StripPlan([.. layouts], new Money(result.Spent), new Money(result.LeastPossible), [.. missing], [.. Warnings(order, [.. order.Panels.Select(line => line.Wanted)], wanted)])
+        {
+            StoppedEarly = result.StoppedEarly,
+        };
+    }
+
+    private static IEnumerable<int> PiecesOf(Block block) => block switch
+    {
+        PieceBlock piece => [piece.Piece],
+        StackBlock stack => stack.Parts.SelectMany(PiecesOf),
+        _ => throw new InvalidOperationException($"A block of an unknown sort: {block.GetType().Name}."),
+    };
+
+    private static StripLayout Lay(Order order, (StripStock Stock, int Number, int Copies) use, ImmutableArray<WantedStrip> wanted)
+    {
+        var pieces = ImmutableArray.CreateBuilder<StripPiece>(wanted.Length);
+        var at = Length.Zero;
+        foreach (var piece in wanted)
+        {
+            pieces.Add(new StripPiece(order.Panels[piece.Line].Mark, at, piece.Length));
+            at += piece.Length + order.Saw.Kerf;
+        }
+
+        // The last cut may hang over the end: what is left then is all dust.
+        var rest = Length.Max(use.Stock.Strip.Length - at, Length.Zero);
+        return new StripLayout
+        {
+            Number = use.Number,
+            Copies = use.Copies,
+            Strip = use.Stock.Strip,
+            Source = use.Stock.Source,
+            Pieces = pieces.MoveToImmutable(),
+            Rest = rest,
+            RestKept = rest >= order.Strength.SmallestStrip,
+        };
+    }
+
+    private sealed record StripStock(StripSupply Strip, Source Source, Money Price, int? Limit);
+
+    private sealed record WantedStrip(int Line, Length Length, int Count);
+}

@@ -1,0 +1,42 @@
+using System.Net;
+using System.Text.Json.Nodes;
+using PanelService.Checking;
+using PanelService.Outside.Tests.Orders;
+
+namespace PanelService.Outside.Tests.Checker;
+
+/// <summary>A plan with cradles, as the service makes it, passes; what is then falsified is found.</summary>
+public sealed class StripFaultTests(Service service) : IClassFixture<Service>
+{
+    private const string Order = """
+        { "units": "inch", "currency": "EUR", "effort": "quick",
+          "panels": [ { "mark": "A", "width": 16, "height": 20, "quantity": 3, "thickness": "1/8", "cradle": true },
+                      { "mark": "B", "width": 12, "height": 16, "quantity": 2, "cradle": true } ],
+          "boards": [ { "id": "hb", "kind": "hardboard", "thickness": "1/8", "width": 48, "height": 96, "price": 14 } ],
+          "strips": [ { "id": "8ft", "length": "8 ft", "price": 4.20 }, { "id": "rest", "length": 40, "forSale": 0, "onHand": 2, "value": 0.30 } ] }
+        """;
+
+    [Theory]
+    [InlineData(Rule.Supply, "strips.0.copies", "9")]
+    [InlineData(Rule.Supply, "strips.0.pieces.0.length", "19")]
+    [InlineData(Rule.Supply, "strips.0.pieces.1.at", "19.5")]
+    [InlineData(Rule.Supply, "strips.0.pieces.0.mark", "\"B\"")]
+    [InlineData(Rule.Supply, "strips.0.rest", "1")]
+    [InlineData(Rule.Supply, "strips.0.strip", "\"9ft\"")]
+    [InlineData(Rule.Proof, "stripProof.spent", "0.30")]
+    [InlineData(Rule.Proof, "stripProof.leastPossible", "99")]
+    [InlineData(Rule.Money, "cost.panels.0.strips", "0.01")]
+    public async Task Fault_put_into_a_plan_with_cradles_is_found_by_its_rule(Rule rule, string path, string value)
+    {
+        var (status, body) = await service.Plan(Order);
+        Assert.Equal(HttpStatusCode.Created, status);
+        Assert.Empty(PlanChecker.Check(Order, body));
+
+        var root = JsonNode.Parse(body)!;
+        string[] steps = path.Split('.');
+        var parent = steps[..^1].Aggregate(root, (at, step) => int.TryParse(step, out int index) ? at[index]! : at[step]!);
+        parent[steps[^1]] = JsonNode.Parse(value);
+
+        Assert.Contains(rule, PlanChecker.Check(Order, root.ToJsonString()).Select(violation => violation.Rule));
+    }
+}
