@@ -8,6 +8,9 @@ namespace PanelService.Cutting;
 /// <summary>The least price of cutting all pieces from sheets and from goods sold by length, with a plan and a bound.</summary>
 public static class LengthPlanner
 {
+    // Counts of goods that stay open for long want as much as this for a plan or a proof; most orders take a hundredth of it.
+    private const int WorkOfLengths = 2;
+
     /// <summary>Plans.</summary>
     /// <param name="problem">What is to be cut from what.</param>
     /// <param name="effort">How much work the search may do.</param>
@@ -31,7 +34,7 @@ public static class LengthPlanner
             return new LengthResult([], long.MaxValue, LeastPossible: 0, StoppedEarly: false);
         }
 
-        var work = new WorkMeter(CuttingPlanner.WorkFor(effort), cancellation);
+        var work = new WorkMeter(WorkOfLengths * CuttingPlanner.WorkFor(effort), cancellation);
         var search = new LengthSearch(goods, below, work, progress);
         try
         {

@@ -1,7 +1,8 @@
 // Problem: just so many of each good are taken: is there a plan, and which?
 // Idea:    the rectangles that they make are stocks of their own number, and the pieces an order for these. Ruin and recreate
-//          looks for a plan (GoalSearch); where there is little to waste all patterns that waste no more are listed,
-//          which finds the plan or proves that there is none (TightCover).
+//          looks for a plan (GoalSearch), and sections drawn and put together do (SectionMix); where there is little to
+//          waste all patterns that waste no more are listed, which finds the plan or proves that there is none
+//          (TightCover).
 // Source:  see there.
 // Cost:    the work given.
 using PanelService.Cutting.Exact;
@@ -50,13 +51,31 @@ internal sealed class FixedGoods
         return found is null ? null : Filled(found);
     }
 
+    /// <summary>Looks for a plan section by section.</summary>
+    /// <param name="reaches">Sections are no longer than so many of the longest piece: one search for each.</param>
+    /// <param name="effort">How much each search does.</param>
+    /// <param name="seed">Decides all chance.</param>
+    /// <param name="work">Where work is counted.</param>
+    /// <returns>What is cut from what; null where no plan was found.</returns>
+    public List<FilledGood>? Mix(IEnumerable<double> reaches, MixEffort effort, ulong seed, WorkMeter work)
+    {
+        if (!IsAsGiven || !_model.Classes.All(c => c.IsExact))
+        {
+            return null;
+        }
+
+        var mix = new SectionMix(_model, _rectangles, seed, work);
+        return reaches.Select(reach => work.Exhausted ? null : mix.Find(reach, effort))
+            .FirstOrDefault(found => found is not null) is { } uses ? Filled(uses) : null;
+    }
+
     /// <summary>Decides by listing every pattern that is good enough, where these are few.</summary>
     /// <param name="values">Value of one of each type, under which the goods hold little more than all pieces are worth.</param>
     /// <param name="work">Where work is counted.</param>
     /// <returns>A plan, or that there is none, or neither.</returns>
     public (List<FilledGood>? Plan, bool Impossible) Decide(double[] values, WorkMeter work)
     {
-        if (!Whole || _model.Types.Length != _goods.Model.Types.Length || _model.Stocks.Length != _used.Length)
+        if (!IsAsGiven)
         {
             return (null, false);
         }
@@ -75,6 +94,9 @@ internal sealed class FixedGoods
 
     /// <summary>Whether every piece has some place at all.</summary>
     private bool Whole => _model.Demand.Sum(d => (long)d) == _goods.Pieces;
+
+    /// <summary>Whether types and rectangles are those that were given: none left out, none joined.</summary>
+    private bool IsAsGiven => Whole && _model.Types.Length == _goods.Model.Types.Length && _model.Stocks.Length == _used.Length;
 
     private List<FilledGood> Filled(IEnumerable<ColumnUse> uses)
     {

@@ -1,7 +1,8 @@
 // The way of a search:
 //   1. relax the whole problem: values of the pieces, and from these the first inequalities (RootRelaxation);
 //   2. the cheapest counts of goods that no inequality forbids (GoodsChoice), relaxed for just these counts
-//      (CoverRelaxation): no room, and they are forbidden by a new inequality; else a plan is looked for (FixedGoods).
+//      (CoverRelaxation): no room, and they are forbidden by a new inequality; else a plan is looked for (FixedGoods: by
+//      ruin and recreate, section by section, by lists of all good patterns).
 //      Found: it is the cheapest, unless cheaper counts were left open;
 //   3. where the first few counts stay open, a plan from counts with some room to spare says how far to look;
 //   4. counts left open are looked at again with more and more work, the cheapest first.
@@ -25,6 +26,16 @@ internal sealed class LengthSearch
 
     private static readonly double[] _margins = [0.01, 0.02, 0.04, 0.07, 0.12, 0.2, 0.35, 0.6, 1];
     private static readonly long[] _look = [20_000, 100_000, 300_000];
+    // Sections of middle length find most plans at once; some need long ones, some come out of short ones alone.
+    private static readonly double[][] _reaches = [[4], [4, 100, 2], [4, 100, 1.5]];
+
+    private static readonly MixEffort[] _mix =
+    [
+        new(new FillEffort(2, 300, 400, 0.05), new FillEffort(1, 200, 300, 0.03), 3),
+        new(new FillEffort(3, 500, 600, 0.1), new FillEffort(2, 200, 300, 0.05), 12),
+        new(new FillEffort(4, 800, 1000, 0.3), new FillEffort(2, 300, 400, 0.1), 16),
+    ];
+
     private static readonly long[] _decide = [40_000, 250_000, 800_000];
 
     private readonly GoodsModel _goods;
@@ -172,7 +183,7 @@ internal sealed class LengthSearch
             return early;
         }
 
-        if (problem.Look(_look[level], (ulong)level + 1, _work) is { } plan)
+        if ((problem.Look(_look[level], (ulong)level + 1, _work) ?? problem.Mix(_reaches[level], _mix[level], (ulong)level + 1, _work)) is { } plan)
         {
             Take(plan);
             return true;

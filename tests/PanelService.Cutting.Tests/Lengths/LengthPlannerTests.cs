@@ -53,6 +53,22 @@ public sealed class LengthPlannerTests
     }
 
     [Fact]
+    public void Roll_with_little_to_spare_is_filled_section_by_section()
+    {
+        // 11,151 of 11,448: by area one roll could do, and a second one is a hundred times too much.
+        (int Width, int Height, int Demand)[] pieces = [(12, 15, 9), (17, 17, 20), (7, 7, 23), (10, 13, 8), (9, 11, 16)];
+        var problem = new LengthProblem(
+            [new Stock(53, 216, 96, null)],
+            [new LengthStock(83, 9, 11, 40)],
+            [.. pieces.Select(piece => new Piece(piece.Width, piece.Height, piece.Demand, [Turning.Either, Turning.Either]))]);
+
+        var result = LengthPlanner.Plan(problem, Effort.Steady);
+
+        Assert.Equal((96, 96), (result.Spent, result.LeastPossible));
+        Assert.Empty(Faults(problem, result));
+    }
+
+    [Fact]
     public void Plan_of_nothing_below_a_known_price_keeps_its_bound_at_that_price()
     {
         var problem = new LengthProblem([], [new LengthStock(10, 5, 3, 20)], [new Piece(5, 5, 6, [Turning.Upright])]);
