@@ -49,22 +49,20 @@ internal sealed class SettingsRun
         if (_all)
         {
             (int[] settings, least) = SettingsBound.Find(_graph, _roots, few[0], _effort.Proof, _cancellation);
-            few = settings.Length < few[0].Length ? [settings] : few;
+            few = settings.Length < few[0].Length && table.CanCut(settings) ? [settings] : few;
         }
 
-        int[] sequence = few.Select(Sequence).MinBy(one => one.Length)!;
+        int[] sequence = few.Take(SetsToOrder(table, few[0].Length)).Select(Sequence).MinBy(one => one.Length)!;
         return Write(sequence, least);
     }
 
+    // A first sequence takes a pass for each of its steps, at least as many as there are settings: in large batches one is enough.
+    private int SetsToOrder(SplitTable table, int settings) =>
+        (int)Math.Clamp(_effort.Sequence / Math.Max(1, (long)settings * table.Work), 1, int.MaxValue);
+
     private int[] Sequence(int[] settings)
     {
-        bool[] on = new bool[_graph.Settings.Count];
-        foreach (int setting in settings)
-        {
-            on[setting] = true;
-        }
-
-        var table = new SplitTable(_graph, _roots, on);
+        var table = new SplitTable(_graph, _roots, SplitTable.Marked(settings, _graph.Settings.Count));
         return RunSequence.Find(table, settings, Math.Min(_effort.Sequence, _effort.Passes * table.Work), _cancellation);
     }
 

@@ -2,6 +2,7 @@ using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Plans;
 using PanelService.Planning.Practice;
+using PanelService.Planning.SawRun;
 using static PanelService.Planning.Tests.Demo;
 
 namespace PanelService.Planning.Tests.SawRun;
@@ -31,6 +32,26 @@ public sealed class FewestSettingsTests
         }
 
         Assert.True(compared >= 20, $"{compared} compared");
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(30)]
+    [InlineData(60)]
+    [InlineData(120)]
+    [InlineData(250)]
+    [InlineData(500)]
+    [InlineData(1000)]
+    public void Run_of_a_batch_too_large_for_the_whole_graph_still_cuts_every_sheet(long graphWork)
+    {
+        var order = OrderOf(Line("A", 8, 10, 12), Line("B", 5, 7, 20), Line("C", 11, 14, 6), Line("D", 6, 9, 9), Line("E", 4, 12, 7));
+        var sheets = Planned(order).Sheets;
+
+        var run = new SettingsRun(order.Saw, sheets, all: true, SawEffort.Ordinary with { Settings = 20_000 }, graphWork, default).Plan();
+
+        Assert.NotNull(run);
+        Assert.Equal(run.Sheets.Sum(sheet => sheet.Cuts.Length), run.Run.Sum(step => step.Passes.Length));
+        Assert.InRange(run.Proof.LeastPossible, 1, run.Proof.Settings);
     }
 
     [Fact]

@@ -83,8 +83,9 @@ internal sealed class FewSettings
     {
         foreach (int setting in settings)
         {
-            on[setting] = false;
-            if (!Serves(on))
+            // A stop keeps what serves so far.
+            on[setting] = _cancellation.IsCancellationRequested;
+            if (!on[setting] && !Serves(on))
             {
                 on[setting] = true;
             }

@@ -1,7 +1,8 @@
 // Problem: the settings are chosen; in which order are they set, coming back to one as seldom as possible?
 // Idea:    seen from the end: what can be cut up by the settings that follow only grows when one more is put before
 //          them, so a sequence is judged in one pass a step, without choosing any cut. A first one takes, from the end, what
-//          makes the most shapes ready; then settings are moved and exchanged at random and every one that can be spared is dropped.
+//          makes the most shapes ready (once the work is done: what makes the most ready by itself, all settings looked at in one
+//          pass); then settings are moved and exchanged at random and every one that can be spared is dropped.
 // Cost:    a pass a step for each sequence tried; limited by the work they do.
 // Not:     the shortest; no sequence is shorter than the number of settings.
 namespace PanelService.Planning.SawRun.Search;
@@ -32,11 +33,13 @@ internal sealed class RunSequence
     public static int[] Find(SplitTable table, int[] settings, long work, CancellationToken cancellation) =>
         new RunSequence(table, settings, work, cancellation).Find();
 
+    private bool Spent => _work <= 0 || _cancellation.IsCancellationRequested;
+
     private int[] Find()
     {
         var sequence = Spare(First());
         var best = sequence;
-        while (_work > 0 && best.Count > _settings.Length && !_cancellation.IsCancellationRequested)
+        while (!Spent && best.Count > _settings.Length)
         {
             var next = Moved(sequence);
             if (Serves(next))
@@ -55,22 +58,26 @@ internal sealed class RunSequence
         bool[] solved = _table.Start();
         while (!_table.AllRoots(solved))
         {
-            var (setting, after) = _settings
-                .Select(setting => (Setting: setting, After: Applied(setting, solved)))
-                .MaxBy(one => one.After.Added);
+            int setting = Spent ? Readiest(solved) : _settings.MaxBy(one => Added(one, solved));
             fromEnd.Add(setting);
-            solved = after.Solved;
+            _work -= _table.Work;
+            _ = _table.Before(setting, solved);
         }
 
         fromEnd.Reverse();
         return fromEnd;
     }
 
-    private (bool[] Solved, int Added) Applied(int setting, bool[] solved)
+    private int Readiest(bool[] solved)
     {
-        bool[] after = [.. solved];
+        int[] ready = _table.Ready(solved);
+        return _settings.MaxBy(setting => ready[setting]);
+    }
+
+    private int Added(int setting, bool[] solved)
+    {
         _work -= _table.Work;
-        return (after, _table.Before(setting, after));
+        return _table.Before(setting, [.. solved]);
     }
 
     private List<int> Moved(List<int> sequence)
@@ -90,13 +97,18 @@ internal sealed class RunSequence
         return next;
     }
 
-    /// <summary>Drops every step that can be spared, in random order.</summary>
+    /// <summary>Drops every step that can be spared, in random order, as long as there is work left.</summary>
     private List<int> Spare(List<int> sequence)
     {
         var places = Enumerable.Range(0, sequence.Count).Where(i => sequence.Count(s => s == sequence[i]) > 1).ToList();
         _random.Shuffle(places);
         foreach (int place in places)
         {
+            if (Spent)
+            {
+                return sequence;
+            }
+
             int setting = sequence[place];
             if (sequence.Count(s => s == setting) < 2)
             {

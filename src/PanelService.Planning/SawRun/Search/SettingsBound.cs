@@ -48,7 +48,7 @@ internal sealed class SettingsBound
     /// <param name="known">A set that serves.</param>
     /// <param name="deterministicTime">How much work, about a second each.</param>
     /// <param name="cancellation">Ends it early.</param>
-    /// <returns>The smallest set known, and a number that no set goes below.</returns>
+    /// <returns>A set no larger than the one known, which need not serve where ways were cut short, and a number that no set goes below.</returns>
     public static (int[] Settings, int Least) Find(
         CutGraph graph, ImmutableArray<CutShape> roots, int[] known, double deterministicTime, CancellationToken cancellation)
     {

@@ -66,6 +66,24 @@ internal sealed class SplitTable
         return uses;
     }
 
+    /// <summary>A mark for each of some settings.</summary>
+    /// <param name="settings">Which.</param>
+    /// <param name="all">How many settings there are.</param>
+    public static bool[] Marked(int[] settings, int all)
+    {
+        bool[] on = new bool[all];
+        foreach (int setting in settings)
+        {
+            on[setting] = true;
+        }
+
+        return on;
+    }
+
+    /// <summary>Whether every sheet can be cut up at some settings, in whatever order.</summary>
+    /// <param name="settings">The settings.</param>
+    public bool CanCut(int[] settings) => CanCut(Marked(settings, Settings), new bool[Shapes]);
+
     /// <summary>Whether every sheet can be cut up at some settings, in whatever order.</summary>
     /// <param name="on">Which settings.</param>
     /// <param name="solved">Room for one mark a shape.</param>
@@ -112,8 +130,37 @@ internal sealed class SplitTable
         return added;
     }
 
+    /// <summary>Per setting in how many ways it would at once make some shape ready.</summary>
+    /// <param name="solved">What can be cut up by what follows.</param>
+    public int[] Ready(bool[] solved)
+    {
+        int[] ready = new int[Settings];
+        for (int shape = 0; shape < solved.Length; shape++)
+        {
+            for (int i = _first[shape]; !solved[shape] && i < _first[shape + 1]; i++)
+            {
+                var split = _splits[i];
+                if (Is(solved, split.Near) && Is(solved, split.Far))
+                {
+                    Count(ready, split.NearSetting);
+                    Count(ready, split.FarSetting);
+                }
+            }
+        }
+
+        return ready;
+    }
+
     /// <summary>Whether every sheet is among what can be cut up.</summary>
     public bool AllRoots(bool[] solved) => Array.TrueForAll(_roots, root => solved[root]);
+
+    private static void Count(int[] counts, int setting)
+    {
+        if (setting >= 0)
+        {
+            counts[setting]++;
+        }
+    }
 
     private static bool Has(bool[] on, int setting) => setting >= 0 && on[setting];
 
