@@ -61,8 +61,9 @@ internal sealed class SectionMix
         var pool = new PartPool(_model, IsLong);
         var rooms = Rooms.Of(_model.Demand, [.. _counts.Select((_, s) => _model.Stock(s).Height)], _counts);
         Draw(pool, rooms, Generate(pool, rooms, reach), reach, effort.First.Draws);
-        if (Fill(pool, rooms, reach, effort.First) is not ({ } solution, var full))
+        if (Fill(pool, rooms, reach, effort.First) is not ({ } solution, var full) || solution.Uses.Length == 0)
         {
+            // Not even a fraction of what is wanted fits: some piece is in no part known.
             return null;
         }
 
