@@ -36,6 +36,11 @@ app.UseDocumentation();
 
 app.MapPlans();
 app.MapPlanList();
+app.MapCuts();
+app.MapSupplies();
+app.MapSettings();
+app.MapStock();
+app.MapMovements();
 app.MapPlanParts();
 app.MapYield();
 app.MapPractice();

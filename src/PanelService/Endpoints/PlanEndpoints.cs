@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.Options;
 using PanelService.Http;
+using PanelService.Shelves;
 using PanelService.Store.Plans;
 using PanelService.Wire.Orders;
 using PanelService.Wire.Plans;
@@ -49,7 +50,7 @@ internal static class PlanEndpoints
             return fault;
         }
 
-        if (desk.Take(new OrderTranslation(body.Measures).Read(body.Value!), Remarks.On(body.Value!), new PlanOrigin(body.Text, [])) is not { } job)
+        if (desk.Take(new OrderTranslation(body.Measures).Read(body.Value!), [.. Remarks.On(body.Value!), .. body.Filled!.Remarks], new PlanOrigin(body.Text, body.Filled.Links)) is not { } job)
         {
             http.Response.Headers.RetryAfter = options.Value.RetryAfterSeconds.ToString(System.Globalization.CultureInfo.InvariantCulture);
             return Problems.AllBusy();
@@ -127,5 +128,8 @@ internal static class PlanEndpoints
     private static PlanStateResponse StateOf(PlanJob job) => PlanStates.Write(job);
 
     private static PlanResponse Document(PlanJob job, PlanSnapshot now, PlanQuery query) =>
-        new PlanTranslation(job.Id, now.Plan!, new DrawingLinks(AddressOf(job.Id), query.Inline)).Write(now.State);
+        new PlanTranslation(job.Id, now.Plan!, new DrawingLinks(AddressOf(job.Id), query.Inline)).Write(now.State) with
+        {
+            FromStock = PlanStock.Of(now.Plan!, job.Origin?.Links ?? []),
+        };
 }

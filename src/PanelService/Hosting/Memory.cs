@@ -1,6 +1,11 @@
 using Microsoft.Extensions.Options;
 using PanelService.Store;
+using PanelService.Store.Cuts;
 using PanelService.Store.Plans;
+using PanelService.Store.Settings;
+using PanelService.Store.Shelves;
+using PanelService.Store.Stock;
+using PanelService.Store.Supplies;
 
 namespace PanelService.Hosting;
 
@@ -17,6 +22,11 @@ internal static class Memory
         services.AddSingleton(provider => new Studio(
             provider.GetRequiredService<IOptions<StoreOptions>>().Value, provider.GetRequiredService<ILogger<Studio>>()));
         services.AddSingleton<PlanBook>();
+        services.AddSingleton<SupplyBook>();
+        services.AddSingleton<SettingsBook>();
+        services.AddSingleton<StockBook>();
+        services.AddSingleton<ShelfBook>();
+        services.AddSingleton<CutBook>();
         services.AddHostedService<MemoryStart>();
     }
 }

@@ -2,9 +2,12 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using FluentValidation;
+using PanelService.Http;
 using PanelService.Planning;
+using PanelService.Shelves;
 using PanelService.Validation;
 using PanelService.Wire.Orders;
+using PanelService.Wire.Studio;
 using PanelService.Wire.Yields;
 using PanelService.Work;
 
@@ -33,6 +36,14 @@ internal static class Services
 
     internal static void AddWire(this IServiceCollection services)
     {
+        services.AddSingleton<IBodyFiller<OrderRequest>, OrderFiller>();
+        services.AddSingleton<IBodyFiller<StockRequest>, MeasuresFiller<StockRequest>>();
+        services.AddSingleton<IBodyFiller<StockPatchRequest>, MeasuresFiller<StockPatchRequest>>();
+        services.AddSingleton<IValidator<StudioSettingsRequest>, StudioSettingsRules>();
+        services.AddSingleton<IValidator<StockRequest>, StockRules>();
+        services.AddSingleton<IValidator<StockPatchRequest>, StockPatchRules>();
+        services.AddSingleton<IValidator<CutRequest>, CutRules>();
+        services.AddSingleton<StudioMeasures>();
         services.AddSingleton<IValidator<OrderRequest>, OrderRules>();
         services.AddSingleton<IValidator<YieldRequest>, YieldRules>();
         services.ConfigureHttpJsonOptions(json => Configure(json.SerializerOptions));

@@ -3,6 +3,8 @@ using FluentValidation;
 using FluentValidation.Results;
 using Microsoft.AspNetCore.Http.HttpResults;
 using PanelService.Planning.Measures;
+using PanelService.Shelves;
+using PanelService.Store.Shelves;
 using PanelService.Validation;
 using PanelService.Wire.Reading;
 
@@ -18,14 +20,23 @@ internal sealed class RequestBody<T>
 
     private RequestBody(ProblemHttpResult? problem) => _problem = problem;
 
-    private RequestBody(JsonElement document)
+    private RequestBody(JsonElement document, IBodyFiller<T>? filler, Shelf? shelf)
     {
         Text = document.GetRawText();
-        LengthUnit units = UnitsOf(document);
-        Value = new JsonBinder(units, _faults).Read<T>(document);
-        Currency currency = Currencies.Find(Value?.Currency ?? "") ?? Defaults.Currency;
+        LengthUnit units = UnitsOf(document) ?? shelf?.Settings?.Units ?? Defaults.Units;
+        T? read = new JsonBinder(units, _faults).Read<T>(document);
+        Currency currency = Currencies.Find(read?.Currency ?? shelf?.Settings?.Currency ?? "") ?? Defaults.Currency;
         Measures = new OrderMeasures(units, currency);
+        if (read is not null && filler is not null)
+        {
+            Filled = filler.Fill(read, Measures, shelf!, _faults);
+        }
+
+        Value = Filled?.Request ?? read;
     }
+
+    /// <summary>What was filled in from the studio's memory; null for a request of which nothing is.</summary>
+    public Filled<T>? Filled { get; }
 
     /// <summary>The record; never null behind the filter.</summary>
     public T? Value { get; }
@@ -43,7 +54,14 @@ internal sealed class RequestBody<T>
         (JsonDocument? document, ProblemHttpResult? problem) = await BodyReader.ReadAsync(context.Request, context.RequestAborted);
         using (document)
         {
-            return document is null ? new RequestBody<T>(problem) : new RequestBody<T>(document.RootElement);
+            if (document is null)
+            {
+                return new RequestBody<T>(problem);
+            }
+
+            IBodyFiller<T>? filler = context.RequestServices.GetService<IBodyFiller<T>>();
+            Shelf? shelf = filler is null ? null : await filler.LoadAsync(context.RequestAborted);
+            return new RequestBody<T>(document.RootElement, filler, shelf);
         }
     }
 
@@ -77,17 +95,17 @@ internal sealed class RequestBody<T>
     }
 
     // Read ahead: bare numbers may stand before the unit they are in.
-    private static LengthUnit UnitsOf(JsonElement document)
+    private static LengthUnit? UnitsOf(JsonElement document)
     {
         if (document.ValueKind != JsonValueKind.Object)
         {
-            return Defaults.Units;
+            return null;
         }
 
         string? word = document.EnumerateObject()
             .Where(field => field.Value.ValueKind == JsonValueKind.String && JsonKind.NameOf(field) == "units")
             .Select(field => JsonKind.TextOf(field.Value))
             .FirstOrDefault();
-        return Enum.TryParse(word, ignoreCase: true, out LengthUnit unit) && Enum.IsDefined(unit) ? unit : Defaults.Units;
+        return Enum.TryParse(word, ignoreCase: true, out LengthUnit unit) && Enum.IsDefined(unit) ? unit : null;
     }
 }

@@ -75,6 +75,9 @@ internal sealed record PlanResponse
     /// <summary>The shopping list.</summary>
     public required IReadOnlyList<PurchaseResponse> Buy { get; init; }
 
+    /// <summary>What it takes from stock, by the pencil ids; left out where it takes nothing from there.</summary>
+    public IReadOnlyList<FromStockResponse>? FromStock { get; init; }
+
     /// <summary>The tally.</summary>
     public required CostResponse Cost { get; init; }
 
@@ -119,3 +122,9 @@ internal sealed record ProofResponse(decimal Spent, decimal LeastPossible, bool 
 /// <param name="Id">Stable, lower case with hyphens.</param>
 /// <param name="Text">In words.</param>
 internal sealed record WarningResponse(string Id, string Text);
+
+/// <summary>What a plan takes of a heap in stock.</summary>
+/// <param name="Id">What is written on it in pencil.</param>
+/// <param name="Count">How many pieces.</param>
+/// <param name="Volume">How much of a liquid; left out where several heaps give it together.</param>
+internal sealed record FromStockResponse(string Id, int? Count, decimal? Volume);

@@ -1,0 +1,6 @@
+namespace PanelService.Store.Cuts;
+
+/// <summary>Panels of a line that came out spoiled.</summary>
+/// <param name="Mark">The line's mark.</param>
+/// <param name="Count">How many.</param>
+public sealed record Spoiling(string Mark, int Count);
