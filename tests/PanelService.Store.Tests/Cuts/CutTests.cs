@@ -1,0 +1,204 @@
+using System.Text.Json;
+using PanelService.Store.Tests.Hosts;
+
+namespace PanelService.Store.Tests.Cuts;
+
+/// <summary>Plans that are carried out: booked as a whole or not at all, with the true result, and taken back as a whole.</summary>
+public abstract class CutTests(IDatabase database)
+{
+    // A sheet bought, one on hand, linen by the yard, glue of which some is there.
+    private const string Order =
+        """
+        { "title": "Study week", "units": "inch", "currency": "EUR",
+          "panels": [ { "mark": "A", "width": 8, "height": 10, "quantity": 12, "surface": "cloth" } ],
+          "boards": [ { "id": "hb3", "kind": "hardboard", "thickness": "1/8", "width": 24, "height": 48, "price": 6.10, "onHand": 1, "value": 2.00 } ],
+          "cloths": [ { "id": "lin", "width": 62, "selvedge": "1/2", "sale": { "by": "length", "step": 36, "price": 31.00 } } ],
+          "adhesives": [ { "id": "glue", "coverage": { "area": 80, "volume": 0.4 }, "containers": [ { "volume": 8, "price": 8.00 } ], "onHand": 3.0, "value": 3.00 } ] }
+        """;
+
+    [Fact]
+    public async Task Cut_books_what_was_declared_used_left_over_and_finished()
+    {
+        using Home home = database.Open();
+        using StudioHost host = home.Start();
+        using HttpClient client = host.CreateClient();
+        string address = await client.PlanAsync(Order);
+        JsonElement plan = await client.GetJsonAsync(address);
+
+        JsonElement cut = await client.TakenAsync(HttpMethod.Post, $"{address}/cut");
+
+        JsonElement[] stock = [.. (await client.GetJsonAsync("/api/stock")).GetProperty("stock").EnumerateArray()];
+        decimal keptArea = plan.GetProperty("sheets").EnumerateArray().Sum(sheet => sheet.GetProperty("copies").GetInt32()
+            * sheet.GetProperty("offcuts").EnumerateArray().Where(offcut => offcut.GetProperty("kept").GetBoolean()).Sum(Area));
+        Assert.Equal(keptArea, stock.Where(IsSort("offcut")).Sum(item => Area(item) * item.GetProperty("count").GetInt32()));
+        Assert.All(stock.Where(IsSort("offcut")), item => Assert.Equal(0, item.GetProperty("edgeTrim").GetInt32()));
+        Assert.DoesNotContain(stock, item => item.GetProperty("sort").GetString() == "board");
+        JsonElement panels = Assert.Single(stock, item => IsSort("panel")(item));
+        Assert.Equal(12, panels.GetProperty("count").GetInt32());
+        Assert.Equal("A", panels.GetProperty("mark").GetString());
+
+        // 12 panels at 0.4 fl oz: 3.0 from hand, 1.8 of a bottle of 8 at 8.00.
+        JsonElement glue = Assert.Single(stock, item => IsSort("adhesive")(item));
+        Assert.Equal(6.2m, glue.GetProperty("volume").GetDecimal());
+        Assert.Equal(6.20m, glue.GetProperty("value").GetDecimal());
+        Assert.Equal(cut.GetProperty("movements").GetArrayLength(), (await client.GetJsonAsync("/api/stock/movements")).GetProperty("movements").GetArrayLength());
+        Assert.Equal(["declared", "used"], [.. cut.GetProperty("movements").EnumerateArray().Take(2).Select(movement => movement.GetProperty("reason").GetString()!)]);
+        Assert.True((await client.GetJsonAsync("/api/plans")).GetProperty("plans")[0].GetProperty("isCut").GetBoolean());
+    }
+
+    [Fact]
+    public async Task Cut_twice_is_refused_and_a_cut_plan_is_not_deleted()
+    {
+        using Home home = database.Open();
+        using StudioHost host = home.Start();
+        using HttpClient client = host.CreateClient();
+        string address = await client.PlanAsync(Order);
+        using HttpResponseMessage early = await client.SendJsonAsync(HttpMethod.Get, $"{address}/cut", null);
+        await client.TakenAsync(HttpMethod.Post, $"{address}/cut");
+
+        using HttpResponseMessage twice = await client.SendJsonAsync(HttpMethod.Post, $"{address}/cut", "{}");
+        using HttpResponseMessage deleted = await client.SendJsonAsync(HttpMethod.Delete, address, null);
+        using HttpResponseMessage unknown = await client.SendJsonAsync(HttpMethod.Post, "/api/plans/nothing/cut", null);
+
+        await early.ReadProblemAsync(409, "/problems/not-cut");
+        await twice.ReadProblemAsync(409, "/problems/already-cut");
+        await deleted.ReadProblemAsync(409, "/problems/plan-is-cut");
+        await unknown.ReadProblemAsync(404, "/problems/no-such-plan");
+        Assert.Equal(JsonValueKind.Object, (await client.GetJsonAsync($"{address}/cut")).ValueKind);
+    }
+
+    [Fact]
+    public async Task Two_cuts_of_one_offcut_at_once_one_wins_and_the_other_says_what_is_missing()
+    {
+        using Home home = database.Open();
+        using StudioHost host = home.Start();
+        using HttpClient client = host.CreateClient();
+        await client.TakenAsync(HttpMethod.Post, "/api/stock", """{ "sort": "offcut", "thickness": "1/8", "width": 20, "height": 24, "units": "inch", "currency": "EUR" }""");
+        const string order = """{ "units": "inch", "currency": "EUR", "panels": [ { "width": 8, "height": 10, "quantity": 4 } ] }""";
+        string[] plans = [await client.PlanAsync(order), await client.PlanAsync(order)];
+
+        HttpResponseMessage[] answers = await Task.WhenAll(plans.Select(address => client.SendJsonAsync(HttpMethod.Post, $"{address}/cut", null)));
+
+        Assert.Single(answers, answer => answer.StatusCode == HttpStatusCode.OK);
+        JsonElement problem = await Assert.Single(answers, answer => answer.StatusCode != HttpStatusCode.OK).ReadProblemAsync(409, "/problems/goods-gone");
+        Assert.Equal("B1", problem.GetProperty("missing")[0].GetProperty("id").GetString());
+        Assert.Equal(1, problem.GetProperty("missing")[0].GetProperty("needed").GetInt32());
+        Assert.Equal(0, problem.GetProperty("missing")[0].GetProperty("there").GetInt32());
+        JsonElement[] stock = [.. (await client.GetJsonAsync("/api/stock")).GetProperty("stock").EnumerateArray()];
+        Assert.Equal(4, Assert.Single(stock, item => IsSort("panel")(item)).GetProperty("count").GetInt32());
+    }
+
+    [Fact]
+    public async Task Cut_from_a_piece_that_measures_otherwise_since_is_refused()
+    {
+        using Home home = database.Open();
+        using StudioHost host = home.Start();
+        using HttpClient client = host.CreateClient();
+        await client.TakenAsync(HttpMethod.Post, "/api/stock", """{ "sort": "offcut", "thickness": "1/8", "width": 20, "height": 24, "units": "inch", "currency": "EUR" }""");
+        string address = await client.PlanAsync("""{ "units": "inch", "currency": "EUR", "panels": [ { "width": 8, "height": 10, "quantity": 4 } ] }""");
+        await client.TakenAsync(HttpMethod.Patch, "/api/stock/B1", """{ "height": 12 }""");
+
+        using HttpResponseMessage refused = await client.SendJsonAsync(HttpMethod.Post, $"{address}/cut", null);
+
+        JsonElement problem = await refused.ReadProblemAsync(409, "/problems/goods-gone");
+        Assert.Contains("measure", problem.GetProperty("missing")[0].GetProperty("text").GetString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Cut_with_spoiled_panels_books_the_true_result_and_offers_an_order_for_the_rest()
+    {
+        using Home home = database.Open();
+        using StudioHost host = home.Start();
+        using HttpClient client = host.CreateClient();
+        string address = await client.PlanAsync(Order.Replace("\"quantity\": 12", "\"quantity\": 10, \"spares\": 2", StringComparison.Ordinal));
+
+        JsonElement cut = await client.TakenAsync(HttpMethod.Post, $"{address}/cut", """{ "spoiled": [ { "mark": "A", "count": 3 } ] }""");
+
+        JsonElement panels = Assert.Single(cut.GetProperty("entered").EnumerateArray(), item => IsSort("panel")(item));
+        Assert.Equal(9, panels.GetProperty("count").GetInt32());
+        JsonElement replacements = cut.GetProperty("replacements");
+        Assert.Equal(1, replacements.GetProperty("panels")[0].GetProperty("quantity").GetInt32());
+        string again = await client.PlanAsync(replacements.GetRawText());
+        JsonElement plan = await client.GetJsonAsync(again);
+        Assert.StartsWith("B", plan.GetProperty("fromStock")[0].GetProperty("id").GetString(), StringComparison.Ordinal);
+        await client.TakenAsync(HttpMethod.Post, $"{again}/cut");
+    }
+
+    [Fact]
+    public async Task Cut_with_enough_spares_left_needs_no_replacements()
+    {
+        using Home home = database.Open();
+        using StudioHost host = home.Start();
+        using HttpClient client = host.CreateClient();
+        string address = await client.PlanAsync(Order.Replace("\"quantity\": 12", "\"quantity\": 10, \"spares\": 2", StringComparison.Ordinal));
+
+        JsonElement cut = await client.TakenAsync(HttpMethod.Post, $"{address}/cut", """{ "spoiled": [ { "mark": "A", "count": 2 } ] }""");
+
+        Assert.False(cut.TryGetProperty("replacements", out _));
+    }
+
+    [Theory]
+    [InlineData("""{ "spoiled": [ { "mark": "Z", "count": 1 } ] }""", "spoiled[0]")]
+    [InlineData("""{ "spoiled": [ { "mark": "A", "count": 13 } ] }""", "spoiled[0]")]
+    [InlineData("""{ "spoiled": [ { "mark": "A", "count": 12 }, { "mark": "A", "count": 1 } ] }""", "spoiled[1]")]
+    [InlineData("""{ "spoiled": [ { "mark": "A" } ] }""", "spoiled[0].count")]
+    [InlineData("""{ "spoilt": [] }""", "spoilt")]
+    public async Task Cut_with_a_faulty_result_books_nothing(string body, string field)
+    {
+        using Home home = database.Open();
+        using StudioHost host = home.Start();
+        using HttpClient client = host.CreateClient();
+        string address = await client.PlanAsync(Order);
+
+        using HttpResponseMessage response = await client.SendJsonAsync(HttpMethod.Post, $"{address}/cut", body);
+
+        JsonElement problem = await response.ReadProblemAsync(400, "/problems/invalid-request");
+        Assert.True(problem.GetProperty("errors").TryGetProperty(field, out _), problem.ToString());
+        Assert.Equal(0, (await client.GetJsonAsync("/api/stock/movements")).GetProperty("movements").GetArrayLength());
+    }
+
+    [Fact]
+    public async Task Undo_takes_a_whole_cut_back_and_the_plan_can_be_cut_again()
+    {
+        using Home home = database.Open();
+        using StudioHost host = home.Start();
+        using HttpClient client = host.CreateClient();
+        string address = await client.PlanAsync(Order);
+        await client.TakenAsync(HttpMethod.Post, $"{address}/cut");
+
+        await client.TakenAsync(HttpMethod.Post, $"{address}/cut/undo");
+        using HttpResponseMessage twice = await client.SendJsonAsync(HttpMethod.Post, $"{address}/cut/undo", null);
+        JsonElement empty = await client.GetJsonAsync("/api/stock");
+        await client.TakenAsync(HttpMethod.Post, $"{address}/cut");
+
+        await twice.ReadProblemAsync(409, "/problems/not-cut");
+        Assert.Equal(0, empty.GetProperty("stock").GetArrayLength());
+        JsonElement panels = Assert.Single((await client.GetJsonAsync("/api/stock")).GetProperty("stock").EnumerateArray(), item => IsSort("panel")(item));
+        Assert.Equal("P2", panels.GetProperty("id").GetString());
+    }
+
+    [Fact]
+    public async Task Undo_of_a_cut_whose_panels_are_gone_is_refused_whole()
+    {
+        using Home home = database.Open();
+        using StudioHost host = home.Start();
+        using HttpClient client = host.CreateClient();
+        string address = await client.PlanAsync(Order);
+        await client.TakenAsync(HttpMethod.Post, $"{address}/cut");
+        await client.TakenAsync(HttpMethod.Patch, "/api/stock/P1", """{ "count": 11 }""");
+        int before = (await client.GetJsonAsync("/api/stock/movements")).GetProperty("movements").GetArrayLength();
+
+        using HttpResponseMessage refused = await client.SendJsonAsync(HttpMethod.Post, $"{address}/cut/undo", null);
+
+        JsonElement problem = await refused.ReadProblemAsync(409, "/problems/goods-gone");
+        Assert.Equal("P1", problem.GetProperty("missing")[0].GetProperty("id").GetString());
+        Assert.Equal(before, (await client.GetJsonAsync("/api/stock/movements")).GetProperty("movements").GetArrayLength());
+    }
+
+    private static Func<JsonElement, bool> IsSort(string sort) => item => item.GetProperty("sort").GetString() == sort;
+
+    private static decimal Area(JsonElement item) => item.GetProperty("width").GetDecimal() * item.GetProperty("height").GetDecimal();
+}
+
+/// <summary>On SQLite.</summary>
+public sealed class SqliteCutTests() : CutTests(new SqliteDatabase());
