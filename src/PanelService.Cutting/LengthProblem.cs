@@ -16,4 +16,5 @@ public sealed record LengthProblem(ImmutableArray<Stock> Sheets, ImmutableArray<
 /// <param name="Step">Length of one step; above 0.</param>
 /// <param name="Price">Price of one step, 0 or more.</param>
 /// <param name="Limit">At most so many steps in all; more are of no use.</param>
-public sealed record LengthStock(long Width, long Step, long Price, int Limit);
+/// <param name="Paid">The first so many steps cost nothing: they are paid for, whether cut into or not.</param>
+public sealed record LengthStock(long Width, long Step, long Price, int Limit, int Paid = 0);

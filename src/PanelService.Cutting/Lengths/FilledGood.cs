@@ -18,5 +18,5 @@ internal sealed record FilledGood(int Good, Block Block)
 
     /// <summary>What it costs.</summary>
     /// <param name="goods">The goods.</param>
-    public long Price(GoodsModel goods) => Count(goods) * goods.Goods[Good].Price;
+    public long Price(GoodsModel goods) => goods.Goods[Good].PriceOf(Count(goods));
 }

@@ -8,8 +8,13 @@ namespace PanelService.Cutting.Lengths;
 /// <param name="Price">Price of one.</param>
 /// <param name="Least">Fewer hold nothing; 1 for a sheet.</param>
 /// <param name="Most">At most so many are there, or of any use.</param>
-internal sealed record Good(int Stock, bool ByLength, long Width, long Extent, long Price, int Least, int Most)
+/// <param name="Paid">The first so many cost nothing; 0 for a sheet.</param>
+internal sealed record Good(int Stock, bool ByLength, long Width, long Extent, long Price, int Least, int Most, int Paid = 0)
 {
+    /// <summary>What so many cost.</summary>
+    /// <param name="count">How many.</param>
+    public long PriceOf(int count) => Math.Max(0, count - Paid) * Price;
+
     /// <summary>The length of the rectangle that so many make: steps are one piece, sheets are not.</summary>
     /// <param name="count">How many.</param>
     public long LengthOf(int count) => ByLength ? Extent * count : Extent;

@@ -87,8 +87,11 @@ internal sealed class GoodsChoice
         int good = _order[depth];
         var it = _goods.Goods[good];
         int needed = Needed(depth, it);
-        int first = it.Price == 0 ? needed : 0;
-        for (int count = first; count <= needed && price + (count * it.Price) <= _bestPrice; count++)
+
+        // What costs nothing is taken as far as it is of use.
+        int free = it.Price == 0 ? needed : Math.Min(needed, it.Paid);
+        int first = free >= it.Least ? free : 0;
+        for (int count = first; count <= needed && price + it.PriceOf(count) <= _bestPrice; count++)
         {
             _counts[good] = count;
             for (int k = 0; k < _inequalities.Count; k++)
@@ -96,7 +99,7 @@ internal sealed class GoodsChoice
                 _open[depth + 1][k] = _open[depth][k] - _inequalities[k].Holds(good, count);
             }
 
-            Try(depth + 1, price + (count * it.Price));
+            Try(depth + 1, price + it.PriceOf(count));
             count += count == 0 ? it.Least - 1 : 0;
         }
 
@@ -207,9 +210,22 @@ internal sealed class GoodsChoice
     [
         .. _order.Select((good, at) => (at, Good: _goods.Goods[good], Each: inequality.MostForOne(good)))
             .Where(one => one.Each > 0)
-            .Select(one => (one.at, one.Good.Price / one.Each, one.Each * one.Good.Most))
-            .OrderBy(one => one.Item2),
+            .SelectMany(one => RatesOf(one.Good, one.at, one.Each))
+            .OrderBy(one => one.Rate),
     ];
+
+    private static IEnumerable<(int At, double Rate, double Most)> RatesOf(Good good, int at, double each)
+    {
+        if (good.Paid > 0)
+        {
+            yield return (at, 0, each * Math.Min(good.Paid, good.Most));
+        }
+
+        if (good.Most > good.Paid)
+        {
+            yield return (at, good.Price / each, each * (good.Most - good.Paid));
+        }
+    }
 }
 
 /// <summary>Counts of goods.</summary>

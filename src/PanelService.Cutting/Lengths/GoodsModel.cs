@@ -65,7 +65,7 @@ internal sealed class GoodsModel
             long shortest = Shape.Of(Model.Types, [.. Model.Types.Select(type => type.On[stock])], kerf: 0)
                 .Where(shape => shape.Width <= length.Width).Min(shape => shape.Height);
             int least = (int)Math.Min(length.Limit, (shortest + length.Step - 1) / length.Step);
-            return new Good(s, ByLength: true, length.Width, length.Step, length.Price, least, length.Limit);
+            return new Good(s, ByLength: true, length.Width, length.Step, length.Price, least, length.Limit, length.Paid);
         }
 
         var sheet = _problem.Sheets[stock];

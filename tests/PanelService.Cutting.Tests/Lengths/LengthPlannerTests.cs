@@ -29,6 +29,35 @@ public sealed class LengthPlannerTests
         Assert.True(faults.Length == 0, faults.ToString());
     }
 
+    [Fact]
+    public void Steps_paid_for_and_steps_beyond_them_are_one_length()
+    {
+        // Three steps hold the piece; two are paid for.
+        var problem = new LengthProblem([], [new LengthStock(10, 5, 3, 20, Paid: 2)], [new Piece(10, 15, 1, [Turning.Upright])]);
+
+        Assert.Equal((3, 3), (LengthPlanner.Plan(problem, Effort.Quick).Spent, LengthPlanner.Plan(problem, Effort.Quick).LeastPossible));
+    }
+
+    [Theory]
+    [MemberData(nameof(Starts))]
+    public void Plan_and_bound_with_steps_paid_for_agree_with_brute_force(int start)
+    {
+        var faults = new StringBuilder();
+        for (int seed = start; seed < start + (InOneTest / 4); seed++)
+        {
+            var tiny = Tiny(seed);
+            var problem = tiny with { Lengths = tiny.Lengths.SetItem(0, tiny.Lengths[0] with { Paid = 1 + (seed % 4) }) };
+            var result = LengthPlanner.Plan(problem, Effort.Quick);
+            long? least = LeastWithPaid(problem);
+            bool right = least is { } optimum
+                ? result.Complete && result.Spent >= optimum && result.LeastPossible <= optimum
+                : !result.Complete;
+            faults.Append(right ? "" : $"\nseed {seed}: {result.Spent} and {result.LeastPossible}, brute force finds {least}");
+        }
+
+        Assert.True(faults.Length == 0, faults.ToString());
+    }
+
     [Theory]
     [InlineData(40)]
     [InlineData(41)]
@@ -122,6 +151,25 @@ public sealed class LengthPlannerTests
         faults.AddRange(result.Spent < optimum ? [$"{result.Spent} is spent, but no plan costs less than {optimum}"] : []);
         faults.AddRange(result.LeastPossible > optimum ? [$"the bound {result.LeastPossible} is above the optimum {optimum}"] : []);
         return faults;
+    }
+
+    /// <summary>Each number of steps of the first length by itself, in one piece at its price.</summary>
+    private static long? LeastWithPaid(LengthProblem problem)
+    {
+        var first = problem.Lengths[0];
+        int sheets = problem.Sheets.Length;
+        return Enumerable.Range(0, first.Limit + 1).Min(n =>
+        {
+            long price = first.Price * Math.Max(0, n - first.Paid);
+            var one = new Stock(first.Width, Math.Max(1, first.Step * n), 0, n == 0 ? 0 : 1);
+            var rest = EveryLength(problem with
+            {
+                Sheets = [.. problem.Sheets, one],
+                Lengths = problem.Lengths.RemoveAt(0),
+                Pieces = [.. problem.Pieces.Select(piece => piece with { On = [.. piece.On[..sheets], piece.On[sheets], .. piece.On[(sheets + 1)..]] })],
+            });
+            return new CheapestByForce(rest).Price() + price;
+        });
     }
 
     private static IEnumerable<string> Faults(LengthProblem problem, LengthResult result)
