@@ -5,6 +5,7 @@ using PanelService.Planning.Cloth;
 using PanelService.Planning.Costing;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Plans;
+using PanelService.Planning.Prices;
 using PanelService.Planning.Refusals;
 using PanelService.Planning.SawRun;
 using PanelService.Planning.Sizes;
@@ -31,11 +32,13 @@ public static class Planner
             return refusal;
         }
 
-        var choice = BatchPlanner.Cheapest(order, new Search(progress, default, cancellation));
+        var priced = Tax.AddedTo(order);
+        var choice = ShopSearch.Cheapest(priced, new Search(progress, default, cancellation));
         if (choice.Best.Complete)
         {
-            var boards = BoardPlanner.Gather(order, choice.Best.Boards, cancellation);
-            return new Planned(Write(order, choice with { Best = choice.Best with { Boards = boards } }, cancellation));
+            var boards = BoardPlanner.Gather(priced, choice.Best.Boards, cancellation);
+            var plan = Write(priced, choice with { Best = choice.Best with { Boards = boards } }, cancellation);
+            return new Planned(plan with { Order = order, Tax = Tax.In(order, plan.Buy) });
         }
 
         // What is missing for want of time is not missing in the studio.
@@ -52,9 +55,9 @@ public static class Planner
             order.Saw, Layouts.Of(batch.Boards, SizesOf(order, batch), order.Saw.Kerf), PanelResults.Marks(order));
     }
 
-    private static Plan Write(Order order, BatchChoice choice, CancellationToken cancellation)
+    private static Plan Write(Order asked, BatchChoice choice, CancellationToken cancellation)
     {
-        var batch = choice.Best;
+        var (order, batch, surplus) = Purchases.Of(asked, choice);
         var sizes = SizesOf(order, batch);
         var filled = WishPlanner.Fill(order, new FilledBatch(
             Layouts.Of(batch.Boards, sizes, order.Saw.Kerf),
@@ -70,16 +73,20 @@ public static class Planner
             sheets,
             ClothLayoutMaker.Make(order, filled.Cloth, marks),
             filled.Liquids,
-            batch.Strips.Layouts);
+            batch.Strips.Layouts)
+        {
+            Surplus = surplus,
+            Deliveries = choice.Deliveries,
+        };
         var buy = ShoppingList.Of(goods);
         var strength = StrengthMaker.Of(order, goods.Panels, sheets, new Coverings(goods.Cloth, goods.Liquids));
         return new Plan
         {
             Order = order,
             Panels = goods.Panels,
-            Proof = new Proof(batch.Spent, choice.LeastPossible),
-            BoardProof = new Proof(batch.Boards.Outcome.Spent, batch.Boards.Outcome.LeastPossible),
-            ClothProof = ClothProof.Of(order, batch.Cloth.Outcome, sizes),
+            Proof = new Proof(choice.Spent, choice.LeastPossible),
+            BoardProof = WithTopUps(new Proof(batch.Boards.Outcome.Spent, batch.Boards.Outcome.LeastPossible), choice, SaleUnit.Sheet),
+            ClothProof = WithTopUps(ClothProof.Of(order, batch.Cloth.Outcome, sizes), choice, SaleUnit.Step, SaleUnit.Roll),
             Sheets = goods.Sheets,
             SawRun = saw.Run,
             SawProof = saw.Proof,
@@ -92,11 +99,16 @@ public static class Planner
             StripProof = new Proof(batch.Strips.Spent, batch.Strips.LeastPossible),
             Liquids = goods.Liquids,
             Buy = buy,
+            Surplus = surplus,
+            Deliveries = choice.Deliveries,
             Cost = TallyMaker.Make(goods, buy),
-            Warnings = [.. batch.Liquids.Warnings, .. batch.Strips.Warnings],
+            Warnings = [.. batch.Liquids.Warnings, .. batch.Strips.Warnings, .. PriceWarnings.Of(choice)],
             StoppedEarly = batch.StoppedEarly || cancellation.IsCancellationRequested,
         };
     }
+
+    private static Proof WithTopUps(Proof proof, BatchChoice choice, params ReadOnlySpan<SaleUnit> units) =>
+        proof with { Spent = proof.Spent + Purchases.CostOf(choice.TopUps, units) };
 
     private static ImmutableArray<CutSize> SizesOf(Order order, Batch batch) => SizeGrower.Grow(
         CutSizes.Smallest(order),

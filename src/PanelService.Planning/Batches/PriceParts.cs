@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
+using PanelService.Planning.Prices;
 
 namespace PanelService.Planning.Batches;
 
@@ -48,7 +49,7 @@ internal readonly record struct PriceParts(Money Board, Money Cloth, Money Liqui
     // What a square metre takes at the cheapest container's price; nothing where none is for sale.
     private static decimal AreaPrice(LiquidSupply supply) => supply.Containers.IsEmpty
         ? 0
-        : supply.Containers.Min(container => container.Price.Minor / container.Volume.Millilitres) * VolumePerSquareMetre(supply);
+        : supply.Containers.Min(container => ContainerPrices.Lowest(container).Minor / container.Volume.Millilitres) * VolumePerSquareMetre(supply);
 
     private static decimal CoveredBy(Volume volume, LiquidSupply supply) => volume.Millilitres / VolumePerSquareMetre(supply);
 

@@ -28,7 +28,7 @@ internal sealed record BoardPlan(ImmutableArray<BoardPattern> Patterns, Immutabl
 internal sealed record BoardPattern(BoardStock Stock, Block Block, int Copies);
 
 /// <summary>What the engine was asked for boards, and its answer.</summary>
-/// <param name="Stocks">The boards, first of the problem's stocks.</param>
+/// <param name="Stocks">The boards, first of the problem's stocks; one that is partly paid for stands there twice.</param>
 /// <param name="Task">The problem.</param>
 /// <param name="Result">The answer.</param>
 internal sealed record BoardCut(ImmutableArray<BoardStock> Stocks, CutTask Task, CuttingResult Result);

@@ -3,6 +3,7 @@ using PanelService.Cutting;
 using PanelService.Cutting.Leftovers;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
+using PanelService.Planning.Prices;
 using PanelService.Planning.Sizes;
 
 namespace PanelService.Planning.Boards;
@@ -21,17 +22,25 @@ internal static class BoardPlanner
             ? SizeChoice.Cheaper(order, (sizes, heard) => PlanAt(order, new CutRequest(counts, sizes, ready), heard), search)
             : new BoardPlan([], [], CutOutcome.Nothing(order.Panels.Length));
 
-    private static BoardPlan PlanAt(Order order, CutRequest request, Search search)
+    private static BoardPlan PlanAt(Order order, CutRequest request, Search search) => BoardPrices.Vary(order)
+        ? BoardPrices.Cheapest(order, request, search)
+        : Run(order, request, [.. BoardStock.AllOf(order).Select(stock => new BoardOffer(stock, stock.ToStock()))], search);
+
+    /// <summary>One run of the engine.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="request">How many of each line at what size.</param>
+    /// <param name="offers">What can be cut up, at what price.</param>
+    /// <param name="search">Whom to tell, and when to stop.</param>
+    public static BoardPlan Run(Order order, CutRequest request, ImmutableArray<BoardOffer> offers, Search search)
     {
-        var stocks = BoardStock.AllOf(order);
         var material = new CutMaterial(
             line => order.Panels[line].NeedsBoard,
             size => (size.Width.Steps, size.Height.Steps),
-            (line, stock) => BoardFit.TurningOn(order.Panels[line], stocks[stock].Board),
+            (line, stock) => BoardFit.TurningOn(order.Panels[line], offers[stock].Board.Board),
             order.Saw.Kerf.Steps);
-        var task = CutTask.Of([.. stocks.Select(stock => stock.ToStock())], request, material);
+        var task = CutTask.Of([.. offers.Select(offer => offer.Stock)], request, material);
         var result = CuttingPlanner.Plan(task.Problem, order.Effort, search.Progress, search.Cancellation);
-        return Read(new BoardCut(stocks, task, result), order.Panels.Length);
+        return Read(new BoardCut([.. offers.Select(offer => offer.Board)], task, result), order.Panels.Length);
     }
 
     /// <summary>The same plan with larger leftovers, where that costs nothing.</summary>
@@ -63,7 +72,7 @@ internal static class BoardPlanner
     [
         .. result.Patterns
             .Where(use => use.Stock < stocks.Length)
-            .GroupBy(use => (use.Stock, use.Block))
+            .GroupBy(use => (Stock: stocks.IndexOf(stocks[use.Stock]), use.Block))
             .OrderBy(group => group.Key.Stock)
             .Select(group => new BoardPattern(stocks[group.Key.Stock], group.Key.Block, group.Sum(use => use.Copies))),
     ];

@@ -12,6 +12,9 @@ namespace PanelService.Planning.Cloth;
 internal sealed record ClothPlan(ImmutableArray<ClothPattern> Patterns, ImmutableArray<int> LineOf, CutOutcome Outcome)
     : MaterialPlan(Outcome)
 {
+    /// <summary>Whether what is paid for cost nothing in the run, so that it comes on top of the bound.</summary>
+    public bool PaidApart { get; init; }
+
     /// <summary>Where lines may grow.</summary>
     /// <param name="bench">The margins.</param>
     public IEnumerable<Room> Rooms(BenchSettings bench) => Patterns.Select(pattern => new Room(

@@ -14,6 +14,7 @@ using PanelService.Cutting;
 using PanelService.Planning.Cloth.Bounds;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
+using PanelService.Planning.Prices;
 using PanelService.Planning.Sizes;
 
 namespace PanelService.Planning.Cloth;
@@ -35,12 +36,21 @@ internal static class ClothPlanner
             ? SizeChoice.Cheaper(order, (sizes, heard) => PlanAt(order, new CutRequest(counts, sizes, ready), heard), search)
             : new ClothPlan([], [], CutOutcome.Nothing(order.Panels.Length));
 
-    private static ClothPlan PlanAt(Order order, CutRequest request, Search search)
+    private static ClothPlan PlanAt(Order order, CutRequest request, Search search) => ClothPrices.Vary(order)
+        ? ClothPrices.Cheapest(order, request, search)
+        : Run(order, request, search);
+
+    /// <summary>Plans at one price for each cloth; what is paid for costs nothing.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="request">How many of each line at what size.</param>
+    /// <param name="search">Whom to tell, and when to stop.</param>
+    public static ClothPlan Run(Order order, CutRequest request, Search search)
     {
         var reach = ClothReach.For(order, request);
-        var shelves = ShelfPlanner.Plans(order, ClothPieces.Of(order, request)).OrderBy(PriceOf).FirstOrDefault();
+        var shelves = ShelfPlanner.Plans(order, ClothPieces.Of(order, request))
+            .OrderBy(plan => ClothPrices.InRun(order, plan)).FirstOrDefault();
         return PlanByLengths(order, request, (reach, shelves.IsDefault ? [] : shelves), search)
-            ?? PlanByStocks(order, request, reach, search);
+            ?? PlanByStocks(ClothPrices.Unpaid(order), request, reach, search);
     }
 
     /// <summary>Plans with the engine for lengths; null where there are too many pieces, or it found no plan.</summary>
@@ -53,9 +63,9 @@ internal static class ClothPlanner
         }
 
         var task = new LengthTask(order, request, known.Reach);
-        long below = known.Shelves.IsEmpty ? long.MaxValue : PriceOf(known.Shelves).Minor;
+        long below = known.Shelves.IsEmpty ? long.MaxValue : ClothPrices.InRun(order, known.Shelves).Minor;
         var result = LengthPlanner.Plan(task.Problem, order.Effort, below, search.Progress, search.Cancellation);
-        return result.Complete || !known.Shelves.IsEmpty ? task.PlanOf(result, known.Shelves) : null;
+        return result.Complete || !known.Shelves.IsEmpty ? task.PlanOf(result, known.Shelves) with { PaidApart = true } : null;
     }
 
     private static ClothPlan PlanByStocks(Order order, CutRequest request, ClothReach reach, Search search)

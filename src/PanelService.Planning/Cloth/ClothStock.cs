@@ -17,6 +17,9 @@ namespace PanelService.Planning.Cloth;
 internal sealed record ClothStock(
     ClothSupply Cloth, Remnant? Remnant, int? Steps, Length Width, Length Length, Money Price, int? Limit)
 {
+    /// <summary>Whether it is a roll that is paid for whether cut into or not.</summary>
+    public bool IsPaid { get; init; }
+
     /// <summary>Bought or on hand.</summary>
     public Source Source => Remnant is null ? Source.Bought : Source.OnHand;
 

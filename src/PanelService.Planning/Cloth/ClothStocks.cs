@@ -19,9 +19,14 @@ internal static class ClothStocks
         Usable(order.Cloths.SelectMany((cloth, i) => Remnants(cloth).Concat(ForSale(
             cloth, cloth.Sale is SaleByLength { AtMost: { } most } ? [most] : reach.Steps[i]))));
 
-    /// <summary>Remnants and rolls alone.</summary>
+    /// <summary>Remnants and rolls alone; rolls that are paid for just before the others of their cloth.</summary>
     public static ImmutableArray<ClothStock> OfFixedLength(Order order) =>
-        Usable(order.Cloths.SelectMany(cloth => Remnants(cloth).Concat(ForSale(cloth, []))));
+        [.. Usable(order.Cloths.SelectMany(cloth => Remnants(cloth).Concat(ForSale(cloth, [])))).SelectMany(WithPaid)];
+
+    private static IEnumerable<ClothStock> WithPaid(ClothStock stock) =>
+        stock is { Remnant: null, Cloth.Sale: SaleByRoll { Paid: > 0 and var paid } }
+            ? Usable([stock with { Price = Money.Zero, Limit = paid, IsPaid = true }, stock with { Limit = stock.Limit - paid }])
+            : [stock];
 
     private static IEnumerable<ClothStock> Remnants(ClothSupply cloth) =>
         cloth.Remnants.Select(remnant => ClothStock.Of(cloth, remnant));

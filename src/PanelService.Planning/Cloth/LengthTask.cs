@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PanelService.Cutting;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
+using PanelService.Planning.Prices;
 using PanelService.Planning.Sizes;
 
 namespace PanelService.Planning.Cloth;
@@ -43,7 +44,7 @@ internal sealed class LengthTask
         ImmutableArray<int> lineOf = [.. _pieces.Select(piece => piece.LineNumber)];
         var nothing = CutOutcome.Nothing(_order.Panels.Length) with { StoppedEarly = result.StoppedEarly };
         var patterns = result.Complete ? PatternsOf(result) : otherwise;
-        var spent = result.Complete ? new Money(result.Spent) : patterns.Aggregate(Money.Zero, (sum, p) => sum + (p.Stock.Price * p.Copies));
+        var spent = result.Complete ? new Money(result.Spent) : ClothPrices.InRun(_order, patterns);
         return new ClothPlan(patterns, lineOf, nothing with
         {
             Spent = spent,
@@ -55,9 +56,15 @@ internal sealed class LengthTask
     private ImmutableArray<ClothPattern> PatternsOf(LengthResult result) =>
     [
         .. result.Uses.Where(use => StockOf(use) is not null)
-            .GroupBy(use => (use.Stock, use.Steps, use.Block))
-            .Select(group => new ClothPattern(StockOf(group.First())!, group.Key.Block, group.Sum(use => use.Copies))),
+            .GroupBy(use => (Stock: FirstAlike(use.Stock), use.Steps, use.Block))
+            .Select(group => new ClothPattern(StockOf(group.First() with { Stock = group.Key.Stock })!, group.Key.Block, group.Sum(use => use.Copies))),
     ];
+
+    // A roll paid for and one that is not are one sort: the plan knows only the latter.
+    private int FirstAlike(int stock) =>
+        stock + 1 < _sheets.Length && _sheets[stock].IsPaid && _sheets[stock + 1] is { Remnant: null } next && next.Cloth.Id == _sheets[stock].Cloth.Id
+            ? stock + 1
+            : stock;
 
     private ImmutableArray<int> ReadyOf(LengthResult result)
     {
@@ -90,7 +97,7 @@ internal sealed class LengthTask
     private static LengthStock LengthOf(ClothSupply cloth, int useful)
     {
         var sale = (SaleByLength)cloth.Sale!;
-        return new LengthStock((cloth.Width - (cloth.Selvedge * 2)).Steps, sale.Step.Steps, sale.Price.Minor, useful);
+        return new LengthStock((cloth.Width - (cloth.Selvedge * 2)).Steps, sale.Step.Steps, sale.Price.Minor, useful, sale.Paid);
     }
 
     private ImmutableArray<Turning> TurningOf(ClothPieces piece, int number) =>

@@ -9,6 +9,7 @@ internal enum CostPart
     Primer,
     Strips,
     Ready,
+    Delivery,
     Labour,
     Overheads,
     Consumables,

@@ -17,4 +17,11 @@ internal sealed record Goods(
     ImmutableArray<SheetLayout> Sheets,
     ImmutableArray<ClothLayout> Cloth,
     ImmutableArray<LiquidUse> Liquids,
-    ImmutableArray<StripLayout> Strips);
+    ImmutableArray<StripLayout> Strips)
+{
+    /// <summary>What is bought beyond what is cut.</summary>
+    public ImmutableArray<Surplus> Surplus { get; init; } = [];
+
+    /// <summary>The shops that charge, of those that something is bought in.</summary>
+    public ImmutableArray<Delivery> Deliveries { get; init; } = [];
+}

@@ -27,6 +27,9 @@ internal static class GoodsName
         return string.Create(CultureInfo.InvariantCulture, $"{name}, {container.Volume.In(units):0.##} {unit}");
     }
 
+    /// <summary>Delivery from a shop.</summary>
+    public static string Of(Shop shop) => $"delivery, {shop.Name ?? shop.Id}";
+
     /// <summary>A ready-made panel.</summary>
     public static string Of(PanelLine line, LengthUnit units) => $"ready-made panel, {Size(line.Width, line.Height, units)}";
 

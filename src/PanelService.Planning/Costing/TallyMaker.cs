@@ -20,6 +20,7 @@ internal static class TallyMaker
         var ledger = new CostLedger();
         ShareMaterials(goods, ledger);
         ShareReady(goods, ledger);
+        ShareDeliveries(goods, ledger);
         ShareWork(goods, ledger);
         var (consumables, tools) = Wear.Share(goods, ledger);
         var lines = goods.Panels.Select(panel => Line(panel, goods, ledger)).ToImmutableArray();
@@ -70,13 +71,23 @@ internal static class TallyMaker
         }
     }
 
+    // What is bought beyond what is cut goes back on the rack whole.
+    private static void ShareDeliveries(Goods goods, CostLedger ledger)
+    {
+        ledger.Keep(Sum(goods.Surplus.Select(surplus => surplus.Cost)));
+        ledger.Share(CostPart.Delivery, Sum(goods.Deliveries.Select(delivery => delivery.Charge)), ByArea(goods));
+    }
+
+    private static ImmutableArray<(string Mark, BigInteger Weight)> ByArea(Goods goods) =>
+        [.. goods.Panels.Select(panel => (panel.Line.Mark, (BigInteger)(panel.Line.Area * (panel.Made + panel.Bought)).SquareSteps))];
+
     private static void ShareWork(Goods goods, CostLedger ledger)
     {
         ledger.Share(CostPart.Labour, Labour.Of(goods), Labour.MinutesByLine(goods));
         ledger.Share(
             CostPart.Overheads,
             Sum(goods.Order.Overheads.Select(overhead => overhead.Cost)),
-            [.. goods.Panels.Select(panel => (panel.Line.Mark, (BigInteger)(panel.Line.Area * (panel.Made + panel.Bought)).SquareSteps))]);
+            ByArea(goods));
     }
 
     private static LineCost Line(PanelResult panel, Goods goods, CostLedger ledger)
@@ -92,6 +103,7 @@ internal static class TallyMaker
             Primer = ledger[mark, CostPart.Primer],
             Strips = ledger[mark, CostPart.Strips],
             Ready = ledger[mark, CostPart.Ready],
+            Delivery = ledger[mark, CostPart.Delivery],
             Labour = ledger[mark, CostPart.Labour],
             Overheads = ledger[mark, CostPart.Overheads],
             Consumables = ledger[mark, CostPart.Consumables],

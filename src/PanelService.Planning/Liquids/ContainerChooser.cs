@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Plans;
+using PanelService.Planning.Prices;
 
 namespace PanelService.Planning.Liquids;
 
@@ -44,7 +45,9 @@ internal sealed class ContainerChooser
             return ContainerChoice.None;
         }
 
-        return containers.IsEmpty ? null : new ContainerChooser(ByPricePerVolume(containers)).Choose(needed.Millilitres);
+        return containers.IsEmpty ? null
+            : containers.All(container => container.PriceFrom.IsEmpty) ? new ContainerChooser(ByPricePerVolume(containers)).Choose(needed.Millilitres)
+            : ContainerPrices.Choose(containers, needed);
     }
 
     private static ImmutableArray<Container> ByPricePerVolume(ImmutableArray<Container> containers) =>

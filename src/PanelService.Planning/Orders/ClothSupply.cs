@@ -27,6 +27,9 @@ public sealed record ClothSupply
     /// <summary>How it is sold; null: only remnants.</summary>
     public ClothSale? Sale { get; init; }
 
+    /// <summary>The id of the shop it is bought in; null: none that charges anything.</summary>
+    public string? Shop { get; init; }
+
     /// <summary>What lies in the studio.</summary>
     public ImmutableArray<Remnant> Remnants { get; init; } = [];
 
@@ -40,6 +43,12 @@ public abstract record ClothSale
     private protected ClothSale()
     {
     }
+
+    /// <summary>Lower prices for larger numbers of steps or rolls, counts rising, prices falling.</summary>
+    public ImmutableArray<PriceStep> PriceFrom { get; init; } = [];
+
+    /// <summary>So many steps or rolls are paid for already, whether cut into or not: of one level of the prices.</summary>
+    internal int Paid { get; init; }
 }
 
 /// <summary>Sold by length.</summary>

@@ -24,6 +24,9 @@ public sealed record LiquidSupply
     /// <summary>What it can be bought in.</summary>
     public ImmutableArray<Container> Containers { get; init; } = [];
 
+    /// <summary>The id of the shop it is bought in; null: none that charges anything.</summary>
+    public string? Shop { get; init; }
+
     /// <summary>What is in the studio already.</summary>
     public Volume OnHand { get; init; }
 
@@ -34,4 +37,8 @@ public sealed record LiquidSupply
 /// <summary>A bottle, tin or tub.</summary>
 /// <param name="Volume">What is in it.</param>
 /// <param name="Price">Its price.</param>
-public sealed record Container(Volume Volume, Money Price);
+public sealed record Container(Volume Volume, Money Price)
+{
+    /// <summary>Lower prices for larger numbers, counts rising, prices falling.</summary>
+    public ImmutableArray<PriceStep> PriceFrom { get; init; } = [];
+}

@@ -61,6 +61,12 @@ public sealed record Order
     /// <summary>Tools whose price is spread over the panels made.</summary>
     public ImmutableArray<Tool> Tools { get; init; } = [];
 
+    /// <summary>The shops that charge for getting goods from there.</summary>
+    public ImmutableArray<Shop> Shops { get; init; } = [];
+
+    /// <summary>Percent of tax that comes on top of every price paid in a shop; 0: prices are as they are paid.</summary>
+    public decimal TaxPercent { get; init; }
+
     /// <summary>How much work the search may do.</summary>
     public Effort Effort { get; init; } = Effort.Steady;
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 
 namespace PanelService.Planning.Plans;
@@ -56,6 +57,15 @@ public sealed record Plan
 
     /// <summary>The shopping list.</summary>
     public required ImmutableArray<Purchase> Buy { get; init; }
+
+    /// <summary>What is bought beyond what is cut, because that is cheaper.</summary>
+    public ImmutableArray<Surplus> Surplus { get; init; } = [];
+
+    /// <summary>The shops that charge, of those that something is bought in.</summary>
+    public ImmutableArray<Delivery> Deliveries { get; init; } = [];
+
+    /// <summary>How much of the shopping list is tax.</summary>
+    public Money Tax { get; init; }
 
     /// <summary>The tally.</summary>
     public required Tally Cost { get; init; }

@@ -22,10 +22,13 @@ public enum SaleUnit
 
     /// <summary>A ready-made panel.</summary>
     Panel,
+
+    /// <summary>What a shop charges for delivery, or for the way.</summary>
+    Delivery,
 }
 
 /// <summary>One line of the shopping list.</summary>
-/// <param name="Id">The good's id; a ready-made panel's is its mark.</param>
+/// <param name="Id">The good's id; a ready-made panel's is its mark, a delivery's its shop.</param>
 /// <param name="Name">What to ask for.</param>
 /// <param name="Quantity">How many.</param>
 /// <param name="SaleUnit">Of what.</param>

@@ -68,6 +68,9 @@ public sealed record LineCost
     /// <summary>Panels bought ready-made.</summary>
     public Money Ready { get; init; }
 
+    /// <summary>What shops charge for delivery, shared by area.</summary>
+    public Money Delivery { get; init; }
+
     /// <summary>Labour.</summary>
     public Money Labour { get; init; }
 
@@ -88,7 +91,7 @@ public sealed record LineCost
 
     /// <summary>The sum of the parts.</summary>
     public Money Total =>
-        Board + Cloth + Adhesive + Primer + Strips + Ready + Labour + Overheads + Consumables + Tools;
+        Board + Cloth + Adhesive + Primer + Strips + Ready + Delivery + Labour + Overheads + Consumables + Tools;
 }
 
 /// <summary>

@@ -26,6 +26,9 @@ internal sealed record CutOutcome(
     /// <summary>Whether the patterns hold for certain only at the smallest sizes.</summary>
     public bool AtSmallest { get; init; }
 
+    /// <summary>Whether combinations of quantity prices were left untried; the bound stays true.</summary>
+    public bool PricesOpen { get; init; }
+
     /// <summary>Whether the search was stopped.</summary>
     public bool StoppedEarly { get; init; }
 
@@ -39,6 +42,14 @@ internal sealed record CutOutcome(
         Spent = spent,
         Missing = [.. new int[Missing.Length]],
         Ready = [.. new int[Ready.Length]],
+    };
+
+    /// <summary>With the bounds of the same panels out of more goods.</summary>
+    /// <param name="wider">What they came to.</param>
+    public CutOutcome BoundedBy(CutOutcome wider) => this with
+    {
+        LeastPossible = wider.LeastPossible <= Spent ? wider.LeastPossible : Spent,
+        LeastAtNominal = wider.LeastAtNominal,
     };
 
     /// <summary>The same with another bound, of a plan at one set of sizes.</summary>

@@ -23,4 +23,12 @@ internal sealed record CutRequest(ImmutableArray<int> Counts, ImmutableArray<Cut
 /// <summary>Ready-made panels of one line.</summary>
 /// <param name="Price">What one costs here.</param>
 /// <param name="Most">How many may be taken.</param>
-internal sealed record ReadyOffer(Money Price, int Most);
+internal sealed record ReadyOffer(Money Price, int Most)
+{
+    /// <summary>What the ready-made panels taken cost at what they were offered for.</summary>
+    /// <param name="request">What was offered.</param>
+    /// <param name="taken">Per line: how many were taken.</param>
+    public static Money Cost(CutRequest request, ImmutableArray<int> taken) => taken
+        .Select((count, line) => (request.ReadyFor(line)?.Price ?? Money.Zero) * count)
+        .Aggregate(Money.Zero, (sum, cost) => sum + cost);
+}

@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using PanelService.Planning.Batches;
+using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
+using PanelService.Planning.Plans;
+
+namespace PanelService.Planning.Prices;
+
+/// <summary>What the shops charge for a batch.</summary>
+internal static class ShopBill
+{
+    /// <summary>The batch with the charges of the shops it buys in, topped up where that is cheaper than a charge.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="charging">The shops that charge.</param>
+    /// <param name="choice">The batch.</param>
+    public static BatchChoice WithCharges(Order order, ImmutableArray<Shop> charging, BatchChoice choice)
+    {
+        var deliveries = ImmutableArray.CreateBuilder<Delivery>();
+        var topUps = ImmutableArray.CreateBuilder<Surplus>();
+        foreach (var shop in charging)
+        {
+            var goods = SpentIn(shop, choice.Best, order);
+            if (goods == Money.Zero)
+            {
+                continue;
+            }
+
+            bool free = goods >= shop.FreeFrom;
+            var more = free || shop.FreeFrom is null ? [] : TopUp.Cheapest(ItemsOf(order, shop, choice.Best), shop.FreeFrom.Value - goods, shop.Charge);
+            topUps.AddRange(more);
+            goods += more.Aggregate(Money.Zero, (sum, surplus) => sum + surplus.Cost);
+            deliveries.Add(new Delivery(shop, goods, free || !more.IsEmpty ? Money.Zero : shop.Charge));
+        }
+
+        return choice with { Deliveries = deliveries.ToImmutable(), TopUps = topUps.ToImmutable() };
+    }
+
+    private static Money SpentIn(Shop shop, Batch batch, Order order)
+    {
+        var boards = order.Boards.Where(board => board.Shop == shop.Id)
+            .Select(board => PriceLevels.Of(board).Cheapest(Purchases.CountOf(board, batch)).Cost);
+        var cloth = order.Cloths.Where(cloth => cloth.Shop == shop.Id && cloth.Sale is not null)
+            .Select(cloth => PriceLevels.Of(cloth.Sale!).Cheapest(ClothPrices.CountOf(cloth, batch.Cloth.Patterns)).Cost);
+        var liquids = batch.Liquids.Uses.Where(use => use.Liquid.Shop == shop.Id).Select(use => use.BoughtCost);
+        return boards.Concat(cloth).Concat(liquids).Aggregate(Money.Zero, (sum, cost) => sum + cost);
+    }
+
+    // Only goods of one price, whatever the number: more of the others would change what those cut cost.
+    private static ImmutableArray<TopUpItem> ItemsOf(Order order, Shop shop, Batch batch)
+    {
+        var boards = order.Boards.Where(board => board.Shop == shop.Id && board.PriceFrom.IsEmpty && board.Price > Money.Zero)
+            .Select(board => new TopUpItem(board.Id, SaleUnit.Sheet, board.Price, board.ForSale - Purchases.CountOf(board, batch)));
+        var cloth = order.Cloths.Where(cloth => cloth.Shop == shop.Id && cloth.Sale is { PriceFrom.IsEmpty: true }).Select(cloth =>
+        {
+            var levels = PriceLevels.Of(cloth.Sale!);
+            return new TopUpItem(
+                cloth.Id,
+                cloth.Sale is SaleByRoll ? SaleUnit.Roll : SaleUnit.Step,
+                levels.Lowest,
+                levels.Most - ClothPrices.CountOf(cloth, batch.Cloth.Patterns));
+        });
+        return [.. boards.Concat(cloth).Where(item => item.Price > Money.Zero && item.Most is null or > 0)];
+    }
+}

@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
+
+namespace PanelService.Planning.Prices;
+
+/// <summary>What a shop sells.</summary>
+internal static class ShopGoods
+{
+    // In minor units: larger sums are not put together out of prices.
+    private const long MostSummed = 500_000;
+
+    /// <summary>Whether anything of the order is bought there.</summary>
+    public static bool Any(Order order, Shop shop) => Prices(order, shop).Any();
+
+    /// <summary>The order with nothing for sale in the charging shops that are not in a set.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="charging">The shops that charge.</param>
+    /// <param name="set">Those that are gone to.</param>
+    public static Order OnlyFrom(Order order, ImmutableArray<Shop> charging, ImmutableArray<Shop> set)
+    {
+        var closed = charging.Except(set).Select(shop => shop.Id).ToHashSet(StringComparer.Ordinal);
+        bool IsClosed(string? shop) => shop is not null && closed.Contains(shop);
+        return order with
+        {
+            Boards = [.. order.Boards.Select(board => IsClosed(board.Shop) ? board with { ForSale = 0, PriceFrom = [] } : board)],
+            Cloths = [.. order.Cloths.Select(cloth => IsClosed(cloth.Shop) ? cloth with { Sale = null } : cloth)],
+            Adhesives = [.. order.Adhesives.Select(liquid => IsClosed(liquid.Shop) ? liquid with { Containers = [] } : liquid)],
+            Primers = [.. order.Primers.Select(liquid => IsClosed(liquid.Shop) ? liquid with { Containers = [] } : liquid)],
+        };
+    }
+
+    /// <summary>
+    /// The least sum of prices there that comes to what the shop charges nothing from: nobody who is charged nothing has
+    /// spent less.
+    /// </summary>
+    public static Money LeastSum(Order order, Shop shop)
+    {
+        long from = shop.FreeFrom!.Value.Minor;
+        long[] prices = [.. Prices(order, shop).Select(price => price.Minor).Where(price => price > 0).Distinct()];
+        if (prices.Length == 0 || from > MostSummed)
+        {
+            return shop.FreeFrom.Value;
+        }
+
+        long most = from + prices.Min();
+        var sums = new bool[most + 1];
+        sums[0] = true;
+        for (long sum = 1; sum <= most; sum++)
+        {
+            sums[sum] = prices.Any(price => price <= sum && sums[sum - price]);
+        }
+
+        for (long sum = from; sum <= most; sum++)
+        {
+            if (sums[sum])
+            {
+                return new Money(sum);
+            }
+        }
+
+        return shop.FreeFrom.Value;
+    }
+
+    private static IEnumerable<Money> Prices(Order order, Shop shop) =>
+        order.Boards.Where(board => board.Shop == shop.Id && board.ForSale != 0).SelectMany(board => All(PriceLevels.Of(board)))
+            .Concat(order.Cloths.Where(cloth => cloth.Shop == shop.Id && cloth.Sale is not null).SelectMany(cloth => All(PriceLevels.Of(cloth.Sale!))))
+            .Concat(order.Adhesives.Concat(order.Primers).Where(liquid => liquid.Shop == shop.Id)
+                .SelectMany(liquid => liquid.Containers)
+                .SelectMany(container => All(PriceLevels.Of(container.Price, container.PriceFrom, most: null))));
+
+    private static IEnumerable<Money> All(PriceLevels levels) => levels.Levels.Select(level => level.Price);
+}
