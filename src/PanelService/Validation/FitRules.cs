@@ -14,7 +14,25 @@ internal sealed class FitRules : AbstractValidator<OrderRequest>
         TrimsLeaveBoard(order, context);
         UndersizeLeavesPanels(order, context);
         NamedLiquidsExist(order, context);
+        NamedShopsExist(order, context);
     });
+
+    private static void NamedShopsExist(OrderRequest order, ValidationContext<OrderRequest> context)
+    {
+        var named = Shops(order.Boards, "Boards", b => b.Shop)
+            .Concat(Shops(order.Cloths, "Cloths", c => c.Shop))
+            .Concat(Shops(order.Adhesives, "Adhesives", a => a.Shop))
+            .Concat(Shops(order.Primers, "Primers", p => p.Shop));
+        foreach ((string path, string shop) in named.Where(one => !(order.Shops ?? []).Any(shop => shop?.Id == one.Shop)))
+        {
+            context.AddFailure(path, $"The order has no shop with the id \"{shop}\".");
+        }
+    }
+
+    private static IEnumerable<(string Path, string Shop)> Shops<T>(IReadOnlyList<T?>? goods, string list, Func<T, string?> shop)
+        where T : class =>
+        (goods ?? []).Select((good, index) => (Path: $"{list}[{index}].Shop", Shop: good is null ? null : shop(good)))
+            .Where(one => one.Shop is not null).Select(one => (one.Path, one.Shop!));
 
     private static void TrimsLeaveBoard(OrderRequest order, ValidationContext<OrderRequest> context)
     {

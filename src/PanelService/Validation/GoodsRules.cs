@@ -41,6 +41,9 @@ internal sealed class BoardShapeRules : AbstractValidator<BoardRequest>
         RuleFor(b => b.Elasticity).Amount(10, 500_000);
         RuleFor(b => b.Poisson).Amount(0, 0.49m);
         RuleFor(b => b.Expansion).Amount(0, 10);
+        RuleFor(b => b.Shop).Word(WireLimits.IdLength);
+        this.Rising(b => b.Price, b => b.PriceFrom);
+        RuleForEach(b => b.PriceFrom).SetValidator(new PriceStepRules()!);
     }
 }
 
@@ -63,6 +66,7 @@ internal sealed class ClothRules : AbstractValidator<ClothRequest>
         RuleFor(c => c.Sale).Must((c, sale) => sale is not null || c.Remnants is { Count: > 0 })
             .WithMessage("Required where there are no remnants: how the cloth is sold, such as { \"by\": \"length\", \"step\": 36, \"price\": 31.00 }.");
         RuleFor(c => c.Sale).SetValidator(new ClothSaleRules()!);
+        RuleFor(c => c.Shop).Word(WireLimits.IdLength);
         RuleFor(c => c.Remnants).AtMostItems(WireLimits.Remnants);
         RuleForEach(c => c.Remnants).SetValidator(new RemnantRules()!);
     }
@@ -80,6 +84,8 @@ internal sealed class ClothSaleRules : AbstractValidator<ClothSaleRequest>
         RuleFor(s => s.By).Needed("\"length\" or \"roll\"");
         RuleFor(s => s.Price).Needed("the price of one step or one roll");
         RuleFor(s => s.Price).Money();
+        this.Rising(s => s.Price, s => s.PriceFrom);
+        RuleForEach(s => s.PriceFrom).SetValidator(new PriceStepRules()!);
         RuleFor(s => s.Step).Size(WireLimits.Side);
         RuleFor(s => s.Length).Size(WireLimits.Side);
         RuleFor(s => s.AtMost).Count(0, WireLimits.Stock);

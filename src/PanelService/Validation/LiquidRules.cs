@@ -20,6 +20,7 @@ internal sealed class LiquidRules : AbstractValidator<LiquidRequest>
         RuleFor(l => l.Containers).Must((l, containers) => containers is not { Count: 0 } || l.OnHand > 0)
             .WithMessage("Must have at least one container where nothing is on hand.");
         RuleForEach(l => l.Containers).SetValidator(new ContainerRules()!);
+        RuleFor(l => l.Shop).Word(WireLimits.IdLength);
         RuleFor(l => l.OnHand).Fault(volume => volume is < 0 or > WireLimits.Volume
             ? $"Must be a volume from 0 to {WireLimits.Volume}; this is {volume}."
             : null);
@@ -50,5 +51,7 @@ internal sealed class ContainerRules : AbstractValidator<ContainerRequest>
         RuleFor(c => c.Volume).Amount(WireLimits.LeastVolume, WireLimits.Volume);
         RuleFor(c => c.Price).Needed("its price");
         RuleFor(c => c.Price).Money();
+        this.Rising(c => c.Price, c => c.PriceFrom);
+        RuleForEach(c => c.PriceFrom).SetValidator(new PriceStepRules()!);
     }
 }

@@ -52,6 +52,9 @@ internal sealed class OrderRules : AbstractValidator<OrderRequest>
         RuleFor(o => o.Labour).SetValidator(new LabourRules()!);
         RuleFor(o => o.Overheads).AtMostItems(WireLimits.Overheads);
         RuleForEach(o => o.Overheads).SetValidator(new OverheadRules()!);
+        RuleFor(o => o.Shops).AtMostItems(WireLimits.Shops);
+        RuleForEach(o => o.Shops).SetValidator(new ShopRules()!);
+        RuleFor(o => o.Tax).SetValidator(new TaxRules()!);
         RuleFor(o => o.Consumables).AtMostItems(WireLimits.Wear);
         RuleForEach(o => o.Consumables).SetValidator(new ConsumableRules()!);
         RuleFor(o => o.Tools).AtMostItems(WireLimits.Wear);

@@ -15,6 +15,7 @@ internal sealed class UniquenessRules : AbstractValidator<OrderRequest>
         Refuse(Named("Strips", order.Strips, s => s.Id, "Id"), "id of a strip", context);
         Refuse(Named("Cloths", order.Cloths, c => c.Id, "Id"), "id of a cloth", context);
         Refuse(Named("Adhesives", order.Adhesives, a => a.Id, "Id"), "id of an adhesive", context);
+        Refuse(Named("Shops", order.Shops, s => s.Id, "Id"), "id of a shop", context);
         Refuse(Named("Primers", order.Primers, p => p.Id, "Id"), "id of a primer", context);
         foreach ((ClothRequest cloth, int index) in Present(order.Cloths))
         {

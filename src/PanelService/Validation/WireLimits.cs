@@ -15,6 +15,9 @@ internal static class WireLimits
     internal const int Containers = 50;
     internal const int Remnants = 1000;
     internal const int Overheads = 100;
+    internal const int Shops = 50;
+    internal const int PriceSteps = 20;
+    internal const decimal TaxPercent = 100;
     internal const int Wear = 100;
     internal const decimal LeastLasts = 0.01m;
     internal const decimal MostLasts = 1_000_000_000;

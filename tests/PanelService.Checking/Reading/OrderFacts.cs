@@ -30,6 +30,8 @@ internal sealed record OrderFacts
 
     public required bool PaysLabour { get; init; }
 
+    public required IReadOnlyList<ShopFacts> Shops { get; init; }
+
     public required IReadOnlyList<ConsumableFacts> Consumables { get; init; }
 
     public required IReadOnlyList<ToolFacts> Tools { get; init; }
@@ -106,6 +108,10 @@ internal sealed record LineFacts
 internal sealed record BoardFacts(
     string Id, string? Kind, long Thickness, long Width, long Height, long? Price, long? ForSale, long OnHand, long Value, long EdgeTrim, bool HasGrain)
 {
+    public PriceListFacts Prices { get; init; } = PriceListFacts.None;
+
+    public string? Shop { get; init; }
+
     // A board within 0.5 mm of a nominal thickness counts as that thickness.
     private static readonly long Near = Units.Millimetres(0.5m);
 
@@ -117,10 +123,33 @@ internal sealed record BoardFacts(
 
 /// <summary>A cloth.</summary>
 internal sealed record ClothFacts(
-    string Id, string? Kind, long Width, long Selvedge, bool WarpBinds, SaleFacts? Sale, IReadOnlyDictionary<string, RemnantFacts> Remnants);
+    string Id, string? Kind, long Width, long Selvedge, bool WarpBinds, SaleFacts? Sale, IReadOnlyDictionary<string, RemnantFacts> Remnants)
+{
+    public string? Shop { get; init; }
+}
 
 /// <summary>How a cloth is sold: steps of a length, or rolls.</summary>
-internal sealed record SaleFacts(bool ByRoll, long Length, long Price, long? Limit);
+internal sealed record SaleFacts(bool ByRoll, long Length, PriceListFacts Prices, long? Limit)
+{
+    public string Unit => ByRoll ? "roll" : "step";
+}
+
+/// <summary>What one costs, by how many are bought: the first entry from 0 on. Tax is in them.</summary>
+internal sealed record PriceListFacts(IReadOnlyList<(long Count, long Price)> Levels)
+{
+    public static readonly PriceListFacts None = new([]);
+
+    public long At(long count) => Levels.Where(level => level.Count <= count).Select(level => level.Price).LastOrDefault();
+
+    /// <summary>The least that at least so many cost, where no more than a limit are to be had.</summary>
+    public long Least(long count, long? limit) => Levels
+        .Select(level => Math.Max(count, level.Count)).Append(count)
+        .Where(bought => bought <= (limit ?? long.MaxValue))
+        .Min(bought => bought * At(bought));
+}
+
+/// <summary>A shop, its charge taxed.</summary>
+internal sealed record ShopFacts(string Id, long Charge, long? FreeFrom);
 
 /// <summary>Something worn out by metres, feet or panels.</summary>
 internal sealed record ConsumableFacts(string Per, long Price, decimal Lasts);
@@ -139,4 +168,7 @@ internal sealed record RemnantFacts(string Id, long Width, long Length, long Qua
 
 /// <summary>An adhesive or primer. Volumes in the document's units.</summary>
 internal sealed record LiquidFacts(
-    string Id, decimal VolumePerArea, IReadOnlyList<(decimal Volume, long Price)> Containers, decimal OnHand, long Value);
+    string Id, decimal VolumePerArea, IReadOnlyList<(decimal Volume, PriceListFacts Prices)> Containers, decimal OnHand, long Value)
+{
+    public string? Shop { get; init; }
+}

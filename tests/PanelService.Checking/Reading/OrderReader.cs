@@ -10,7 +10,10 @@ internal static class OrderReader
     /// <param name="plan">The plan, for what the order may leave open: units, currency, marks.</param>
     public static OrderFacts Read(JsonElement order, JsonElement plan)
     {
-        var units = new Units(plan.GetProperty("units").GetString()!, plan.GetProperty("currency").GetString()!);
+        var units = new Units(plan.GetProperty("units").GetString()!, plan.GetProperty("currency").GetString()!)
+        {
+            TaxPercent = order.Field("tax")?.GetProperty("percent").GetDecimal() ?? 0,
+        };
         var saw = order.Field("saw") ?? default;
         var bench = order.Field("bench") ?? default;
         var strength = order.Field("strength") ?? default;
@@ -40,10 +43,14 @@ internal static class OrderReader
             SmallestCloth = Pair(bench, "smallestCloth", units) ?? (Units.Inches(6), Units.Inches(8)),
             Margin = Pair(bench, "margin", units) ?? (Units.Inches(0.5m), Units.Inches(0.5m)),
             Overheads = order.List("overheads").Sum(one => units.Money(one.GetProperty("cost"))),
+            Shops = [.. order.List("shops").Select(shop => new ShopFacts(
+                shop.Text("id")!,
+                shop.Field("charge") is { } charge ? units.TaxedMoney(charge) : 0,
+                shop.Field("freeFrom") is { } from ? units.Money(from) : null))],
             Consumables = [.. order.List("consumables").Select(one => new ConsumableFacts(
-                one.Text("per")!, units.Money(one.GetProperty("price")), one.GetProperty("lasts").GetDecimal()))],
+                one.Text("per")!, units.TaxedMoney(one.GetProperty("price")), one.GetProperty("lasts").GetDecimal()))],
             Tools = [.. order.List("tools").Select(one => new ToolFacts(
-                units.Money(one.GetProperty("price")), one.GetProperty("spreadOver").GetInt64()))],
+                units.TaxedMoney(one.GetProperty("price")), one.GetProperty("spreadOver").GetInt64()))],
             PaysLabour = order.Field("labour")?.Field("perHour") is { } pay && pay.GetDecimal() > 0,
         };
 
@@ -71,7 +78,7 @@ internal static class OrderReader
         Cloth = line.Text("cloth"),
         Thickness = line.Field("thickness") is { } thickness ? units.OrderLength(thickness) : null,
         MayTurn = line.Flag("mayTurn", true),
-        ShopPrice = line.Field("shopPrice") is { } price ? units.Money(price) : null,
+        ShopPrice = line.Field("shopPrice") is { } price ? units.TaxedMoney(price) : null,
         MayBuy = line.Flag("mayBuy", false),
         Adhesive = line.Text("adhesive"),
         Primer = line.Text("primer"),
@@ -99,17 +106,27 @@ internal static class OrderReader
         units.OrderLength(board.GetProperty("thickness")),
         units.OrderLength(board.GetProperty("width")),
         units.OrderLength(board.GetProperty("height")),
-        board.Field("price") is { } price ? units.Money(price) : null,
+        board.Field("price") is { } price ? units.TaxedMoney(price) : null,
         board.Field("forSale")?.GetInt64(),
         board.Count("onHand", 0),
         board.Field("value") is { } value ? units.Money(value) : 0,
         board.Field("edgeTrim") is { } trim ? units.OrderLength(trim) : edgeTrim,
-        board.Text("grain") == "height");
+        board.Text("grain") == "height")
+    {
+        Prices = board.Field("price") is null ? PriceListFacts.None : Prices(board, units),
+        Shop = board.Text("shop"),
+    };
+
+    private static PriceListFacts Prices(JsonElement good, Units units) => new(
+    [
+        (0, units.TaxedMoney(good.GetProperty("price"))),
+        .. good.List("priceFrom").Select(step => (step.GetProperty("count").GetInt64(), units.TaxedMoney(step.GetProperty("price")))),
+    ]);
 
     private static StripGoodFacts Strip(JsonElement strip, Units units) => new(
         strip.GetProperty("id").GetString()!,
         units.OrderLength(strip.GetProperty("length")),
-        strip.Field("price") is { } price ? units.Money(price) : null,
+        strip.Field("price") is { } price ? units.TaxedMoney(price) : null,
         strip.Field("forSale")?.GetInt64(),
         strip.Count("onHand", 0),
         strip.Field("value") is { } value ? units.Money(value) : 0);
@@ -121,7 +138,10 @@ internal static class OrderReader
         cloth.Field("selvedge") is { } selvedge ? units.OrderLength(selvedge) : 0,
         cloth.Text("warp") == "height",
         cloth.Field("sale") is { } sale ? Sale(sale, units) : null,
-        cloth.List("remnants").Select(remnant => Remnant(remnant, units)).ToDictionary(remnant => remnant.Id));
+        cloth.List("remnants").Select(remnant => Remnant(remnant, units)).ToDictionary(remnant => remnant.Id))
+    {
+        Shop = cloth.Text("shop"),
+    };
 
     private static SaleFacts Sale(JsonElement sale, Units units)
     {
@@ -129,7 +149,7 @@ internal static class OrderReader
         return new SaleFacts(
             byRoll,
             units.OrderLength(sale.GetProperty(byRoll ? "length" : "step")),
-            units.Money(sale.GetProperty("price")),
+            Prices(sale, units),
             sale.Field(byRoll ? "forSale" : "atMost")?.GetInt64());
     }
 
@@ -147,8 +167,11 @@ internal static class OrderReader
         return new LiquidFacts(
             liquid.GetProperty("id").GetString()!,
             perArea * liquid.Count("coats", 1),
-            [.. liquid.List("containers").Select(one => (one.GetProperty("volume").GetDecimal(), units.Money(one.GetProperty("price"))))],
+            [.. liquid.List("containers").Select(one => (one.GetProperty("volume").GetDecimal(), Prices(one, units)))],
             liquid.Field("onHand")?.GetDecimal() ?? 0,
-            liquid.Field("value") is { } value ? units.Money(value) : 0);
+            liquid.Field("value") is { } value ? units.Money(value) : 0)
+        {
+            Shop = liquid.Text("shop"),
+        };
     }
 }

@@ -13,11 +13,19 @@ internal sealed record PlanFacts(
     ProofFacts BoardProof,
     ProofFacts ClothProof,
     CostFacts Cost,
+    IReadOnlyList<SurplusFacts> Surplus,
+    IReadOnlyList<DeliveryFacts> Deliveries,
     bool StoppedEarly,
     IReadOnlyList<StripFacts> Strips,
     ProofFacts? StripProof,
     IReadOnlyDictionary<string, int> Bars)
 {
+    /// <summary>How many of a good are on the shopping list.</summary>
+    public long Listed(string id, string unit) => Buy.Where(buy => buy.SaleUnit == unit && buy.Id == id).Sum(buy => buy.Quantity);
+
+    /// <summary>How many of a good are bought beyond what is cut.</summary>
+    public long Beyond(string id, string unit) => Surplus.Where(one => one.SaleUnit == unit && one.Id == id).Sum(one => one.Quantity);
+
     public PanelFacts? Panel(string mark) => Panels.FirstOrDefault(panel => panel.Mark == mark);
 }
 
@@ -65,6 +73,12 @@ internal sealed record StripFacts(
 internal sealed record LiquidUseFacts(
     string Id, decimal Needed, decimal FromHand, IReadOnlyList<(decimal Volume, long Count, long Price)> Bought, decimal Left);
 
+/// <summary>Goods bought beyond what is cut.</summary>
+internal sealed record SurplusFacts(string Id, string SaleUnit, long Quantity, long Cost, string Reason);
+
+/// <summary>A shop bought in.</summary>
+internal sealed record DeliveryFacts(string Shop, long Goods, long Charge);
+
 /// <summary>A line of the shopping list.</summary>
 internal sealed record BuyFacts(string Id, long Quantity, string SaleUnit, long UnitPrice, long Cost);
 
@@ -80,7 +94,7 @@ internal sealed record LineCostFacts(
     string Mark, long Quantity, IReadOnlyDictionary<string, long> Parts, decimal Each, long Total, IReadOnlyDictionary<string, decimal> ByArea, long? ShopPrice, decimal? SavedEach, decimal? SavedShare)
 {
     public static readonly IReadOnlyList<string> PartNames =
-        ["board", "cloth", "adhesive", "primer", "strips", "ready", "labour", "overheads", "consumables", "tools"];
+        ["board", "cloth", "adhesive", "primer", "strips", "ready", "delivery", "labour", "overheads", "consumables", "tools"];
 
     public string Where => $"cost of {Mark}";
 }

@@ -18,6 +18,11 @@ internal sealed class PlanReader(Units units, long sawKerf)
         Proof(plan.GetProperty("boardProof")),
         Proof(plan.GetProperty("clothProof")),
         Cost(plan.GetProperty("cost")),
+        [.. plan.GetProperty("surplus").EnumerateArray().Select(one => new SurplusFacts(
+            one.GetProperty("id").GetString()!, one.GetProperty("saleUnit").GetString()!, one.GetProperty("quantity").GetInt64(),
+            units.Money(one.GetProperty("cost")), one.GetProperty("reason").GetString()!))],
+        [.. plan.GetProperty("deliveries").EnumerateArray().Select(one => new DeliveryFacts(
+            one.GetProperty("shop").GetString()!, units.Money(one.GetProperty("goods")), units.Money(one.GetProperty("charge"))))],
         plan.Flag("stoppedEarly", false),
         [.. plan.List("strips").Select(Strip)],
         plan.Field("stripProof") is { } strips ? Proof(strips) : null,

@@ -91,6 +91,12 @@ internal sealed partial class Units
             : throw new FormatException($"{value.GetRawText()} has more digits than its currency.");
     }
 
+    /// <summary>Percent of tax on top of prices.</summary>
+    public decimal TaxPercent { get; init; }
+
+    /// <summary>A price in whole minor units with its tax, halves up.</summary>
+    public long TaxedMoney(JsonElement value) => Round(Money(value) * (1 + (TaxPercent / 100)));
+
     /// <summary>An amount in minor units, rounded or not.</summary>
     public decimal RoughMoney(JsonElement value) => value.GetDecimal() * minorPerMajor;
 

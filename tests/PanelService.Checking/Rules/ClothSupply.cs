@@ -69,8 +69,8 @@ internal static class ClothSupply
 
         long bought = layouts.Where(layout => !layout.OnHand)
             .Sum(layout => layout.Copies * (sale.ByRoll ? 1 : layout.Box.Height / sale.Length));
-        long listed = plan.Buy.Where(buy => buy.SaleUnit == (sale.ByRoll ? "roll" : "step") && buy.Id == cloth.Id).Sum(buy => buy.Quantity);
-        findings.Expect(bought <= (sale.Limit ?? long.MaxValue), where, $"{bought} bought of {sale.Limit} for sale");
-        findings.Expect(listed == bought, where, $"{listed} on the shopping list for {bought} cut up");
+        long listed = plan.Listed(cloth.Id, sale.Unit);
+        findings.Expect(listed <= (sale.Limit ?? long.MaxValue), where, $"{listed} bought of {sale.Limit} for sale");
+        findings.Expect(listed == bought + plan.Beyond(cloth.Id, sale.Unit), where, $"{listed} on the shopping list for {bought} cut up");
     }
 }

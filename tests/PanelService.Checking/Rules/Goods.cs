@@ -6,12 +6,12 @@ namespace PanelService.Checking.Rules;
 internal static class Goods
 {
     /// <summary>What one copy of a sheet costs.</summary>
-    public static long Each(OrderFacts order, SheetFacts sheet) => order.Boards.TryGetValue(sheet.Board, out var board)
-        ? sheet.OnHand ? board.Value : board.Price ?? 0
+    public static long Each(OrderFacts order, PlanFacts plan, SheetFacts sheet) => order.Boards.TryGetValue(sheet.Board, out var board)
+        ? sheet.OnHand ? board.Value : board.Prices.At(plan.Listed(board.Id, "sheet"))
         : 0;
 
     /// <summary>What one copy of a cloth costs.</summary>
-    public static long Each(OrderFacts order, ClothLayoutFacts layout)
+    public static long Each(OrderFacts order, PlanFacts plan, ClothLayoutFacts layout)
     {
         if (!order.Cloths.TryGetValue(layout.Cloth, out var cloth))
         {
@@ -23,16 +23,22 @@ internal static class Goods
             return cloth.Remnants.GetValueOrDefault(id)?.Value ?? 0;
         }
 
-        return cloth.Sale is { } sale ? sale.ByRoll ? sale.Price : sale.Price * (layout.Box.Height / sale.Length) : 0;
+        return cloth.Sale is { } sale
+            ? sale.Prices.At(plan.Listed(cloth.Id, sale.Unit)) * (sale.ByRoll ? 1 : layout.Box.Height / sale.Length)
+            : 0;
     }
 
     /// <summary>All boards, or only those on hand, or only those bought.</summary>
     public static long Boards(OrderFacts order, PlanFacts plan, bool? onHand) => plan.Sheets
-        .Where(sheet => onHand is null || sheet.OnHand == onHand).Sum(sheet => sheet.Copies * Each(order, sheet));
+        .Where(sheet => onHand is null || sheet.OnHand == onHand).Sum(sheet => sheet.Copies * Each(order, plan, sheet));
 
     /// <summary>All cloth, or only that on hand, or only that bought.</summary>
     public static long Cloth(OrderFacts order, PlanFacts plan, bool? onHand) => plan.Cloth
-        .Where(layout => onHand is null || layout.OnHand == onHand).Sum(layout => layout.Copies * Each(order, layout));
+        .Where(layout => onHand is null || layout.OnHand == onHand).Sum(layout => layout.Copies * Each(order, plan, layout));
+
+    /// <summary>What is bought of some goods beyond what is cut.</summary>
+    public static long Beyond(PlanFacts plan, params string[] units) =>
+        plan.Surplus.Where(one => units.Contains(one.SaleUnit)).Sum(one => one.Cost);
 
     /// <summary>What one copy of a strip costs.</summary>
     public static long Each(OrderFacts order, StripFacts strip) => order.Strips.TryGetValue(strip.Strip, out var good)

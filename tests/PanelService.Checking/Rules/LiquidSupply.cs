@@ -37,7 +37,7 @@ internal static class LiquidSupply
             Math.Abs(liquid.OnHand + bought - use.Needed - use.Left) <= Rounding, where, $"{use.Left} left of {liquid.OnHand} + {bought} less {use.Needed}");
         foreach (var (volume, count, price) in use.Bought)
         {
-            findings.Expect(liquid.Containers.Contains((volume, price)), where, $"no container of {volume} at {price}");
+            findings.Expect(liquid.Containers.Any(one => one.Volume == volume && one.Prices.At(count) == price), where, $"no container of {volume} at {price}");
             long listed = plan.Buy.Where(buy => buy.SaleUnit == "container" && buy.Id == use.Id && buy.UnitPrice == price).Sum(buy => buy.Quantity);
             long wanted = use.Bought.Where(one => one.Price == price).Sum(one => one.Count);
             findings.Expect(listed == wanted, where, $"{listed} on the shopping list for {wanted} at {price}");

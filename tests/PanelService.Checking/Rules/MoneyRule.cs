@@ -23,7 +23,7 @@ internal static class MoneyRule
         }
 
         CheckSaved(plan.Cost, findings);
-        return findings.All.Concat(SharesRule.Check(order, plan)).Concat(WearRule.Check(order, plan));
+        return findings.All.Concat(SharesRule.Check(order, plan)).Concat(WearRule.Check(order, plan)).Concat(ShopRule.Check(order, plan));
     }
 
     private static long Sum(PlanFacts plan, params string[] parts) =>
@@ -80,7 +80,7 @@ internal static class MoneyRule
         if (order.Line(line.Mark) is { } asked && plan.Panel(line.Mark) is { Bought: 0 }
             && sheets.Length > 0 && sheets.All(sheet => !sheet.OnHand) && sheets.Select(sheet => sheet.Board).Distinct().Count() == 1)
         {
-            decimal board = Goods.Each(order, sheets[0]) * (decimal)asked.Area / (decimal)sheets[0].Box.Area;
+            decimal board = Goods.Each(order, plan, sheets[0]) * (decimal)asked.Area / (decimal)sheets[0].Box.Area;
             findings.Expect(
                 Math.Abs(board - line.ByArea.GetValueOrDefault("board")) <= 1m, line.Where, $"by area: board {line.ByArea.GetValueOrDefault("board")} instead of {board}");
         }

@@ -11,7 +11,8 @@ internal static class ProofRule
     public static IEnumerable<Violation> Check(OrderFacts order, PlanFacts plan)
     {
         var findings = new Findings(Rule.Proof);
-        long boards = Goods.Boards(order, plan, onHand: null), cloth = Goods.Cloth(order, plan, onHand: null);
+        long boards = Goods.Boards(order, plan, onHand: null) + Goods.Beyond(plan, "sheet");
+        long cloth = Goods.Cloth(order, plan, onHand: null) + Goods.Beyond(plan, "step", "roll");
         CheckOne("boardProof", plan.BoardProof, findings);
         CheckOne("clothProof", plan.ClothProof, findings);
         CheckOne("proof", plan.Proof, findings);

@@ -12,10 +12,11 @@ internal static class SharesRule
     public static IEnumerable<Violation> Check(OrderFacts order, PlanFacts plan)
     {
         var findings = new Findings(Rule.Money);
-        Layout[] boards = [.. plan.Sheets.Select(sheet => new Layout(sheet.Copies, Goods.Each(order, sheet), sheet.Box, sheet.Pieces, sheet.Offcuts))];
-        Layout[] cloths = [.. plan.Cloth.Select(cloth => new Layout(cloth.Copies, Goods.Each(order, cloth), cloth.Box, cloth.Pieces, cloth.Offcuts))];
+        Layout[] boards = [.. plan.Sheets.Select(sheet => new Layout(sheet.Copies, Goods.Each(order, plan, sheet), sheet.Box, sheet.Pieces, sheet.Offcuts))];
+        Layout[] cloths = [.. plan.Cloth.Select(cloth => new Layout(cloth.Copies, Goods.Each(order, plan, cloth), cloth.Box, cloth.Pieces, cloth.Offcuts))];
         Layout[] strips = [.. plan.Strips.Select(strip => AsLayout(order, strip))];
-        decimal back = boards.Concat(cloths).Concat(strips).Sum(layout => layout.Kept) + plan.Liquids.Sum(LeftOfPool);
+        decimal back = boards.Concat(cloths).Concat(strips).Sum(layout => layout.Kept) + plan.Liquids.Sum(LeftOfPool)
+            + plan.Surplus.Sum(one => one.Cost);
         decimal rounding = boards.Length + cloths.Length + strips.Length + plan.Liquids.Count + 1;
         findings.Expect(
             Math.Abs(plan.Cost.BackOnRack - back) <= rounding, "cost", $"back on rack {plan.Cost.BackOnRack} instead of {back}");

@@ -50,9 +50,9 @@ internal static class SupplyRule
         long onHand = plan.Sheets.Where(sheet => sheet.Board == board.Id && sheet.OnHand).Sum(sheet => sheet.Copies);
         long bought = plan.Sheets.Where(sheet => sheet.Board == board.Id && !sheet.OnHand).Sum(sheet => sheet.Copies);
         findings.Expect(onHand <= board.OnHand, $"board {board.Id}", $"{onHand} used of {board.OnHand} on hand");
-        findings.Expect(bought <= (board.ForSale ?? long.MaxValue), $"board {board.Id}", $"{bought} bought of {board.ForSale} for sale");
-        long listed = plan.Buy.Where(buy => buy.SaleUnit == "sheet" && buy.Id == board.Id).Sum(buy => buy.Quantity);
-        findings.Expect(listed == bought, $"board {board.Id}", $"{listed} on the shopping list for {bought} bought");
+        long listed = plan.Listed(board.Id, "sheet");
+        findings.Expect(listed <= (board.ForSale ?? long.MaxValue), $"board {board.Id}", $"{listed} bought of {board.ForSale} for sale");
+        findings.Expect(listed == bought + plan.Beyond(board.Id, "sheet"), $"board {board.Id}", $"{listed} on the shopping list for {bought} bought");
     }
 
     private static void CheckThicknesses(OrderFacts order, PlanFacts plan, PanelFacts panel, Findings findings)
@@ -76,12 +76,13 @@ internal static class SupplyRule
             findings.Expect(buy.Quantity >= 1, where, $"quantity {buy.Quantity}");
             long?[] prices = buy.SaleUnit switch
             {
-                "sheet" => [order.Boards.GetValueOrDefault(buy.Id)?.Price],
-                "step" or "roll" => [order.Cloths.GetValueOrDefault(buy.Id)?.Sale?.Price],
+                "sheet" => [order.Boards.GetValueOrDefault(buy.Id)?.Prices.At(buy.Quantity)],
+                "step" or "roll" => [order.Cloths.GetValueOrDefault(buy.Id)?.Sale?.Prices.At(buy.Quantity)],
                 "strip" => [order.Strips.GetValueOrDefault(buy.Id)?.Price],
                 "panel" => [order.Line(buy.Id)?.ShopPrice],
+                "delivery" => [.. order.Shops.Where(shop => shop.Id == buy.Id).Select(shop => (long?)shop.Charge)],
                 "container" => [.. order.Adhesives.Values.Concat(order.Primers.Values)
-                    .Where(liquid => liquid.Id == buy.Id).SelectMany(liquid => liquid.Containers).Select(one => (long?)one.Price)],
+                    .Where(liquid => liquid.Id == buy.Id).SelectMany(liquid => liquid.Containers).Select(one => (long?)one.Prices.At(buy.Quantity))],
                 _ => [buy.UnitPrice],
             };
             findings.Expect(prices.Contains(buy.UnitPrice), where, $"unit price {buy.UnitPrice} is not the order's");

@@ -148,6 +148,19 @@ public sealed class PlanCheckerTests
     }
 
     [Theory]
+    [InlineData("delivery nobody is told of", "[]", "[]")]
+    [InlineData("delivery beside the shopping list", """[{"shop":"s","goods":6,"charge":3}]""", "[]")]
+    [InlineData("surplus that saves nothing", """[{"shop":"s","goods":6,"charge":3}]""", """[{"id":"hb","saleUnit":"sheet","quantity":1,"cost":6,"reason":"quantityPrice"}]""")]
+    [InlineData("surplus for a delivery that is charged", """[{"shop":"s","goods":6,"charge":3}]""", """[{"id":"hb","saleUnit":"sheet","quantity":1,"cost":6,"reason":"freeDelivery"}]""")]
+    public void Shop_that_charges_is_looked_after(string fault, string deliveries, string surplus)
+    {
+        string order = Put(Put(Order, "shops", """[{"id":"s","charge":3}]"""), "boards[0].shop", "\"s\"");
+        string plan = Put(Put(Plan, "deliveries", deliveries), "surplus", surplus);
+
+        Assert.True(PlanChecker.Check(order, plan).Any(found => found.Rule == Rule.Money), fault);
+    }
+
+    [Theory]
     [InlineData("panels[0].mayTurn", "false", Rule.Size)]
     [InlineData("boards[0].grain", "\"height\"", Rule.Size)]
     [InlineData("boards[0].edgeTrim", "\"1/4\"", Rule.Geometry)]
@@ -164,6 +177,11 @@ public sealed class PlanCheckerTests
     [InlineData("consumables", """[{"per":"sawFoot","price":12,"lasts":40}]""", Rule.Money)]
     [InlineData("consumables", """[{"per":"clothMetre","price":12,"lasts":40}]""", Rule.Money)]
     [InlineData("consumables", """[{"per":"panel","price":1,"lasts":10}]""", Rule.Money)]
+    [InlineData("boards[0].priceFrom", """[{"count":2,"price":2.5}]""", Rule.Money)]
+    [InlineData("boards[0].priceFrom", """[{"count":1,"price":5.5}]""", Rule.Supply)]
+    [InlineData("cloths[0].sale.priceFrom", """[{"count":2,"price":4}]""", Rule.Money)]
+    [InlineData("adhesives[0].containers[0].priceFrom", """[{"count":1,"price":7}]""", Rule.Supply)]
+    [InlineData("tax", """{"percent":10}""", Rule.Supply)]
     [InlineData("tools", """[{"price":30,"spreadOver":100}]""", Rule.Money)]
     public void Plan_of_another_order_is_found(string path, string value, Rule rule)
     {

@@ -37,6 +37,7 @@ internal sealed class RandomOrder
         AddLiquids(root);
         AddSettings(root);
         AddWear(root);
+        AddPrices(root);
         root["effort"] = "quick";
         AddCradles(root);
         Json = root.ToJsonString();
@@ -305,6 +306,58 @@ internal sealed class RandomOrder
             Maybe(strength, 40, "cradleInset", () => unit.Fine(Between(0, 4)));
             Maybe(strength, 40, "smallestStrip", () => Length(Between(longest / 20, longest / 8)));
             root["strength"] = strength;
+        }
+    }
+
+    // Lower prices for larger numbers, shops that charge, and tax.
+    private void AddPrices(JsonObject root)
+    {
+        Maybe(root, 20, "tax", () => new JsonObject { ["percent"] = Between(1, 2500) / 100m });
+        var priced = root["boards"]!.AsArray().Where(board => board!["forSale"]?.GetValue<int>() is not 0)
+            .Concat((root["cloths"]?.AsArray() ?? []).Select(cloth => cloth!["sale"]))
+            .Concat((root["adhesives"]?.AsArray() ?? []).Concat(root["primers"]?.AsArray() ?? []).SelectMany(liquid => liquid!["containers"]!.AsArray()));
+        foreach (var good in Chance(25) ? priced : [])
+        {
+            Maybe(good!.AsObject(), 25, "priceFrom", () => PriceFrom(decimal.Parse(good!["price"]!.ToJsonString(), CultureInfo.InvariantCulture)));
+        }
+
+        if (Chance(15))
+        {
+            AddShops(root);
+        }
+    }
+
+    private JsonArray PriceFrom(decimal price)
+    {
+        decimal unit = digits == 0 ? 1 : 100;
+        var steps = new JsonArray();
+        int count = 1;
+        for (int i = Between(1, 2); i > 0; i--)
+        {
+            count += Between(1, 4);
+            price = Math.Floor(price * unit * Between(60, 95) / 100) / unit;
+            steps.Add(new JsonObject { ["count"] = count, ["price"] = digits == 0 ? JsonValue.Create((int)price) : JsonValue.Create(price) });
+        }
+
+        return steps;
+    }
+
+    private void AddShops(JsonObject root)
+    {
+        root["shops"] = List(Between(1, 2), number =>
+        {
+            var shop = new JsonObject { ["id"] = $"shop-{number}" };
+            Maybe(shop, 80, "charge", () => Money(100, 2500));
+            Maybe(shop, 50, "freeFrom", () => Money(500, 12000));
+            return shop;
+        });
+        int shops = root["shops"]!.AsArray().Count;
+        foreach (string list in (string[])["boards", "cloths", "adhesives", "primers"])
+        {
+            foreach (var good in root[list]?.AsArray() ?? [])
+            {
+                Maybe(good!.AsObject(), 60, "shop", () => $"shop-{Between(1, shops)}");
+            }
         }
     }
 

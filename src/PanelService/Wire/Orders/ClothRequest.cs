@@ -26,6 +26,9 @@ internal sealed record ClothRequest
     /// <summary>How it is sold.</summary>
     public ClothSaleRequest? Sale { get; init; }
 
+    /// <summary>The id of the shop it is bought in; null: one that charges nothing.</summary>
+    public string? Shop { get; init; }
+
     /// <summary>What lies in the studio; at most 1000.</summary>
     public IReadOnlyList<RemnantRequest?>? Remnants { get; init; }
 
@@ -52,6 +55,9 @@ internal sealed record ClothSaleRequest
     /// <summary>Money for one step or one roll. Required.</summary>
     [Required]
     public decimal? Price { get; init; }
+
+    /// <summary>Lower prices for larger numbers, counts rising, prices falling; at most 20.</summary>
+    public IReadOnlyList<PriceStepRequest?>? PriceFrom { get; init; }
 
     /// <summary>Sold by length: at most so many steps in all; null: any number.</summary>
     public int? AtMost { get; init; }

@@ -40,6 +40,8 @@ internal sealed class GoodsTranslation(OrderMeasures measures)
         Width = board.Width!.Value,
         Height = board.Height!.Value,
         Price = Money(board.Price),
+        PriceFrom = PriceFrom(board.PriceFrom),
+        Shop = board.Shop,
         ForSale = board.ForSale,
         OnHand = board.OnHand ?? 0,
         Value = Money(board.Value),
@@ -55,6 +57,7 @@ internal sealed class GoodsTranslation(OrderMeasures measures)
         Width = cloth.Width!.Value,
         Selvedge = cloth.Selvedge ?? Length.Zero,
         Sale = Sale(cloth.Sale),
+        Shop = cloth.Shop,
         Remnants = Remnants(cloth.Remnants),
         Weight = StrengthTranslation.ClothWeight(cloth.Weight, measures.Units),
         Warp = cloth.Warp == ClothWarp.Height ? Grain.Height : Grain.Any,
@@ -62,8 +65,8 @@ internal sealed class GoodsTranslation(OrderMeasures measures)
 
     private ClothSale? Sale(ClothSaleRequest? sale) => sale?.By switch
     {
-        ClothSaleBy.Length => new SaleByLength(sale.Step!.Value, Money(sale.Price), sale.AtMost),
-        ClothSaleBy.Roll => new SaleByRoll(sale.Length!.Value, Money(sale.Price), sale.ForSale),
+        ClothSaleBy.Length => new SaleByLength(sale.Step!.Value, Money(sale.Price), sale.AtMost) { PriceFrom = PriceFrom(sale.PriceFrom) },
+        ClothSaleBy.Roll => new SaleByRoll(sale.Length!.Value, Money(sale.Price), sale.ForSale) { PriceFrom = PriceFrom(sale.PriceFrom) },
         _ => null,
     };
 
@@ -84,12 +87,16 @@ internal sealed class GoodsTranslation(OrderMeasures measures)
         CoverageArea = AreaFrom(liquid.Coverage!.Area!.Value),
         CoverageVolume = Volume.From(liquid.Coverage.Volume!.Value, measures.Units),
         Containers = [.. liquid.Containers!.OfType<ContainerRequest>().Select(Container)],
+        Shop = liquid.Shop,
         OnHand = Volume.From(liquid.OnHand ?? 0, measures.Units),
         Value = Money(liquid.Value),
     };
 
     private Container Container(ContainerRequest container) =>
-        new(Volume.From(container.Volume!.Value, measures.Units), Money(container.Price));
+        new(Volume.From(container.Volume!.Value, measures.Units), Money(container.Price)) { PriceFrom = PriceFrom(container.PriceFrom) };
+
+    private ImmutableArray<PriceStep> PriceFrom(IReadOnlyList<PriceStepRequest?>? from) =>
+        [.. (from ?? []).OfType<PriceStepRequest>().Select(step => new PriceStep(step.Count!.Value, Money(step.Price)))];
 
     private Area AreaFrom(decimal area) => Area.From(area, measures.Units);
 

@@ -22,6 +22,9 @@ internal sealed record LiquidRequest
     [Required]
     public IReadOnlyList<ContainerRequest?>? Containers { get; init; }
 
+    /// <summary>The id of the shop it is bought in; null: one that charges nothing.</summary>
+    public string? Shop { get; init; }
+
     /// <summary>The volume in the studio already. Default 0.</summary>
     public decimal? OnHand { get; init; }
 
@@ -51,4 +54,7 @@ internal sealed record ContainerRequest
     /// <summary>Money. Required.</summary>
     [Required]
     public decimal? Price { get; init; }
+
+    /// <summary>Lower prices for larger numbers, counts rising, prices falling; at most 20.</summary>
+    public IReadOnlyList<PriceStepRequest?>? PriceFrom { get; init; }
 }

@@ -57,6 +57,12 @@ internal sealed record OrderRequest : IMeasuredRequest
     /// <summary>Costs of the batch as a whole; at most 100.</summary>
     public IReadOnlyList<OverheadRequest?>? Overheads { get; init; }
 
+    /// <summary>The shops that charge for getting goods from there; at most 50.</summary>
+    public IReadOnlyList<ShopRequest?>? Shops { get; init; }
+
+    /// <summary>Tax on top of the prices; null: prices are as they are paid.</summary>
+    public TaxRequest? Tax { get; init; }
+
     /// <summary>What the work wears out; at most 100.</summary>
     public IReadOnlyList<ConsumableRequest?>? Consumables { get; init; }
 

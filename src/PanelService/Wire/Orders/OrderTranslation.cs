@@ -33,6 +33,9 @@ internal sealed class OrderTranslation(OrderMeasures measures)
             Strength = StrengthTranslation.Settings(request.Strength, measures.Units),
             LabourPerHour = Money(request.Labour?.PerHour),
             Overheads = [.. (request.Overheads ?? []).OfType<OverheadRequest>().Select(o => new Overhead(o.Name ?? "", Money(o.Cost)))],
+            Shops = [.. (request.Shops ?? []).OfType<ShopRequest>()
+                .Select(s => new Shop(s.Id!, s.Name, Money(s.Charge), s.FreeFrom is null ? null : Money(s.FreeFrom)))],
+            TaxPercent = request.Tax?.Percent ?? 0,
             Consumables = [.. (request.Consumables ?? []).OfType<ConsumableRequest>()
                 .Select(c => new Consumable(c.Name ?? "", c.Per!.Value, Money(c.Price), c.Lasts!.Value))],
             Tools = [.. (request.Tools ?? []).OfType<ToolRequest>()

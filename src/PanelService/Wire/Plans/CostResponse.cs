@@ -67,6 +67,9 @@ internal sealed record PanelCostResponse
     /// <summary>Panels bought ready-made.</summary>
     public required decimal Ready { get; init; }
 
+    /// <summary>What shops charge for delivery, shared by area.</summary>
+    public required decimal Delivery { get; init; }
+
     /// <summary>Labour.</summary>
     public required decimal Labour { get; init; }
 
@@ -130,10 +133,29 @@ internal sealed record ConsumableUseResponse(string Name, WornBy Per, decimal Am
 internal sealed record ToolUseResponse(string Name, int Panels, decimal Cost);
 
 /// <summary>One line of the shopping list.</summary>
-/// <param name="Id">The good's id; a ready-made panel's is its mark.</param>
+/// <param name="Id">The good's id; a ready-made panel's is its mark, a delivery's its shop's id.</param>
 /// <param name="Name">What to ask for.</param>
 /// <param name="Quantity">How many.</param>
 /// <param name="SaleUnit">Of what.</param>
 /// <param name="UnitPrice">Price of one.</param>
 /// <param name="Cost">What the line costs.</param>
 internal sealed record PurchaseResponse(string Id, string Name, int Quantity, SaleUnit SaleUnit, decimal UnitPrice, decimal Cost);
+
+/// <summary>Goods bought beyond what is cut, because that is cheaper; they go back on the rack whole and stand in buy.</summary>
+/// <param name="Id">The board or cloth.</param>
+/// <param name="SaleUnit">Sheets, steps or rolls.</param>
+/// <param name="Quantity">How many.</param>
+/// <param name="Cost">What they cost.</param>
+/// <param name="Reason">So many cost less together, or nothing is charged for delivery then.</param>
+internal sealed record SurplusResponse(string Id, SaleUnit SaleUnit, int Quantity, decimal Cost, SurplusReason Reason);
+
+/// <summary>A shop that charges, where something is bought there.</summary>
+/// <param name="Shop">Its id.</param>
+/// <param name="Goods">What the goods bought there come to.</param>
+/// <param name="Charge">What is charged on top; 0 where the goods come to enough.</param>
+internal sealed record DeliveryResponse(string Shop, decimal Goods, decimal Charge);
+
+/// <summary>The tax that is in the plan's prices.</summary>
+/// <param name="Percent">The percentage, put on the price of one and rounded there, halves up.</param>
+/// <param name="InCash">How much of the cash is tax.</param>
+internal sealed record TaxResponse(decimal Percent, decimal InCash);

@@ -31,6 +31,7 @@ internal sealed class CostTranslation(Plan plan)
         Primer = _numbers.Of(line.Primer),
         Strips = _numbers.Of(line.Strips),
         Ready = _numbers.Of(line.Ready),
+        Delivery = _numbers.Of(line.Delivery),
         Labour = _numbers.Of(line.Labour),
         Overheads = _numbers.Of(line.Overheads),
         Consumables = _numbers.Of(line.Consumables),

@@ -78,6 +78,15 @@ internal sealed record PlanResponse
     /// <summary>What it takes from stock, by the pencil ids; left out where it takes nothing from there.</summary>
     public IReadOnlyList<FromStockResponse>? FromStock { get; init; }
 
+    /// <summary>What is bought beyond what is cut, because that is cheaper.</summary>
+    public required IReadOnlyList<SurplusResponse> Surplus { get; init; }
+
+    /// <summary>The shops that charge, of those that something is bought in.</summary>
+    public required IReadOnlyList<DeliveryResponse> Deliveries { get; init; }
+
+    /// <summary>The tax in all prices of the plan; left out where the order names none.</summary>
+    public TaxResponse? Tax { get; init; }
+
     /// <summary>The tally.</summary>
     public required CostResponse Cost { get; init; }
 

@@ -33,6 +33,9 @@ internal sealed class PlanTranslation(string id, Plan plan, DrawingLinks drawing
         StripProof = Proof(plan.StripProof),
         Liquids = [.. plan.Liquids.Select(Liquid)],
         Buy = [.. plan.Buy.Select(Purchase)],
+        Surplus = [.. plan.Surplus.Select(one => new SurplusResponse(one.Id, one.SaleUnit, one.Quantity, _numbers.Of(one.Cost), one.Reason))],
+        Deliveries = [.. plan.Deliveries.Select(one => new DeliveryResponse(one.Shop.Id, _numbers.Of(one.Goods), _numbers.Of(one.Charge)))],
+        Tax = plan.Order.TaxPercent == 0 ? null : new TaxResponse(plan.Order.TaxPercent, _numbers.Of(plan.Tax)),
         Cost = new CostTranslation(plan).Write(),
         Warnings = [.. plan.Warnings.Select(w => new WarningResponse(w.Id, w.Text))],
     };
