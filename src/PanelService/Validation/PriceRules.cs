@@ -53,7 +53,7 @@ internal static class PriceFromRules
         rules.RuleFor(from).Custom((steps, context) =>
         {
             decimal? before = price(context.InstanceToValidate);
-            int? count = 1;
+            int? count = null;
             for (int i = 0; i < (steps?.Count ?? 0); i++)
             {
                 Check(steps![i], i, count, before, context);

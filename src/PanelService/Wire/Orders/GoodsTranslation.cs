@@ -96,7 +96,7 @@ internal sealed class GoodsTranslation(OrderMeasures measures)
         new(Volume.From(container.Volume!.Value, measures.Units), Money(container.Price)) { PriceFrom = PriceFrom(container.PriceFrom) };
 
     private ImmutableArray<PriceStep> PriceFrom(IReadOnlyList<PriceStepRequest?>? from) =>
-        [.. (from ?? []).OfType<PriceStepRequest>().Select(step => new PriceStep(step.Count!.Value, Money(step.Price)))];
+        from is null ? [] : [.. from.OfType<PriceStepRequest>().Select(step => new PriceStep(step.Count!.Value, Money(step.Price)))];
 
     private Area AreaFrom(decimal area) => Area.From(area, measures.Units);
 
