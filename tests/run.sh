@@ -93,6 +93,14 @@ for project in tests/*.Tests/*.csproj; do
   fi
 done
 
-passed=$(counter passed)
-failed=$(($(counter failed) + $(counter error) + $(counter timeout) + $(counter aborted) + broken))
+# The folder a studio would run: published with its runtime, started, asked, stopped.
+step "published folder"
+if tests/published.sh; then
+  published=1
+else
+  published=0
+fi
+
+passed=$(($(counter passed) + published))
+failed=$((1 - published + $(counter failed) + $(counter error) + $(counter timeout) + $(counter aborted) + broken))
 finished=true

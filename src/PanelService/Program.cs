@@ -2,7 +2,6 @@ using PanelService.Documentation;
 using PanelService.Endpoints;
 using PanelService.FrontDoor;
 using PanelService.Hosting;
-using Serilog;
 
 var builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
 builder.AddPage();
@@ -19,14 +18,17 @@ if (!DoorCommands.MayStart(reach, dataFolder, Console.Error))
     return DoorCommands.BadConfiguration;
 }
 
-builder.Services.AddLogs();
+builder.Services.AddLogs(builder.Configuration, dataFolder);
+builder.Services.AddMetrics(builder.Configuration);
+builder.Services.AddSystemd();
+builder.Services.AddWindowsService();
 builder.Services.AddWire();
 builder.Services.AddMemory(builder.Configuration);
 builder.Services.AddPlanning(builder.Configuration);
 builder.Services.AddDocumentation();
 
 var app = builder.Build();
-app.UseSerilogRequestLogging();
+app.UseRequestLog();
 app.UseProblemAnswers();
 app.UseSafetyHeaders();
 app.UseOwnNames();

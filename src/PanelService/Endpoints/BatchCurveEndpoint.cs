@@ -1,6 +1,7 @@
 using System.Globalization;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.Extensions.Options;
+using PanelService.FrontDoor;
 using PanelService.Http;
 using PanelService.Planning.Orders;
 using PanelService.Validation;
@@ -37,7 +38,7 @@ internal static class BatchCurveEndpoint
                 return Curve(id, order, points, limit);
             }
 
-            PlanSnapshot? last = await repeater.PlanAsync(order, times, http.RequestAborted);
+            PlanSnapshot? last = await repeater.PlanAsync(ClientName.Of(http), order, times, http.RequestAborted);
             if (http.RequestAborted.IsCancellationRequested)
             {
                 return TypedResults.Empty;

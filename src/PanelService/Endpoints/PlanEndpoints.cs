@@ -1,7 +1,9 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.Options;
+using PanelService.FrontDoor;
 using PanelService.Http;
+using PanelService.Planning.Orders;
 using PanelService.Shelves;
 using PanelService.Store.Plans;
 using PanelService.Wire.Orders;
@@ -50,7 +52,8 @@ internal static class PlanEndpoints
             return fault;
         }
 
-        if (desk.Take(new OrderTranslation(body.Measures).Read(body.Value!), [.. Remarks.On(body.Value!), .. body.Filled!.Remarks], new PlanOrigin(body.Text, body.Filled.Links)) is not { } job)
+        Order order = new OrderTranslation(body.Measures).Read(body.Value!);
+        if (desk.Take(ClientName.Of(http), order, [.. Remarks.On(body.Value!), .. body.Filled!.Remarks], new PlanOrigin(body.Text, body.Filled.Links)) is not { } job)
         {
             http.Response.Headers.RetryAfter = options.Value.RetryAfterSeconds.ToString(System.Globalization.CultureInfo.InvariantCulture);
             return Problems.AllBusy();

@@ -21,6 +21,7 @@ internal static class Problems
     internal const string NoPlan = "/problems/no-plan";
     internal const string NoPlanInTime = "/problems/no-plan-in-time";
     internal const string Busy = "/problems/busy";
+    internal const string NotReadyNow = "/problems/not-ready";
     internal const string InternalError = "/problems/internal-error";
 
     internal static ProblemHttpResult Invalid(Faults faults) => With(
@@ -86,6 +87,12 @@ internal static class Problems
         StatusCodes.Status503ServiceUnavailable,
         "All planners are busy.",
         "Nothing was planned. Try again after the number of seconds that Retry-After names.");
+
+    internal static ProblemHttpResult NotReady(string why) => Of(
+        NotReadyNow,
+        StatusCodes.Status503ServiceUnavailable,
+        "Not ready to take an order.",
+        why);
 
     internal static ProblemDetails StoppedTooSoon() => new()
     {

@@ -17,15 +17,16 @@ internal sealed class BatchRepeater(PlannerQueue queue)
     };
 
     /// <summary>Plans it; null where every planner is busy and the queue is full.</summary>
+    /// <param name="client">Who asked; clients take turns.</param>
     /// <param name="order">The order.</param>
     /// <param name="times">How many times, 1 or more.</param>
     /// <param name="gone">Ends the search: nobody wants the plan any more.</param>
     /// <returns>The last snapshot.</returns>
-    internal async Task<PlanSnapshot?> PlanAsync(Order order, int times, CancellationToken gone)
+    internal async Task<PlanSnapshot?> PlanAsync(string client, Order order, int times, CancellationToken gone)
     {
         // Not kept on the desk: these plans have no address, and must not push others out.
         var job = new PlanJob(PlanStore.NewId(), Repeat(order, times), ImmutableArray<Planning.Plans.Warning>.Empty);
-        if (!queue.TryAdd(job))
+        if (!queue.TryAdd(client, job))
         {
             return null;
         }

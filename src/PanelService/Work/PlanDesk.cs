@@ -12,13 +12,14 @@ namespace PanelService.Work;
 internal sealed class PlanDesk(PlanStore store, PlannerQueue queue, PlanBook book, Studio studio)
 {
     /// <summary>Takes an order in; null where every planner is busy and the queue is full.</summary>
+    /// <param name="client">Whose it is; clients take turns.</param>
     /// <param name="order">The order.</param>
     /// <param name="remarks">Warnings about how it was read, for the plan to carry.</param>
     /// <param name="origin">Where the order came from.</param>
-    internal PlanJob? Take(Order order, ImmutableArray<Warning> remarks, PlanOrigin origin)
+    internal PlanJob? Take(string client, Order order, ImmutableArray<Warning> remarks, PlanOrigin origin)
     {
         var job = new PlanJob(PlanStore.NewId(), order, remarks, origin);
-        if (!queue.TryAdd(job))
+        if (!queue.TryAdd(client, job))
         {
             return null;
         }

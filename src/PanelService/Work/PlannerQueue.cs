@@ -1,27 +1,40 @@
-using System.Threading.Channels;
 using Microsoft.Extensions.Options;
 
 namespace PanelService.Work;
 
 /// <summary>A fixed number of planners and a bounded queue before them.</summary>
 internal sealed partial class PlannerQueue(
-    PlanOrder planOrder, PlanKeeper keeper, IOptions<PlanningOptions> options, TimeProvider clock, ILogger<PlannerQueue> log) : BackgroundService
+    PlanOrder planOrder, PlanKeeper keeper, IOptions<PlanningOptions> options, PlanningMeter meter, TimeProvider clock, ILogger<PlannerQueue> log) : BackgroundService
 {
-    private readonly Channel<PlanJob> _waiting = Channel.CreateBounded<PlanJob>(options.Value.Waiting);
+    private readonly FairQueue<PlanJob> _waiting = new(options.Value.Waiting);
 
-    /// <summary>Puts a job in the queue; false where the queue is full.</summary>
-    internal bool TryAdd(PlanJob job) => _waiting.Writer.TryWrite(job);
+    /// <summary>Whether there is no room for another job.</summary>
+    internal bool IsFull => _waiting.Count >= options.Value.Waiting;
+
+    /// <summary>Puts a job in the queue; false where the queue is full, or holds as many of this client's as it may.</summary>
+    internal bool TryAdd(string client, PlanJob job) => _waiting.TryAdd(client, job);
 
     /// <inheritdoc/>
-    protected override Task ExecuteAsync(CancellationToken stoppingToken) =>
-        Task.WhenAll(Enumerable.Range(0, options.Value.Planners).Select(_ => PlanOneByOneAsync(stoppingToken)));
+    public override void Dispose()
+    {
+        _waiting.Dispose();
+        base.Dispose();
+    }
+
+    /// <inheritdoc/>
+    protected override Task ExecuteAsync(CancellationToken stoppingToken)
+    {
+        meter.Watch(() => _waiting.Count);
+        return Task.WhenAll(Enumerable.Range(0, options.Value.Planners).Select(_ => PlanOneByOneAsync(stoppingToken)));
+    }
 
     private async Task PlanOneByOneAsync(CancellationToken stopping)
     {
         try
         {
-            await foreach (PlanJob job in _waiting.Reader.ReadAllAsync(stopping))
+            while (true)
             {
+                PlanJob job = await _waiting.TakeAsync(stopping);
                 await Task.Run(() => Plan(job, stopping), CancellationToken.None);
             }
         }
@@ -41,8 +54,9 @@ internal sealed partial class PlannerQueue(
         {
             job.Run(planOrder, snapshot => keeper.Keep(job, snapshot), () => grace.Change(TimeSpan.FromSeconds(options.Value.GraceSeconds), Timeout.InfiniteTimeSpan), safetyStop.Token);
             Wire.Plans.PlanState state = job.Look().Snapshot.State;
-            double milliseconds = clock.GetElapsedTime(began).TotalMilliseconds;
-            Planned(log, job.Id, state, milliseconds);
+            TimeSpan took = clock.GetElapsedTime(began);
+            meter.Ended(state, took);
+            Planned(log, job.Id, state, took.TotalMilliseconds);
         }
         catch (Exception fault)
         {

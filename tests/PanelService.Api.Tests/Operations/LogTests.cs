@@ -1,0 +1,35 @@
+using System.Text.Json;
+using PanelService.Api.Tests.Hosts;
+using PanelService.Tests.Shared;
+
+namespace PanelService.Api.Tests.Operations;
+
+/// <summary>What is written down of a request: its address, answer and id, and nothing of what the order says.</summary>
+public sealed class LogTests
+{
+    private const string Title = "A portrait nobody is to hear of";
+
+    [Fact]
+    public async Task Log_has_a_line_for_every_request_with_its_id_and_no_order_in_it()
+    {
+        using var data = new DataFolder();
+        string id;
+        await using (var host = new TestHost(null, (DataFolder.Setting, data.Path)))
+        {
+            using HttpClient client = host.CreateClient();
+            string order = Json.With(Json.With(SampleOrders.Smallest, "title", JsonSerializer.Serialize(Title)), "panels[0].mark", "\"Q7\"");
+            using HttpResponseMessage made = await client.PostOrderAsync(order);
+            Assert.Equal(HttpStatusCode.Created, made.StatusCode);
+            using HttpResponseMessage wrong = await client.PostOrderAsync(Json.With(order, "panels[0].width", "\"nobody is to hear\""));
+            Assert.Equal(HttpStatusCode.BadRequest, wrong.StatusCode);
+            id = Assert.Single(made.Headers.GetValues("Request-Id"));
+        }
+
+        string[] lines = [.. Directory.EnumerateFiles(Path.Combine(data.Path, "logs")).SelectMany(File.ReadAllLines)];
+        JsonElement[] requests = [.. lines.Select(line => JsonDocument.Parse(line).RootElement).Where(line => line.TryGetProperty("StatusCode", out _))];
+        Assert.Equal([201, 400], requests.Select(line => line.GetProperty("StatusCode").GetInt32()));
+        Assert.Equal(id, requests[0].GetProperty("RequestId").GetString());
+        Assert.All(lines, line => Assert.DoesNotContain("nobody is to hear", line, StringComparison.OrdinalIgnoreCase));
+        Assert.All(lines, line => Assert.DoesNotContain("Q7", line, StringComparison.Ordinal));
+    }
+}
