@@ -30,6 +30,32 @@ internal static class ShopGoods
         };
     }
 
+    /// <summary>The order with the goods of some shops at no price.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="shops">The shops.</param>
+    public static Order ForNothing(Order order, ImmutableArray<Shop> shops)
+    {
+        var free = shops.Select(shop => shop.Id).ToHashSet(StringComparer.Ordinal);
+        bool IsFree(string? shop) => shop is not null && free.Contains(shop);
+        ImmutableArray<LiquidSupply> Liquids(ImmutableArray<LiquidSupply> liquids) => [.. liquids.Select(liquid => IsFree(liquid.Shop)
+            ? liquid with { Containers = [.. liquid.Containers.Select(one => one with { Price = Money.Zero, PriceFrom = [] })] }
+            : liquid)];
+        return order with
+        {
+            Boards = [.. order.Boards.Select(board => IsFree(board.Shop) ? board with { Price = Money.Zero, PriceFrom = [] } : board)],
+            Cloths = [.. order.Cloths.Select(cloth => IsFree(cloth.Shop) ? cloth with { Sale = ForNothing(cloth.Sale) } : cloth)],
+            Adhesives = Liquids(order.Adhesives),
+            Primers = Liquids(order.Primers),
+        };
+    }
+
+    private static ClothSale? ForNothing(ClothSale? sale) => sale switch
+    {
+        SaleByLength length => length with { Price = Money.Zero, PriceFrom = [] },
+        SaleByRoll roll => roll with { Price = Money.Zero, PriceFrom = [] },
+        _ => sale,
+    };
+
     /// <summary>
     /// The least sum of prices there that comes to what the shop charges nothing from: nobody who is charged nothing has
     /// spent less.

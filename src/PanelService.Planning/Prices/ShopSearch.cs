@@ -1,8 +1,9 @@
 // Problem: a shop charges once where anything is bought there; in which shops is the whole batch cheapest?
 // Idea:    every set of charging shops is tried, the goods of the others not for sale. A plan that buys in just these shops
 //          costs no less than the goods' bound and their charges, so the least over all sets bounds every plan. Where a shop
-//          charges nothing from some amount on, such a plan either pays the charge or spends that amount there: the
-//          lower of the two bounds it; a plan that falls short is topped up where that costs less than the charge.
+//          charges nothing from some amount on, such a plan either pays the charge or spends that amount there, and elsewhere
+//          at least what everything costs with that shop's goods for nothing: the lower of the two bounds it; a plan that
+//          falls short is topped up where that costs less than the charge.
 // Cost:    one batch for each set whose charges, with the bound of all shops open, do not already cost more than the best.
 // Not:     plans whose goods cost a little more so that they just reach the amount, but for goods bought on top; the bound
 //          says by how much at most that is missed. Past a number of shops or sets the rest is bounded without them.
@@ -28,6 +29,7 @@ internal sealed class ShopSearch
     private readonly BatchChoice _open;
     private BatchChoice _best;
     private Money _least = new(long.MaxValue);
+    private readonly Dictionary<string, Money> _elsewhere = [];
     private bool _untried;
 
     private ShopSearch(Order order, ImmutableArray<Shop> charging, BatchChoice open, Search search)
@@ -144,10 +146,30 @@ internal sealed class ShopSearch
             }
 
             var bound = (goods > spentThere ? goods : spentThere) + paid;
+            if (bits > 0 && bound + always < _best.Spent)
+            {
+                spentThere += Elsewhere([.. mayBeFree.Where((_, i) => (bits & (1 << i)) != 0)]);
+                bound = (goods > spentThere ? goods : spentThere) + paid;
+            }
+
             least = bound < least ? bound : least;
         }
 
         return least + always;
+    }
+
+    /// <summary>What any plan spends at the least on what it does not buy in these shops.</summary>
+    private Money Elsewhere(ImmutableArray<Shop> shops)
+    {
+        string key = string.Join('\n', shops.Select(shop => shop.Id));
+        if (!_elsewhere.TryGetValue(key, out var least))
+        {
+            var choice = BatchPlanner.Cheapest(ShopGoods.ForNothing(_order, shops), _search);
+            least = choice.Best.Complete ? choice.LeastPossible : Money.Zero;
+            _elsewhere.Add(key, least);
+        }
+
+        return least;
     }
 
     /// <summary>What boards and cloth can cost at the least is said of all goods there are, not of these shops' alone.</summary>

@@ -52,6 +52,13 @@ internal static class PlanPartEndpoints
             .WithDescription("upTo: 1 to 20 times, 10 where it is not said. Planned at quick effort with quantities and spares taken n times and stock, wishes and overheads as they are; the curve ends, and says why, where n times cannot be made.")
             .Produces<FaultsProblem>(StatusCodes.Status400BadRequest, "application/problem+json")
             .ProducesProblem(StatusCodes.Status503ServiceUnavailable);
+        parts.MapGet("batch-curve.svg", BatchCurveEndpoint.DrawAsync).WithName("DrawBatchCurve")
+            .WithSummary("The batch curve, drawn: cost per panel beside the shop's, cash, and where a good is added.")
+            .WithDescription("upTo as for the batch curve. 422 where not even one time can be made.")
+            .Produces<string>(StatusCodes.Status200OK, Svg)
+            .Produces<FaultsProblem>(StatusCodes.Status400BadRequest, "application/problem+json")
+            .ProducesProblem(StatusCodes.Status422UnprocessableEntity)
+            .ProducesProblem(StatusCodes.Status503ServiceUnavailable);
     }
 
     private static Results<ContentHttpResult, ProblemHttpResult> Sheet(string id, int number, PlanDesk desk) =>

@@ -125,6 +125,13 @@ internal static class Problems
         Extensions = { ["marks"] = reason.Marks.Select(line => new Unmakeable(line.Mark, line.Missing, line.Count)).ToArray() },
     };
 
+    /// <summary>A curve of no points.</summary>
+    internal static ProblemHttpResult NothingToDraw(string because) => Of(
+        "/problems/nothing-to-draw",
+        StatusCodes.Status422UnprocessableEntity,
+        "There is nothing to draw.",
+        $"The order cannot be made even once: {because}");
+
     private static ProblemHttpResult Of(string type, int status, string title, string detail) =>
         TypedResults.Problem(detail: detail, statusCode: status, title: title, type: type);
 

@@ -56,6 +56,67 @@ public sealed class BatchCurveTests
     }
 
     [Fact]
+    public async Task Curve_says_where_a_sheet_is_added_and_from_where_on_making_is_cheaper()
+    {
+        using var host = new TestHost();
+        using HttpClient client = host.CreateClient();
+
+        // Four for sale: 1, 2, 2 sheets. At 3.00 a panel the shop asks 12.00, 24.00, 36.00; the tool of 15.00 makes four
+        // panels cost 15.00 or more, and twelve at most 12.20 + 15.00.
+        string address = await CreateAsync(client, Json.With(Json.With(FourOfSix, "panels[0].shopPrice", "3"), "tools", """[{"name":"square","price":15,"spreadOver":100}]"""));
+
+        JsonElement curve = await client.GetJsonAsync($"{address}/batch-curve?upTo=3");
+
+        Assert.Equal(
+            [(1, "hb3", 0, 1), (2, "hb3", 1, 2)],
+            curve.GetProperty("steps").EnumerateArray().Select(s => (s.GetProperty("times").GetInt32(), s.GetProperty("id").GetString()!, s.GetProperty("from").GetInt32(), s.GetProperty("to").GetInt32())));
+        Assert.Equal(
+            [12m, 24m, 36m], curve.GetProperty("points").EnumerateArray().Select(p => p.GetProperty("shop").GetDecimal()));
+        Assert.All(curve.GetProperty("points").EnumerateArray(), p => Assert.Equal(
+            p.GetProperty("used").GetDecimal() + 15 - (0.15m * p.GetProperty("panels").GetInt32()), p.GetProperty("withTools").GetDecimal()));
+        Assert.InRange(curve.GetProperty("makingFrom").GetProperty("panels").GetInt32(), 8, 12);
+        Assert.False(curve.TryGetProperty("rollFrom", out _));
+    }
+
+    [Fact]
+    public async Task Curve_says_from_where_on_the_roll_beats_the_yard()
+    {
+        // By hand: 9 x 11 in cloths one after another along the warp. Four take 44 in, four steps of 12 in at 10.00; the roll
+        // of 72 in at 35.00 holds six.
+        const string order = """
+            { "units": "inch", "currency": "EUR",
+              "panels": [ { "width": 8, "height": 10, "quantity": 1, "surface": "loose" } ],
+              "cloths": [ { "id": "yard", "width": 11, "warp": "height", "sale": { "by": "length", "step": 12, "price": 10 } },
+                          { "id": "roll", "width": 11, "warp": "height", "sale": { "by": "roll", "length": 72, "price": 35 } } ] }
+            """;
+        using var host = new TestHost();
+        using HttpClient client = host.CreateClient();
+        string address = await CreateAsync(client, order);
+
+        JsonElement curve = await client.GetJsonAsync($"{address}/batch-curve?upTo=6");
+
+        Assert.Equal(
+            [10m, 20m, 30m, 35m, 35m, 35m], curve.GetProperty("points").EnumerateArray().Select(p => p.GetProperty("cash").GetDecimal()));
+        Assert.Equal(4, curve.GetProperty("rollFrom").GetProperty("times").GetInt32());
+    }
+
+    [Fact]
+    public async Task Curve_is_drawn()
+    {
+        using var host = new TestHost();
+        using HttpClient client = host.CreateClient();
+        string address = await CreateAsync(client, FourOfSix);
+
+        using HttpResponseMessage response = await client.GetAsync(new Uri($"{address}/batch-curve.svg?upTo=3", UriKind.Relative));
+
+        Assert.Equal("image/svg+xml", response.Content.Headers.ContentType?.MediaType);
+        var drawing = System.Xml.Linq.XDocument.Parse(await response.Content.ReadAsStringAsync());
+        Assert.Equal(3, drawing.Descendants().Count(element => element.Name.LocalName == "circle"));
+        Assert.Equal(2, drawing.Descendants().Count(element => element.Attribute("stroke")?.Value == "#b3261e" && element.Name.LocalName == "rect"));
+        Assert.DoesNotContain(drawing.Descendants(), element => element.Name.LocalName is "script" or "style");
+    }
+
+    [Fact]
     public async Task Curve_of_no_number_goes_to_ten()
     {
         using var planner = new SamplePlanner();
