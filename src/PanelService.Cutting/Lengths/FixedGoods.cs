@@ -1,6 +1,6 @@
 // Problem: just so many of each good are taken: is there a plan, and which?
 // Idea:    the rectangles that they make are stocks of their own number, and the pieces an order for these. Ruin and recreate
-//          looks for a plan (GoalSearch), and sections drawn and put together do (SectionMix); where there is little to
+//          looks for a plan (GoalSearch), what was cut up without waste is put together again (StripJigsaw), and sections drawn and put together do (SectionMix); where there is little to
 //          waste all patterns that waste no more are listed, which finds the plan or proves that there is none
 //          (TightCover).
 // Source:  see there.
@@ -68,6 +68,15 @@ internal sealed class FixedGoods
         return reaches.Select(reach => work.Exhausted ? null : mix.Find(reach, effort))
             .FirstOrDefault(found => found is not null) is { } uses ? Filled(uses) : null;
     }
+
+    /// <summary>Looks for a plan without waste where one rectangle is all there is.</summary>
+    /// <param name="beam">How many ways to begin are kept side by side.</param>
+    /// <param name="work">Where work is counted.</param>
+    /// <returns>What is cut from what; null where no plan was found.</returns>
+    public List<FilledGood>? PutTogether(int beam, WorkMeter work) =>
+        IsAsGiven && _rectangles is [1] && StripJigsaw.Find(_model, [.. _goods.Given], beam, work) is { } block
+            ? Filled([new ColumnUse(new Column(0, Patterns.BlockMath.Counts(block, _model.Types.Length), block), 1)])
+            : null;
 
     /// <summary>Decides by listing every pattern that is good enough, where these are few.</summary>
     /// <param name="values">Value of one of each type, under which the goods hold little more than all pieces are worth.</param>

@@ -38,6 +38,10 @@ internal sealed class GoodsModel
     /// <summary>How many pieces are wanted in all.</summary>
     public long Pieces => Model.Demand.Sum(d => (long)d);
 
+    /// <summary>Every single piece in the sizes that were given, with its type: types may have width and length swapped.</summary>
+    public IEnumerable<(int Type, long Width, long Length)> Given => Enumerable.Range(0, _problem.Pieces.Length)
+        .SelectMany(p => Enumerable.Repeat((Model.TypeOf(p), _problem.Pieces[p].Width, _problem.Pieces[p].Height), _problem.Pieces[p].Demand));
+
     /// <summary>The grid of a good.</summary>
     /// <param name="good">Its index.</param>
     public GridLevel LevelOf(int good) => Model.Classes[Model.ClassOf[good]].Level(0);

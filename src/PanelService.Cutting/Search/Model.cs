@@ -83,6 +83,10 @@ internal sealed class Model
         return ([.. uses], [.. open]);
     }
 
+    /// <summary>The type of a piece of the problem; −1 where it fits nothing.</summary>
+    /// <param name="piece">The piece.</param>
+    public int TypeOf(int piece) => _typeOf[piece];
+
     /// <summary>Per piece of the problem what is known of its type; 0 where the piece fits nothing.</summary>
     /// <param name="perType">What is known.</param>
     public ImmutableArray<long> ByPiece(long[] perType) => [.. _typeOf.Select(type => type < 0 ? 0 : perType[type])];

@@ -1,0 +1,47 @@
+using PanelService.Cutting.Lengths;
+using PanelService.Cutting.Patterns;
+using PanelService.Cutting.Search;
+
+namespace PanelService.Cutting.Tests.Lengths;
+
+/// <summary>Strips cut up without waste and put together again.</summary>
+public sealed class StripJigsawTests
+{
+    // 60 by 100, cut from edge to edge into rows of 40, 25 and 35.
+    private static readonly (int Width, int Length)[] _pieces =
+    [
+        (23, 40), (17, 22), (17, 18), (20, 40), (41, 25), (19, 9), (19, 16), (60, 6), (33, 29), (27, 11), (14, 18), (13, 18),
+    ];
+
+    [Theory]
+    [InlineData(Turning.Upright, false)]
+    [InlineData(Turning.Either, false)]
+    [InlineData(Turning.Either, true)]
+    public void Find_of_a_strip_cut_up_without_waste_is_a_plan_of_its_length(Turning turning, bool turned)
+    {
+        var model = ModelOf(100, turning, turned);
+
+        var block = StripJigsaw.Find(model, Given(model, turned), beam: 200, new WorkMeter(1_000_000, default));
+
+        Assert.Equal((60, 100), BlockMath.Size(block!, model.Sizes, kerf: 0));
+        Assert.Equal(model.Demand, BlockMath.Counts(block!, model.Types.Length));
+    }
+
+    [Fact]
+    public void Find_of_pieces_larger_than_the_strip_is_nothing()
+    {
+        var model = ModelOf(99, Turning.Upright, turned: false);
+
+        Assert.Null(StripJigsaw.Find(model, Given(model, turned: false), beam: 200, new WorkMeter(1_000_000, default)));
+    }
+
+    private static Model ModelOf(long length, Turning turning, bool turned) => new(new CuttingProblem(
+        [new Stock(60, length, 1, 1)], [.. Sizes(turned).Select(size => new Piece(size.Width, size.Length, 1, [turning]))], Kerf: 0));
+
+    private static (int Type, long Width, long Length)[] Given(Model model, bool turned) =>
+        [.. Sizes(turned).Select((size, i) => (model.TypeOf(i), (long)size.Width, (long)size.Length))];
+
+    /// <summary>Every second piece turned, where that is asked for.</summary>
+    private static IEnumerable<(int Width, int Length)> Sizes(bool turned) =>
+        _pieces.Select((size, i) => turned && i % 2 == 1 ? (size.Length, size.Width) : size);
+}
