@@ -1,0 +1,64 @@
+using System.Collections.Concurrent;
+using System.Diagnostics;
+using System.Globalization;
+using System.Text;
+using PanelService.Trials.Fuzzing;
+
+namespace PanelService.Trials.Loads;
+
+/// <summary>Many clients plan at once; meanwhile somebody asks for the page and whether the service is up.</summary>
+internal static class LoadTrial
+{
+    private const double MostMilliseconds = 100;
+
+    internal static async Task<int> RunAsync(int clients, int seconds)
+    {
+        await using Service service = await Service.StartAsync();
+        using var enough = new CancellationTokenSource(TimeSpan.FromSeconds(seconds));
+        var answers = new ConcurrentDictionary<int, int>();
+        Task[] planning = [.. Enumerable.Range(1, clients).Select(client => PlanAsync(service.Client, client, answers, enough.Token))];
+        var times = new List<double>();
+        while (!enough.IsCancellationRequested)
+        {
+            foreach (string address in new[] { "/health", "/" })
+            {
+                long began = Stopwatch.GetTimestamp();
+                using HttpResponseMessage response = await service.Client.GetAsync(address);
+                _ = response.EnsureSuccessStatusCode();
+                times.Add(Stopwatch.GetElapsedTime(began).TotalMilliseconds);
+            }
+
+            await Task.Delay(20);
+        }
+
+        await Task.WhenAll(planning);
+        times.Sort();
+        double worst = times[(int)(times.Count * 0.99)];
+        Console.WriteLine(string.Create(
+            CultureInfo.InvariantCulture,
+            $"{clients} clients for {seconds} s: answers {string.Join(", ", answers.Order().Select(one => $"{one.Key}: {one.Value}"))}; /health and the page: median {times[times.Count / 2]:0.0} ms, 99 of 100 within {worst:0.0} ms, worst {times[^1]:0.0} ms of {times.Count}; memory {service.Memory().Peak:0} MiB"));
+        return worst <= MostMilliseconds && answers.Keys.All(status => status is 201 or 503) && answers.ContainsKey(201) ? 0 : 1;
+    }
+
+    private static async Task PlanAsync(HttpClient client, int seed, ConcurrentDictionary<int, int> answers, CancellationToken enough)
+    {
+        var dice = new Dice(seed);
+        try
+        {
+            while (!enough.IsCancellationRequested)
+            {
+                using var content = new StringContent(Orders.Small(dice).Replace("\"quick\"", "\"steady\"", StringComparison.Ordinal), Encoding.UTF8, "application/json");
+                using HttpResponseMessage response = await client.PostAsync("/api/plans", content, enough);
+                _ = answers.AddOrUpdate((int)response.StatusCode, 1, (_, count) => count + 1);
+                if (response.Headers.RetryAfter is not null)
+                {
+                    await Task.Delay(100, enough);
+                }
+            }
+        }
+        catch (OperationCanceledException) when (enough.IsCancellationRequested)
+        {
+            // Time is up.
+        }
+    }
+}

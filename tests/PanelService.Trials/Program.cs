@@ -1,0 +1,29 @@
+using PanelService.Trials;
+using PanelService.Trials.Fuzzing;
+using PanelService.Trials.Loads;
+
+const string Usage = """
+    Trials of the running service. Each prints what it tried and ends with 0 only where nothing went wrong.
+
+      fuzz [N] [SEED]     N malformed, hostile and borderline requests, 5000 by default
+      hostile             orders made to be hard: memory and time of each
+      load [CLIENTS] [S]  clients that plan at once, 50 for 30 seconds: how long /health and the page take meanwhile
+      endure [N]          plans in a row, 20000 by default: memory at the beginning and at the end
+    """;
+
+int Number(int place, int otherwise) => args.Length > place && int.TryParse(args[place], out int given) ? given : otherwise;
+
+switch (args.FirstOrDefault())
+{
+    case "fuzz":
+        return await FuzzTrial.RunAsync(Number(1, 5000), Number(2, 1));
+    case "hostile":
+        return await HostileTrial.RunAsync();
+    case "load":
+        return await LoadTrial.RunAsync(Number(1, 50), Number(2, 30));
+    case "endure":
+        return await EnduranceTrial.RunAsync(Number(1, 20_000));
+    default:
+        Console.Error.WriteLine(Usage);
+        return 2;
+}
