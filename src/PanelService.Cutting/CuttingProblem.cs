@@ -9,4 +9,11 @@ namespace PanelService.Cutting;
 /// <param name="Stocks">What can be cut up.</param>
 /// <param name="Pieces">What is wanted. A piece's <see cref="Piece.On"/> has one entry per stock.</param>
 /// <param name="Kerf">What one cut turns to dust, in the same unit; 0 or more.</param>
-public sealed record CuttingProblem(ImmutableArray<Stock> Stocks, ImmutableArray<Piece> Pieces, long Kerf);
+public sealed record CuttingProblem(ImmutableArray<Stock> Stocks, ImmutableArray<Piece> Pieces, long Kerf)
+{
+    /// <summary>
+    /// The farthest the saw's fence goes: of the two parts of every cut one is no wider. Null: every cut can be made. Some
+    /// strategies do not know it and are left out where it is set.
+    /// </summary>
+    public long? FenceReach { get; init; }
+}

@@ -22,13 +22,22 @@ public static class SheetCutter
     {
         ArgumentNullException.ThrowIfNull(block);
         ArgumentNullException.ThrowIfNull(frame);
-        var (width, height) = BlockMath.Size(block, pieceSizes, frame.Kerf);
-        if (width > frame.Width - (2 * frame.EdgeTrim) || height > frame.Height - (2 * frame.EdgeTrim))
-        {
-            throw new ArgumentException("The block does not fit the trimmed sheet.", nameof(block));
-        }
+        return TryCut(block, frame, pieceSizes)
+            ?? throw new ArgumentException("The block does not fit the trimmed sheet, or what the saw can do.", nameof(block));
+    }
 
-        return new Run(frame, pieceSizes).Cut(block);
+    /// <summary>The same; null where the block does not fit, or no way was found within the frame's limits.</summary>
+    /// <param name="block">What is to be cut.</param>
+    /// <param name="frame">The sheet.</param>
+    /// <param name="pieceSizes">Width and height as cut of every piece of the problem, by index.</param>
+    public static SheetCuts? TryCut(Block block, SheetFrame frame, ImmutableArray<(long Width, long Height)> pieceSizes)
+    {
+        ArgumentNullException.ThrowIfNull(block);
+        ArgumentNullException.ThrowIfNull(frame);
+        var (width, height) = BlockMath.Size(block, pieceSizes, frame.Kerf);
+        return width > frame.Width - (2 * frame.EdgeTrim) || height > frame.Height - (2 * frame.EdgeTrim)
+            ? null
+            : FirstCutter.Cut(block, frame, pieceSizes) is { } parts ? new Run(frame, pieceSizes).Cut(parts) : null;
     }
 
     /// <summary>The smallest rectangle that holds a block.</summary>
@@ -46,15 +55,28 @@ public static class SheetCutter
         private readonly ImmutableArray<PlacedPiece>.Builder _pieces = ImmutableArray.CreateBuilder<PlacedPiece>();
         private readonly ImmutableArray<Leftover>.Builder _leftovers = ImmutableArray.CreateBuilder<Leftover>();
 
-        public SheetCuts Cut(Block block)
+        private bool _impossible;
+
+        public SheetCuts? Cut(SheetParts parts)
         {
-            Place(block, TrimEdges());
-            return new SheetCuts(_cuts.ToImmutable(), _pieces.ToImmutable(), _leftovers.ToImmutable());
+            _cuts.AddRange(parts.Cuts);
+            foreach (var part in parts.Parts)
+            {
+                if (part.Block is null)
+                {
+                    _leftovers.Add(new Leftover(part.At, FromTrim: false, Untrimmed: frame.EdgeTrim > 0 && part.Factory != SheetEdges.None));
+                }
+                else
+                {
+                    Place(part.Block, TrimEdges(part.At, part.Factory));
+                }
+            }
+
+            return _impossible ? null : new SheetCuts(_cuts.ToImmutable(), _pieces.ToImmutable(), _leftovers.ToImmutable());
         }
 
-        private Rectangle TrimEdges()
+        private Rectangle TrimEdges(Rectangle rest, SheetEdges factory)
         {
-            var rest = new Rectangle(0, 0, frame.Width, frame.Height);
             if (frame.EdgeTrim == 0)
             {
                 return rest;
@@ -62,19 +84,36 @@ public static class SheetCutter
 
             foreach (var axis in new[] { Axis.X, Axis.Y })
             {
-                rest = Split(rest, axis, frame.EdgeTrim - frame.Kerf, isTrim: true).Second;
-                long end = axis == Axis.X ? frame.Width : frame.Height;
-                rest = Split(rest, axis, end - frame.EdgeTrim, isTrim: true).First;
+                var (near, far) = axis == Axis.X ? (SheetEdges.Left, SheetEdges.Right) : (SheetEdges.Bottom, SheetEdges.Top);
+                if (factory.HasFlag(near))
+                {
+                    long at = axis == Axis.X ? rest.X : rest.Y;
+                    rest = Trim(rest, axis, at + frame.EdgeTrim - frame.Kerf, stripIsNear: true);
+                }
+
+                if (factory.HasFlag(far))
+                {
+                    long end = axis == Axis.X ? rest.X + rest.Width : rest.Y + rest.Height;
+                    rest = Trim(rest, axis, end - frame.EdgeTrim, stripIsNear: false);
+                }
             }
 
             return rest;
         }
 
+        private Rectangle Trim(Rectangle workpiece, Axis axis, long at, bool stripIsNear)
+        {
+            var (first, second) = Split(workpiece, axis, at, isTrim: true);
+            AddLeftover(stripIsNear ? first : second, fromTrim: true);
+            return stripIsNear ? second : first;
+        }
+
         private void Place(Block block, Rectangle room)
         {
-            room = CutOffSlack(room, BlockMath.Size(block, sizes, frame.Kerf));
+            room = CutOffSlack(block, room);
             if (block is PieceBlock piece)
             {
+                _impossible |= (room.Width, room.Height) != BlockMath.Size(block, sizes, frame.Kerf);
                 _pieces.Add(new PlacedPiece(piece.Piece, room, piece.Turned));
                 return;
             }
@@ -86,25 +125,50 @@ public static class SheetCutter
             }
         }
 
-        /// <summary>Cuts one part after another off the room, which fits the stack exactly along its axis.</summary>
+        /// <summary>Cuts one part after another off the room; the last gets what room there is beyond the stack.</summary>
         private List<(Block Part, Rectangle At)> CutApart(StackBlock stack, Rectangle room)
         {
             var parts = new List<(Block Part, Rectangle At)>();
-            foreach (var part in stack.Parts[..^1])
+            var order = OrderOf(stack, (stack.Axis == Axis.X ? room.Width : room.Height) - Along(stack, stack.Axis));
+            foreach (var (part, size) in order[..^1])
             {
-                var (width, height) = BlockMath.Size(part, sizes, frame.Kerf);
-                long at = stack.Axis == Axis.X ? room.X + width : room.Y + height;
+                long at = stack.Axis == Axis.X ? room.X + size : room.Y + size;
                 var (first, second) = Split(room, stack.Axis, at, isTrim: false);
                 parts.Add((part, first));
                 room = second;
             }
 
-            parts.Add((stack.Parts[^1], room));
+            parts.Add((order[^1].Part, room));
             return parts;
         }
 
-        private Rectangle CutOffSlack(Rectangle room, (long Width, long Height) need)
+        /// <summary>
+        /// The parts in the order they are cut off, with the room each gets: as they are, unless one is wider than the fence
+        /// reaches. That one comes last, at its exact size; room that could not be cut off beside it goes to another.
+        /// </summary>
+        private ImmutableArray<(Block Part, long Size)> OrderOf(StackBlock stack, long spare)
         {
+            ImmutableArray<(Block Part, long Size)> parts = [.. stack.Parts.Select(part => (part, Along(part, stack.Axis)))];
+            int wide = frame.Fence is { } fence ? parts.Count(part => part.Size > fence.Reach) : 0;
+            if (wide == 0)
+            {
+                return parts;
+            }
+
+            _impossible |= wide > 1;
+            var order = parts.OrderBy(part => part.Size > frame.Fence!.Value.Reach).ToImmutableArray();
+            return order.SetItem(0, (order[0].Part, order[0].Size + spare));
+        }
+
+        private long Along(Block block, Axis axis)
+        {
+            var (width, height) = BlockMath.Size(block, sizes, frame.Kerf);
+            return axis == Axis.X ? width : height;
+        }
+
+        private Rectangle CutOffSlack(Block block, Rectangle room)
+        {
+            var need = BlockMath.Size(block, sizes, frame.Kerf);
             if (LargestLeftover(room, need, Axis.X) >= LargestLeftover(room, need, Axis.Y))
             {
                 room = CutTo(room, Axis.X, need.Width);
@@ -127,16 +191,46 @@ public static class SheetCutter
 
         private Rectangle CutTo(Rectangle room, Axis axis, long need)
         {
-            bool exact = (axis == Axis.X ? room.Width : room.Height) == need;
-            if (exact)
+            while (true)
             {
-                return room;
+                var (from, size) = axis == Axis.X ? (room.X, room.Width) : (room.Y, room.Height);
+                if (size == need)
+                {
+                    return room;
+                }
+
+                long keep = KeptOf(size, need);
+                if (keep == size)
+                {
+                    return room;
+                }
+
+                var (first, second) = Split(room, axis, from + keep, isTrim: false);
+                AddLeftover(second, fromTrim: false);
+                room = first;
+            }
+        }
+
+        /// <summary>
+        /// What to keep when slack is cut off: the need, or more where the fence reaches neither that nor all of the slack. All of
+        /// it where a strip too narrow for the fence is all the slack there is: then another part has to take it.
+        /// </summary>
+        private long KeptOf(long size, long need)
+        {
+            long waste = size - need - frame.Kerf;
+            if (frame.Fence is not { } fence || fence.CanCut(need, waste))
+            {
+                return need;
             }
 
-            long at = need + (axis == Axis.X ? room.X : room.Y);
-            var (first, second) = Split(room, axis, at, isTrim: false);
-            AddLeftover(second, fromTrim: false);
-            return first;
+            if (waste <= fence.Reach)
+            {
+                return size;
+            }
+
+            // What is left of the slack must not be too narrow a strip either.
+            long chunk = waste - fence.Reach - frame.Kerf >= fence.LeastAtFence ? fence.Reach : (waste - frame.Kerf) / 2;
+            return size - frame.Kerf - chunk;
         }
 
         private (Rectangle First, Rectangle Second) Split(Rectangle workpiece, Axis axis, long at, bool isTrim)
@@ -147,12 +241,9 @@ public static class SheetCutter
                    workpiece with { X = at + frame.Kerf, Width = workpiece.X + workpiece.Width - at - frame.Kerf })
                 : (workpiece with { Height = at - workpiece.Y },
                    workpiece with { Y = at + frame.Kerf, Height = workpiece.Y + workpiece.Height - at - frame.Kerf });
-            if (isTrim)
-            {
-                bool nearEdge = at < frame.EdgeTrim;
-                AddLeftover(nearEdge ? first : second, fromTrim: true);
-            }
-
+            _impossible |= frame.Fence is { } fence && !(axis == Axis.X
+                ? fence.CanCut(first.Width, second.Width)
+                : fence.CanCut(first.Height, second.Height));
             return (first, second);
         }
 

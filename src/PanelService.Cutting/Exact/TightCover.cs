@@ -150,7 +150,7 @@ internal sealed class TightCover
     private ValueProgramme? Prepare(int stock)
     {
         var (width, height, _, _) = _model.Stock(stock);
-        var area = new GridArea(_model.Types, [.. _model.Types.Select(t => t.On[_model.Stocks[stock]])], width, height, _model.Kerf);
+        var area = new GridArea(_model.Types, [.. _model.Types.Select(t => t.On[_model.Stocks[stock]])], width, height, _model.Kerf) { MostNear = _model.MostNear };
         var grid = Grid.Within(area, up: false, MostGridWork, _work.Cancellation);
         if (!grid.IsExact || grid.X.Count == 0 || grid.Y.Count == 0 || _work.Exhausted)
         {

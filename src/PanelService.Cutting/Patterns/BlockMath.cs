@@ -38,6 +38,22 @@ internal static class BlockMath
         }
     }
 
+    /// <summary>Whether of every stack in a block no more than one part is wider, along the stack, than a fence reaches.</summary>
+    /// <param name="block">The block.</param>
+    /// <param name="sizes">Each piece's size as cut.</param>
+    /// <param name="kerf">The kerf between parts.</param>
+    /// <param name="reach">The farthest the fence goes.</param>
+    public static bool IsWithin(Block block, ImmutableArray<(long Width, long Height)> sizes, long kerf, long reach)
+    {
+        if (block is not StackBlock stack)
+        {
+            return true;
+        }
+
+        int wide = stack.Parts.Select(part => Size(part, sizes, kerf)).Count(size => (stack.Axis == Axis.X ? size.Width : size.Height) > reach);
+        return wide <= 1 && stack.Parts.All(part => IsWithin(part, sizes, kerf, reach));
+    }
+
     /// <summary>Adds how often each piece stands in a block.</summary>
     /// <param name="block">The block.</param>
     /// <param name="counts">Per piece; added to.</param>

@@ -12,8 +12,9 @@ internal sealed class CutTable
 
     /// <summary>Makes the table.</summary>
     /// <param name="set">The axis's points.</param>
+    /// <param name="mostNear">The widest nearer part that can be cut off.</param>
     /// <param name="cancellation">Ends it half-way, with an exception.</param>
-    public CutTable(PointSet set, CancellationToken cancellation = default)
+    public CutTable(PointSet set, long mostNear, CancellationToken cancellation = default)
     {
         var points = set.Points;
         _start = new int[points.Length + 1];
@@ -24,7 +25,7 @@ internal sealed class CutTable
             cancellation.ThrowIfCancellationRequested();
             int rest = i;
             int last = -1;
-            for (int j = 0; j < i && 2 * points[j] <= points[i]; j++)
+            for (int j = 0; j < i && 2 * points[j] <= points[i] && points[j] <= mostNear; j++)
             {
                 while (points[rest] > points[i] - points[j])
                 {

@@ -19,8 +19,8 @@ internal sealed class Grid
     private Grid(GridArea area, Shape[] shapes, PointSet x, PointSet y, CancellationToken cancellation = default)
     {
         (Shapes, PieceCount, Kerf, X, Y) = (shapes, area.Pieces.Count, area.Kerf, x, y);
-        CutsX = new CutTable(X, cancellation);
-        CutsY = new CutTable(Y, cancellation);
+        CutsX = new CutTable(X, area.MostNear, cancellation);
+        CutsY = new CutTable(Y, area.MostNear, cancellation);
     }
 
     /// <summary>The kerf every size is grown by.</summary>

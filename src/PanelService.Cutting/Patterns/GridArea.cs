@@ -11,6 +11,9 @@ namespace PanelService.Cutting.Patterns;
 internal sealed record GridArea(
     IReadOnlyList<Piece> Pieces, IReadOnlyList<Turning> Turning, long Width, long Height, long Kerf)
 {
+    /// <summary>The widest that the narrower part of a cut may be, kerf included.</summary>
+    public long MostNear { get; init; } = long.MaxValue;
+
     /// <summary>The longer extent, kerf included.</summary>
     public long Longest => Math.Max(Width, Height) + Kerf;
 

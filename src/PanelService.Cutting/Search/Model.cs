@@ -23,6 +23,9 @@ internal sealed class Model
         _swapped = new bool[problem.Pieces.Length];
         Types = GroupPieces();
         Kerf = problem.Kerf;
+        bool limits = problem.FenceReach is { } reach
+            && problem.Stocks.Any(stock => Math.Max(stock.Width, stock.Height) + Kerf >= 2 * (reach + Kerf));
+        MostNear = limits ? problem.FenceReach!.Value + Kerf : long.MaxValue;
         Stocks = [.. Enumerable.Range(0, problem.Stocks.Length)
             .Where(s => problem.Stocks[s].Limit != 0 && Types.Any(type => Fits(type, s)))];
         Demand = [.. Types.Select(t => t.Demand)];
@@ -41,6 +44,12 @@ internal sealed class Model
 
     /// <summary>The kerf.</summary>
     public long Kerf { get; }
+
+    /// <summary>The widest that the narrower part of a cut may be, kerf included; <see cref="long.MaxValue"/>: no cut is too wide.</summary>
+    public long MostNear { get; }
+
+    /// <summary>Whether the saw's fence limits what can be cut: what does not know that is left out.</summary>
+    public bool IsLimited => MostNear != long.MaxValue;
 
     /// <summary>The problem's stocks that serve anything, as indices of the problem.</summary>
     public int[] Stocks { get; }
@@ -62,6 +71,10 @@ internal sealed class Model
     /// <summary>A stock's usable area, one kerf included each way.</summary>
     /// <param name="index">Its place in <see cref="Stocks"/>.</param>
     public double StockArea(int index) => (double)(Stock(index).Width + Kerf) * (Stock(index).Height + Kerf);
+
+    /// <summary>Whether the saw can make every cut of a block: of a stack no more than one part is wider than the fence reaches.</summary>
+    /// <param name="block">In terms of this model.</param>
+    public bool CanCut(Block block) => !IsLimited || BlockMath.IsWithin(block, Sizes, Kerf, MostNear - Kerf);
 
     /// <summary>Puts the original pieces back in the place of the types.</summary>
     /// <param name="found">Patterns in terms of this model, with exactly the demand less what is missing.</param>
@@ -200,8 +213,11 @@ internal sealed class Model
             }
 
             Turning[] turning = [.. Types.Select(t => t.On[Stocks[members[0]]])];
-            classes[c] = new StockClass(members, new GridArea(
-                Types, turning, members.Max(s => Stock(s).Width), members.Max(s => Stock(s).Height), Kerf), cancellation);
+            var area = new GridArea(Types, turning, members.Max(s => Stock(s).Width), members.Max(s => Stock(s).Height), Kerf)
+            {
+                MostNear = MostNear,
+            };
+            classes[c] = new StockClass(members, area, cancellation);
         }
 
         return (classes, classOf);

@@ -98,7 +98,7 @@ internal sealed class PlanSearch
     private void Search()
     {
         FirstPlan();
-        if (ManyOrders.Suits(_model))
+        if (ManyOrders.Suits(_model) && !_model.IsLimited)
         {
             SearchManyPieces();
             return;
@@ -118,7 +118,7 @@ internal sealed class PlanSearch
 
     private void FirstPlan()
     {
-        if (ManyOrders.CanHold(_model))
+        if (ManyOrders.CanHold(_model) && !_model.IsLimited)
         {
             _looks = ManyOrders.Searches(_model, Looks);
             var meter = _work.Part(FirstPlanUnits);
@@ -131,7 +131,7 @@ internal sealed class PlanSearch
         }
 
         RaiseBound(_relaxation.Seed(ByArea(), _model.Demand, _box));
-        _decision = CountsDecision.Suits(_model) ? new CountsDecision(_model, _pool, _work) : null;
+        _decision = CountsDecision.Suits(_model) && !_model.IsLimited ? new CountsDecision(_model, _pool, _work) : null;
     }
 
     /// <summary>Every piece at the price of its area, kerf included, on the stock whose area is cheapest.</summary>
@@ -224,7 +224,7 @@ internal sealed class PlanSearch
     /// <returns>The price of the best; <see cref="long.MaxValue"/> while there is none.</returns>
     private long Take(IEnumerable<ColumnUse> uses)
     {
-        var (whole, missing) = ExactDemand.Of(uses, _model);
+        var (whole, missing) = ExactDemand.Of(uses.Where(use => _model.CanCut(use.Column.Block)), _model);
         long price = whole.Sum(u => _model.Stock(u.Column.Stock).Price * u.Copies);
         if (missing < Missing || (missing == Missing && price < Spent))
         {
@@ -262,7 +262,7 @@ internal sealed class PlanSearch
     private void ImproveRest(MasterSolution? solution)
     {
         bool dear = _model.Classes.Any(c => !c.IsExact);
-        if (Proven || Missing > 0 || solution is null || !dear || !ManyOrders.CanHold(_model))
+        if (Proven || Missing > 0 || solution is null || !dear || _model.IsLimited || !ManyOrders.CanHold(_model))
         {
             return;
         }
@@ -276,7 +276,7 @@ internal sealed class PlanSearch
     /// <summary>Orders of a few pieces are decided for good.</summary>
     private void SolveSmallOrder()
     {
-        if (Proven || SmallOrder.Solve(_model, Missing == 0 ? Spent : long.MaxValue, _work) is not { } cheapest)
+        if (Proven || _model.IsLimited || SmallOrder.Solve(_model, Missing == 0 ? Spent : long.MaxValue, _work) is not { } cheapest)
         {
             return;
         }
@@ -353,6 +353,13 @@ internal sealed class PlanSearch
 
     private void Look(int[] mix, long price, CountSearch counts, Queue<OpenCounts> open)
     {
+        if (_model.IsLimited)
+        {
+            _within.Look(mix, price);
+            open.Enqueue(new OpenCounts(mix, price, null));
+            return;
+        }
+
         var cover = TightCover.Solve(_model, mix, _relaxation.Inequalities, _work);
         if (cover.Plan is null && !cover.Impossible && _decision is null)
         {

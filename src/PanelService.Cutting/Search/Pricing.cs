@@ -147,7 +147,7 @@ internal sealed class Pricing
     private bool Fits(Block block, long width, long height)
     {
         var size = BlockMath.Size(block, _model.Sizes, _model.Kerf);
-        return size.Width <= width && size.Height <= height;
+        return size.Width <= width && size.Height <= height && _model.CanCut(block);
     }
 
     /// <summary>
@@ -176,7 +176,7 @@ internal sealed class Pricing
         int index = _model.Stocks[stock];
         Piece[] pieces = [.. _model.Types.Select((type, t) => type with { Demand = Math.Max(1, open[t]) })];
         Turning[] turning = [.. _model.Types.Select((type, t) => open[t] > 0 ? type.On[index] : Turning.None)];
-        var area = new GridArea(pieces, turning, _model.Stock(stock).Width, _model.Stock(stock).Height, _model.Kerf);
+        var area = new GridArea(pieces, turning, _model.Stock(stock).Width, _model.Stock(stock).Height, _model.Kerf) { MostNear = _model.MostNear };
         var grid = Grid.Within(area, up: true, 2 * MostCappedWork, _work.Cancellation);
         if (_model.Classes[_model.ClassOf[stock]].IsExact && !grid.IsExact)
         {

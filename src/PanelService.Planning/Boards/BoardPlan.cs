@@ -18,7 +18,10 @@ internal sealed record BoardPlan(ImmutableArray<BoardPattern> Patterns, Immutabl
     /// <summary>Where lines may grow.</summary>
     /// <param name="kerf">What one cut turns to dust.</param>
     public IEnumerable<Room> Rooms(Length kerf) => Patterns.Select(pattern => new Room(
-        pattern.Block, LineOf, pattern.Stock.UsableWidth.Steps, pattern.Stock.UsableHeight.Steps, kerf.Steps));
+        pattern.Block, LineOf, pattern.Stock.UsableWidth.Steps, pattern.Stock.UsableHeight.Steps, kerf.Steps)
+    {
+        Frame = pattern.Stock.IsLimited ? pattern.Stock.ToFrame(kerf) : null,
+    });
 }
 
 /// <summary>One way of cutting a board.</summary>

@@ -36,11 +36,14 @@ internal static class BoardPlanner
         var material = new CutMaterial(
             line => order.Panels[line].NeedsBoard,
             size => (size.Width.Steps, size.Height.Steps),
-            (line, stock) => BoardFit.TurningOn(order.Panels[line], offers[stock].Board.Board),
+            (line, stock) => offers[stock].Board.LetsOut(request.Sizes[line].Width, request.Sizes[line].Height)
+                ? BoardFit.TurningOn(order.Panels[line], offers[stock].Board.Board)
+                : Turning.None,
             order.Saw.Kerf.Steps);
         var task = CutTask.Of([.. offers.Select(offer => offer.Stock)], request, material);
-        var result = CuttingPlanner.Plan(task.Problem, order.Effort, search.Progress, search.Cancellation);
-        return Read(new BoardCut([.. offers.Select(offer => offer.Board)], task, result), order.Panels.Length);
+        ImmutableArray<BoardStock> stocks = [.. offers.Select(offer => offer.Board)];
+        var result = LimitedBoards.Plan(order, stocks, task.Problem, search);
+        return Read(new BoardCut(stocks, task, result), order.Panels.Length);
     }
 
     /// <summary>The same plan with larger leftovers, where that costs nothing.</summary>
@@ -56,7 +59,7 @@ internal static class BoardPlanner
 
         var smallest = (order.Saw.SmallestKeptWidth.Steps, order.Saw.SmallestKeptHeight.Steps);
         var gathered = LeftoverPlanner.Gather(cut.Task.Problem, cut.Result, smallest, cancellation);
-        return ReferenceEquals(gathered, cut.Result)
+        return ReferenceEquals(gathered, cut.Result) || !LimitedBoards.CanCut(gathered, cut.Stocks, cut.Task.Problem)
             ? plan
             : plan with
             {

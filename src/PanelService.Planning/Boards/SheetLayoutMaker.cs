@@ -32,7 +32,7 @@ internal static class SheetLayoutMaker
             Kerf = saw.Kerf,
             Pieces = pieces,
             Offcuts = offcuts,
-            Cuts = [.. board.Cuts.Cuts.Select((cut, i) => CutOf(cut, i + 1))],
+            Cuts = [.. board.Cuts.Cuts.Select((cut, i) => CutOf(cut, i + 1, board.Stock))],
             Waste = WasteOf(board, pieces, offcuts),
         };
     }
@@ -57,15 +57,15 @@ internal static class SheetLayoutMaker
         Length.FromSteps(cut.At),
         cut.IsTrim);
 
-    private static SheetWaste WasteOf(
-        LaidOut<BoardStock> board, ImmutableArray<PlacedPanel> pieces, ImmutableArray<Offcut> offcuts)
+    private static SheetCut CutOf(CutLine cut, int number, BoardStock stock) => CutOf(cut, number) with
     {
-        var inner = board.Stock.UsableWidth * board.Stock.UsableHeight;
-        var leftovers = Shapes.Sum(board.Cuts.Leftovers.Where(l => !l.FromTrim).Select(l => Shapes.Offcut(l.At).Area));
-        var kept = Shapes.Sum(offcuts.Where(offcut => offcut.Kept).Select(offcut => offcut.Area));
-        return new SheetWaste(
-            Kerf: inner - Shapes.Sum(pieces.Select(piece => piece.Width * piece.Height)) - leftovers,
-            Trim: (board.Stock.Board.Width * board.Stock.Board.Height) - inner,
-            Scrap: leftovers - kept);
-    }
+        SupplierKerf = cut.IsFirst ? Length.FromSteps(stock.First!.Kerf) : null,
+    };
+
+    private static SheetWaste WasteOf(
+        LaidOut<BoardStock> board, ImmutableArray<PlacedPanel> pieces, ImmutableArray<Offcut> offcuts) => SheetWaste.Of(
+        (board.Stock.Board.Width, board.Stock.Board.Height),
+        board.Stock.EdgeTrim,
+        Shapes.Sum(pieces.Select(piece => piece.Width * piece.Height)),
+        [.. offcuts.Where((_, i) => !board.Cuts.Leftovers[i].FromTrim)]);
 }

@@ -23,4 +23,19 @@ public sealed record SawSettings
 
     /// <summary>A workpiece shorter than this along the fence goes on a sled. Default 10 in (common practice).</summary>
     public Length LeastFenceLength { get; init; } = SawPractice.LeastAlongFence;
+
+    /// <summary>The farthest the fence goes from the blade; null: no limit (the default).</summary>
+    public Length? FenceReach { get; init; }
+
+    /// <summary>The heaviest piece one person handles, in grams; null: no limit (the default).</summary>
+    public decimal? HeaviestGrams { get; init; }
+
+    /// <summary>The largest piece one person handles; null: no limit (the default).</summary>
+    public SizeLimit? Largest { get; init; }
+
+    /// <summary>The largest piece that fits the car; null: no limit (the default).</summary>
+    public SizeLimit? Carry { get; init; }
+
+    /// <summary>What one cut at the supplier's turns to dust. Default 1/8 in (common practice).</summary>
+    public Length SupplierKerf { get; init; } = SawPractice.FullKerf;
 }

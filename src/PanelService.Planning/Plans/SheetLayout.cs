@@ -68,7 +68,14 @@ public sealed record SheetLayout
 /// <param name="Axis">The axis cut across.</param>
 /// <param name="At">Where the blade's path begins, in sheet coordinates.</param>
 /// <param name="IsTrim">Whether it trims a factory edge.</param>
-public sealed record SheetCut(int Number, Length X, Length Y, Length Width, Length Height, Axis Axis, Length At, bool IsTrim);
+public sealed record SheetCut(int Number, Length X, Length Y, Length Width, Length Height, Axis Axis, Length At, bool IsTrim)
+{
+    /// <summary>What the supplier's cut turns to dust; null: it is made at the saw.</summary>
+    public Length? SupplierKerf { get; init; }
+
+    /// <summary>Whether it is made where the sheet is bought.</summary>
+    public bool BySupplier => SupplierKerf is not null;
+}
 
 /// <summary>What one copy of a sheet loses. The three and the pieces and the kept offcuts make up its area.</summary>
 /// <param name="Kerf">Dust of the cuts inside the trimmed sheet.</param>
@@ -78,4 +85,27 @@ public sealed record SheetWaste(Area Kerf, Area Trim, Area Scrap)
 {
     /// <summary>All three together.</summary>
     public Area All => Kerf + Trim + Scrap;
+
+    /// <summary>The waste of one copy.</summary>
+    /// <param name="sheet">The sheet's full size.</param>
+    /// <param name="edgeTrim">What is lost at each factory edge.</param>
+    /// <param name="pieces">What the pieces take.</param>
+    /// <param name="offcuts">The offcuts but for trimmed strips; one that still has its factory edge loses nothing there.</param>
+    internal static SheetWaste Of((Length Width, Length Height) sheet, Length edgeTrim, Area pieces, ImmutableArray<Offcut> offcuts)
+    {
+        var inner = (sheet.Width - (edgeTrim * 2)) * (sheet.Height - (edgeTrim * 2));
+        var left = Sum(offcuts.Select(offcut => offcut.Area));
+        var leftInside = Sum(offcuts.Select(offcut =>
+            Inside(offcut.X, offcut.Width, edgeTrim, sheet.Width) * Inside(offcut.Y, offcut.Height, edgeTrim, sheet.Height)));
+        return new SheetWaste(
+            Kerf: inner - pieces - leftInside,
+            Trim: (sheet.Width * sheet.Height) - inner - (left - leftInside),
+            Scrap: left - Sum(offcuts.Where(offcut => offcut.Kept).Select(offcut => offcut.Area)));
+    }
+
+    /// <summary>How much of an extent lies between the trimmed edges.</summary>
+    private static Length Inside(Length from, Length extent, Length edgeTrim, Length whole) =>
+        Length.Max(Length.Zero, Length.Min(from + extent, whole - edgeTrim) - Length.Max(from, edgeTrim));
+
+    private static Area Sum(IEnumerable<Area> areas) => areas.Aggregate(Area.Zero, (sum, area) => sum + area);
 }

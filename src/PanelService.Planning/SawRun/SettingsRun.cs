@@ -18,6 +18,7 @@ internal sealed class SettingsRun
     private readonly CancellationToken _cancellation;
     private readonly CutGraph _graph;
     private readonly ImmutableArray<CutShape> _roots;
+    private readonly ImmutableArray<ImmutableArray<CutPart>> _parts;
     private readonly bool _all;
 
     /// <summary>Reads the sheets.</summary>
@@ -30,8 +31,10 @@ internal sealed class SettingsRun
         _effort = effort;
         _cancellation = cancellation;
         var rules = new GraphRules(saw.Kerf.Steps, saw.LeastFenceLength.Steps, SawPractice.LeastAtFence.Steps);
+        rules = saw.FenceReach is { } reach ? rules with { FenceReach = reach.Steps } : rules;
         _graph = new CutGraph(rules, wasteIsFree: !all, graphWork);
-        _roots = [.. sheets.Select(sheet => SheetReading.Into(_graph, sheet, all))];
+        _parts = [.. sheets.Select(PartsOf)];
+        _roots = [.. _parts.SelectMany(parts => parts.Select(part => part.Root))];
         _graph.Finish();
     }
 
@@ -60,6 +63,9 @@ internal sealed class SettingsRun
     private int SetsToOrder(SplitTable table, int settings) =>
         (int)Math.Clamp(_effort.Sequence / Math.Max(1, (long)settings * table.Work), 1, int.MaxValue);
 
+    private ImmutableArray<CutPart> PartsOf(SheetLayout sheet) =>
+        [.. SheetPart.Of(sheet).Select(part => new CutPart(part, SheetReading.Into(_graph, sheet, part, _all)))];
+
     private int[] Sequence(int[] settings)
     {
         var table = new SplitTable(_graph, _roots, SplitTable.Marked(settings, _graph.Settings.Count));
@@ -72,7 +78,7 @@ internal sealed class SettingsRun
         var panels = _sheets.SelectMany(sheet => sheet.Pieces)
             .Select(piece => (piece.Width.Steps + kerf, piece.Height.Steps + kerf)).ToHashSet();
         var chooser = new CutChooser(sequence, (width, height) => panels.Contains((width, height)));
-        var written = _sheets.Zip(_roots, (sheet, root) => SheetWriter.Write(sheet, root, _saw, chooser)).ToList();
+        var written = _sheets.Zip(_parts, (sheet, parts) => SheetWriter.Write(sheet, parts, _saw, chooser)).ToList();
         ImmutableArray<SheetLayout> sheets = [.. written.Select(one => one.Sheet)];
         var made = written.SelectMany(one => one.Cuts).ToLookup(cut => cut.Step);
         ImmutableArray<SawStep> steps = [.. Enumerable.Range(0, sequence.Length)

@@ -8,32 +8,52 @@ namespace PanelService.Planning.SawRun;
 /// <summary>Reads what must come out of a sheet from its layout.</summary>
 internal static class SheetReading
 {
-    /// <summary>The sheet's shape, with its ways of cutting added to a graph.</summary>
+    /// <summary>The shape of a part of a sheet, with its ways of cutting added to a graph.</summary>
     /// <param name="graph">The graph.</param>
     /// <param name="sheet">The layout.</param>
+    /// <param name="part">The part.</param>
     /// <param name="all">Whether waste must come out as it does, too.</param>
-    public static CutShape Into(CutGraph graph, SheetLayout sheet, bool all)
+    public static CutShape Into(CutGraph graph, SheetLayout sheet, SheetPart part, bool all)
     {
         long kerf = sheet.Kerf.Steps;
-        long trim = sheet.EdgeTrim.Steps;
-        long width = sheet.Board.Width.Steps + kerf;
-        long height = sheet.Board.Height.Steps + kerf;
+        var whole = part.At with { Width = part.At.Width + kerf, Height = part.At.Height + kerf };
+        if (part.Cuts.IsEmpty)
+        {
+            return graph.Of(whole.Width, whole.Height, [whole]);
+        }
+
+        var edges = sheet.EdgeTrim.Steps == 0 ? SheetEdges.None : part.Factory;
+        var good = Trimmed(whole, edges, sheet.EdgeTrim.Steps);
         var kept = sheet.Offcuts.Where(offcut => offcut.Kept).Select(offcut => (offcut.X, offcut.Y))
             .Concat(sheet.Pieces.Select(piece => (piece.X, piece.Y))).ToHashSet();
-        Rectangle[] needed = [.. Parts(sheet)
-            .Where(part => part.X >= trim && part.Y >= trim
-                && part.X + part.Width <= width - trim && part.Y + part.Height <= height - trim)
-            .Where(part => all || (part.Width > kerf && part.Height > kerf
-                && kept.Contains((Length.FromSteps(part.X), Length.FromSteps(part.Y)))))];
-        return graph.Trimmed(width, height, trim, graph.Of(width - (2 * trim), height - (2 * trim), needed));
+        Rectangle[] needed = [.. Parts(sheet, part)
+            .Where(one => IsIn(one, good))
+            .Where(one => all || (one.Width > kerf && one.Height > kerf
+                && kept.Contains((Length.FromSteps(one.X), Length.FromSteps(one.Y)))))];
+        return graph.Trimmed(whole.Width, whole.Height, (edges, sheet.EdgeTrim.Steps), graph.Of(good.Width, good.Height, needed));
     }
 
-    /// <summary>Everything the cuts leave, grown by one kerf, dust included: together the whole sheet.</summary>
-    private static List<Rectangle> Parts(SheetLayout sheet)
+    private static Rectangle Trimmed(Rectangle whole, SheetEdges edges, long trim)
+    {
+        long left = edges.HasFlag(SheetEdges.Left) ? trim : 0;
+        long bottom = edges.HasFlag(SheetEdges.Bottom) ? trim : 0;
+        return new Rectangle(
+            whole.X + left,
+            whole.Y + bottom,
+            whole.Width - left - (edges.HasFlag(SheetEdges.Right) ? trim : 0),
+            whole.Height - bottom - (edges.HasFlag(SheetEdges.Top) ? trim : 0));
+    }
+
+    private static bool IsIn(Rectangle part, Rectangle whole) =>
+        part.X >= whole.X && part.Y >= whole.Y
+        && part.X + part.Width <= whole.X + whole.Width && part.Y + part.Height <= whole.Y + whole.Height;
+
+    /// <summary>Everything the cuts leave of a part, grown by one kerf, dust included: together all of it.</summary>
+    private static List<Rectangle> Parts(SheetLayout sheet, SheetPart part)
     {
         long kerf = sheet.Kerf.Steps;
-        var parts = new List<Rectangle> { new(0, 0, sheet.Board.Width.Steps + kerf, sheet.Board.Height.Steps + kerf) };
-        foreach (var cut in sheet.Cuts.OrderBy(cut => cut.Number))
+        var parts = new List<Rectangle> { part.At with { Width = part.At.Width + kerf, Height = part.At.Height + kerf } };
+        foreach (var cut in part.Cuts)
         {
             var workpiece = new Rectangle(cut.X.Steps, cut.Y.Steps, cut.Width.Steps + kerf, cut.Height.Steps + kerf);
             if (!parts.Remove(workpiece))

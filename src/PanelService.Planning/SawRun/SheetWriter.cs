@@ -39,27 +39,32 @@ internal sealed class SheetWriter
 
     /// <summary>Writes.</summary>
     /// <param name="sheet">The sheet as it was laid out.</param>
-    /// <param name="root">Its shape.</param>
+    /// <param name="parts">What of it comes to the saw, with the shapes.</param>
     /// <param name="saw">What is kept.</param>
     /// <param name="chooser">How everything is cut.</param>
     public static WrittenSheet Write(
-        SheetLayout sheet, CutShape root, SawSettings saw, CutChooser chooser)
+        SheetLayout sheet, ImmutableArray<CutPart> parts, SawSettings saw, CutChooser chooser)
     {
         var writer = new SheetWriter(sheet, saw, chooser);
-        writer.Place(root, 0, 0, new Made(0, SizedBy.Sheet, SizedBy.Sheet));
+        foreach (var (part, root) in parts)
+        {
+            writer.Place(root, part.At.X, part.At.Y, new Made(0, part.Width, part.Height));
+        }
+
         return writer.Written();
     }
 
     private WrittenSheet Written()
     {
+        var first = _sheet.Cuts.Where(cut => cut.BySupplier).ToImmutableArray();
         ImmutableArray<MadeCut> cuts = [.. _cuts
             .OrderBy(cut => cut.Step)
-            .Select((cut, i) => cut with { Cut = cut.Cut with { Number = i + 1 } })];
+            .Select((cut, i) => cut with { Cut = cut.Cut with { Number = first.Length + i + 1 } })];
         var sheet = _sheet with
         {
             Pieces = [.. _pieces.OrderBy(piece => (piece.Y, piece.X))],
             Offcuts = [.. _offcuts.Select(one => one.Offcut).OrderBy(offcut => (offcut.Y, offcut.X))],
-            Cuts = [.. cuts.Select(cut => cut.Cut)],
+            Cuts = [.. first, .. cuts.Select(cut => cut.Cut)],
             Waste = Waste(),
         };
         return new WrittenSheet(sheet, cuts, [.. _sized]);
@@ -145,16 +150,11 @@ internal sealed class SheetWriter
         _offcuts.Add((offcut with { Kept = kept }, isTrim));
     }
 
-    private SheetWaste Waste()
-    {
-        var inner = (_sheet.Board.Width - (_sheet.EdgeTrim * 2)) * (_sheet.Board.Height - (_sheet.EdgeTrim * 2));
-        var leftovers = Shapes.Sum(_offcuts.Where(one => !one.FromTrim).Select(one => one.Offcut.Area));
-        var kept = Shapes.Sum(_offcuts.Where(one => one.Offcut.Kept).Select(one => one.Offcut.Area));
-        return new SheetWaste(
-            Kerf: inner - Shapes.Sum(_pieces.Select(piece => piece.Width * piece.Height)) - leftovers,
-            Trim: _sheet.Area - inner,
-            Scrap: leftovers - kept);
-    }
+    private SheetWaste Waste() => SheetWaste.Of(
+        (_sheet.Board.Width, _sheet.Board.Height),
+        _sheet.EdgeTrim,
+        Shapes.Sum(_pieces.Select(piece => piece.Width * piece.Height)),
+        [.. _offcuts.Where(one => !one.FromTrim).Select(one => one.Offcut)]);
 
     /// <summary>From which step on a part is there, and what gave it its extents.</summary>
     private readonly record struct Made(int From, SizedBy Width, SizedBy Height)

@@ -12,6 +12,9 @@ internal readonly record struct SizedBy(int Step, bool AtFence, int Errors)
     /// <summary>The sheet's own extent, taken as measured.</summary>
     public static SizedBy Sheet { get; } = new(-1, AtFence: false, Errors: 0);
 
+    /// <summary>What a cut at the supplier's leaves: taken to be as exact as one setting.</summary>
+    public static SizedBy Supplier { get; } = new(-1, AtFence: false, Errors: 1);
+
     /// <summary>What a cut makes of this extent.</summary>
     /// <param name="step">The cut's step.</param>
     /// <param name="atFence">Whether the part lies between fence and blade.</param>

@@ -14,6 +14,9 @@ namespace PanelService.Planning.Sizes;
 internal sealed record Room(
     Block Block, ImmutableArray<int> LineOf, long Width, long Height, long Kerf, long AddWidth = 0, long AddHeight = 0)
 {
+    /// <summary>The sheet with what limits its cuts; null: nothing does.</summary>
+    public SheetFrame? Frame { get; init; }
+
     /// <summary>Whether the pattern fits with its lines at these sizes.</summary>
     public bool Holds(ReadOnlySpan<CutSize> sizes)
     {
@@ -23,8 +26,9 @@ internal sealed record Room(
             pieces.Add((sizes[line].Width.Steps + AddWidth, sizes[line].Height.Steps + AddHeight));
         }
 
-        var (width, height) = SheetCutter.SizeOf(Block, pieces.MoveToImmutable(), Kerf);
-        return width <= Width && height <= Height;
+        var grown = pieces.MoveToImmutable();
+        var (width, height) = SheetCutter.SizeOf(Block, grown, Kerf);
+        return width <= Width && height <= Height && (Frame is null || SheetCutter.TryCut(Block, Frame, grown) is not null);
     }
 
     /// <summary>The lines the pattern holds.</summary>

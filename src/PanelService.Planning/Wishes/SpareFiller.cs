@@ -77,7 +77,7 @@ internal sealed class SpareFiller<T>
 
         while (open.TryDequeue(out var leftover, out _))
         {
-            var inner = leftover.FromTrim ? null : FillLeftover(leftover.At, sheet.Stock);
+            var inner = leftover.FromTrim || leftover.Untrimmed ? null : FillLeftover(leftover.At, sheet.Stock);
             if (inner is null)
             {
                 closed.Add(leftover);
@@ -112,13 +112,13 @@ internal sealed class SpareFiller<T>
             Values(wishes, room),
             _task.Kerf,
             Effort.Quick);
-        if (block is null)
+        if (block is null || Cut(block, room, wishes) is not { } cuts)
         {
             return null;
         }
 
         TakeOff(block, wishes);
-        return Cut(block, room, wishes);
+        return cuts;
     }
 
     private bool Fits(int wish, Rectangle room, T stock)
@@ -153,11 +153,10 @@ internal sealed class SpareFiller<T>
         }
     }
 
-    private SheetCuts Cut(Block block, Rectangle room, int[] wishes)
+    private SheetCuts? Cut(Block block, Rectangle room, int[] wishes)
     {
-        var frame = new SheetFrame(room.Width, room.Height, EdgeTrim: 0, _task.Kerf);
-        var cuts = SheetCutter.Cut(block, frame, [.. wishes.Select(w => _task.Sizes[w])]);
-        return new SheetCuts(
+        var frame = new SheetFrame(room.Width, room.Height, EdgeTrim: 0, _task.Kerf) { Fence = _task.Fence };
+        return SheetCutter.TryCut(block, frame, [.. wishes.Select(w => _task.Sizes[w])]) is not { } cuts ? null : new SheetCuts(
             [.. cuts.Cuts.Select(c => c with { Workpiece = Moved(c.Workpiece, room), At = c.At + (c.Axis == Axis.X ? room.X : room.Y) })],
             [.. cuts.Pieces.Select(p => p with { Piece = _task.FirstNumber + wishes[p.Piece], At = Moved(p.At, room) })],
             [.. cuts.Leftovers.Select(l => l with { At = Moved(l.At, room) })]);

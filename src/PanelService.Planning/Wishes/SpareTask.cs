@@ -15,4 +15,8 @@ internal sealed record SpareTask<T>(
     ImmutableArray<long> Worths,
     int FirstNumber,
     long Kerf,
-    Func<int, T, Turning> TurningOn);
+    Func<int, T, Turning> TurningOn)
+{
+    /// <summary>What the saw's fence can hold; null: every cut can be made.</summary>
+    public FenceSides? Fence { get; init; }
+}

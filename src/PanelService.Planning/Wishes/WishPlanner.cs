@@ -62,7 +62,10 @@ internal static class WishPlanner
         Worths(order),
         order.Panels.Length,
         order.Saw.Kerf.Steps,
-        (wish, stock) => BoardFit.TurningOn(lines[wish], stock.Board));
+        (wish, stock) => BoardFit.TurningOn(lines[wish], stock.Board))
+    {
+        Fence = HandlingLimits.Fence(order.Saw),
+    };
 
     private static SpareTask<ClothStock> ClothTask(Order order, ImmutableArray<PanelLine> lines) => new(
         [.. lines.Select(line => ClothFit.WithMargins(new CutSize(line.Width, line.Height), order.Bench)).Select(size => (size.Width.Steps, size.Height.Steps))],

@@ -55,23 +55,31 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit)
         return shape;
     }
 
-    /// <summary>The shape of a sheet whose four factory edges are trimmed first.</summary>
-    /// <param name="width">Of the whole sheet, grown by one kerf.</param>
+    /// <summary>The shape of a sheet, or a part of one, whose factory edges are trimmed first.</summary>
+    /// <param name="width">Of all of it, grown by one kerf.</param>
     /// <param name="height">The same.</param>
-    /// <param name="edgeTrim">What is lost at each edge.</param>
+    /// <param name="trim">The edges to trim, and what is lost at each.</param>
     /// <param name="inner">What is left when they are trimmed.</param>
-    public CutShape Trimmed(long width, long height, long edgeTrim, CutShape inner)
+    public CutShape Trimmed(long width, long height, (SheetEdges Edges, long Lost) trim, CutShape inner)
     {
-        if (edgeTrim == 0)
+        var (edges, lost) = trim;
+        var shape = inner;
+        if (edges.HasFlag(SheetEdges.Top))
         {
-            return inner;
+            shape = TrimStage(shape.Width, shape.Height + lost, Axis.Y, (shape.Height, shape, null));
         }
 
-        var shape = inner;
-        shape = TrimStage(width - (2 * edgeTrim), height - edgeTrim, Axis.Y, (height - (2 * edgeTrim), shape, null));
-        shape = TrimStage(width - (2 * edgeTrim), height, Axis.Y, (edgeTrim, null, shape));
-        shape = TrimStage(width - edgeTrim, height, Axis.X, (width - (2 * edgeTrim), shape, null));
-        return TrimStage(width, height, Axis.X, (edgeTrim, null, shape));
+        if (edges.HasFlag(SheetEdges.Bottom))
+        {
+            shape = TrimStage(shape.Width, height, Axis.Y, (lost, null, shape));
+        }
+
+        if (edges.HasFlag(SheetEdges.Right))
+        {
+            shape = TrimStage(shape.Width + lost, height, Axis.X, (shape.Width, shape, null));
+        }
+
+        return edges.HasFlag(SheetEdges.Left) ? TrimStage(width, height, Axis.X, (lost, null, shape)) : shape;
     }
 
     /// <summary>Puts the shapes in order: every shape after those that its splits leave.</summary>
@@ -91,9 +99,12 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit)
         var shape = new CutShape(width, height, (parts.Near ?? parts.Far)!.Needed, rules.Kerf);
         Shapes.Add(shape);
         long kept = parts.Near is null ? (axis == Axis.X ? width : height) - parts.NearSize : parts.NearSize;
-        int setting = SettingOf(shape, axis, kept - rules.Kerf);
+        bool keptAtFence = kept - rules.Kerf <= rules.FenceReach;
+        long strip = (axis == Axis.X ? width : height) - kept;
+        int setting = SettingOf(shape, axis, (keptAtFence ? kept : strip) - rules.Kerf);
+        bool nearAtFence = keptAtFence == parts.Near is not null;
         shape.Splits.Add(new CutSplit(
-            axis, parts.NearSize, parts.Near, parts.Far, parts.Near is null ? -1 : setting, parts.Far is null ? -1 : setting, IsTrim: true));
+            axis, parts.NearSize, parts.Near, parts.Far, nearAtFence ? setting : -1, nearAtFence ? -1 : setting, IsTrim: true));
         return shape;
     }
 
@@ -116,8 +127,9 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit)
         var (room, need) = axis == Axis.X ? (shape.Width, shape.NeededWidth) : (shape.Height, shape.NeededHeight);
         if (room > need && (wasteIsFree || room - need <= rules.Kerf))
         {
-            var rest = axis == Axis.X ? Of(need, shape.Height, shape.Needed) : Of(shape.Width, need, shape.Needed);
-            Add(shape, axis, need, rest, null);
+            long keep = rules.KeptOf(room, need);
+            var rest = axis == Axis.X ? Of(keep, shape.Height, shape.Needed) : Of(shape.Width, keep, shape.Needed);
+            Add(shape, axis, keep, rest, null);
         }
     }
 
@@ -127,7 +139,8 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit)
         if (_work > limit || sorts.Aggregate(1L, (product, sort) => Math.Min(MostChoices + 1, product * (sort.Count + 1))) > MostChoices)
         {
             shape.IsPartial = true;
-            foreach (int sort in _work > limit ? [0] : Enumerable.Range(0, sorts.Count))
+            int before = shape.Splits.Count;
+            foreach (int sort in Enumerable.Range(0, sorts.Count).TakeWhile(_ => _work <= limit || shape.Splits.Count == before))
             {
                 Part(shape, axis, sorts, [.. sorts.Select((_, i) => i == sort ? 1 : 0)]);
             }
@@ -188,6 +201,11 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit)
     {
         long farSize = (axis == Axis.X ? shape.Width : shape.Height) - nearSize;
         var (nearMay, farMay) = rules.SidesFor(nearSize - rules.Kerf, farSize - rules.Kerf);
+        if (!nearMay && !farMay)
+        {
+            return;
+        }
+
         shape.Splits.Add(new CutSplit(
             axis,
             nearSize,

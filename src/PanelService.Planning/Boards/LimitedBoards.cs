@@ -1,0 +1,205 @@
+// Problem: boards planned under what saw, person, car and the supplier's saw can do.
+// Idea:    as long as the supplier's kerf is the saw's, first cuts cost nothing: whatever cuts a sheet apart can begin at the
+//          supplier's until every part is small enough. So the engine plans as always, and every pattern is laid out under the
+//          limits. Where one cannot be, it plans again within them: no cut wider than the fence reaches, sheets smaller by what
+//          the supplier's wider kerf takes, at last everything at the wider kerf. What still cannot be cut is taken apart.
+//          The first plan's bound holds for plans within limits too. Where the supplier's kerf is the narrower one it does
+//          not, and the bound is that of sheets larger by what the narrower kerf can save at most.
+// Cost:    one run of the engine where the limits bind nowhere, else up to six.
+// Not:     the least price where limits bind: the bound tells how far from it at most.
+using System.Collections.Immutable;
+using PanelService.Cutting;
+using PanelService.Planning.Orders;
+using PanelService.Planning.Sizes;
+
+namespace PanelService.Planning.Boards;
+
+/// <summary>Plans boards under limits.</summary>
+internal sealed class LimitedBoards
+{
+    private const int MostShrinks = 3;
+
+    private readonly Order _order;
+    private readonly ImmutableArray<BoardStock> _stocks;
+    private readonly CuttingProblem _problem;
+    private readonly CancellationToken _cancellation;
+    private readonly ImmutableArray<(long Width, long Height)> _sizes;
+
+    private LimitedBoards(Order order, ImmutableArray<BoardStock> stocks, CuttingProblem problem, CancellationToken cancellation)
+    {
+        (_order, _stocks, _problem, _cancellation) = (order, stocks, problem, cancellation);
+        _sizes = [.. problem.Pieces.Select(piece => (piece.Width, piece.Height))];
+    }
+
+    /// <summary>Plans.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="stocks">The boards, first of the problem's stocks.</param>
+    /// <param name="problem">What is to be cut from what.</param>
+    /// <param name="search">Whom to tell, and when to stop.</param>
+    public static CuttingResult Plan(Order order, ImmutableArray<BoardStock> stocks, CuttingProblem problem, Search search) =>
+        stocks.Any(stock => stock.IsLimited)
+            ? new LimitedBoards(order, stocks, problem, search.Cancellation).Plan()
+            : CuttingPlanner.Plan(problem, order.Effort, search.Progress, search.Cancellation);
+
+    /// <summary>Whether every pattern can be cut within its board's limits.</summary>
+    /// <param name="result">Patterns; what comes after the boards among the stocks is not cut.</param>
+    /// <param name="stocks">The boards.</param>
+    /// <param name="problem">The problem.</param>
+    public static bool CanCut(CuttingResult result, ImmutableArray<BoardStock> stocks, CuttingProblem problem)
+    {
+        ImmutableArray<(long Width, long Height)> sizes = [.. problem.Pieces.Select(piece => (piece.Width, piece.Height))];
+        return result.Patterns.All(use => use.Stock >= stocks.Length || CanCut(use.Block, stocks[use.Stock], sizes, problem.Kerf));
+    }
+
+    private static bool CanCut(Block block, BoardStock stock, ImmutableArray<(long Width, long Height)> sizes, long kerf) =>
+        !stock.IsLimited || SheetCutter.TryCut(block, stock.ToFrame(Measures.Length.FromSteps(kerf)), sizes) is not null;
+
+    private CuttingResult Plan()
+    {
+        var free = Run(_problem);
+        if (!free.Complete)
+        {
+            return free;
+        }
+
+        long bound = Math.Min(free.LeastPossible, LeastWithNarrowKerf());
+        if (CanCut(free, _stocks, _problem))
+        {
+            return free with { LeastPossible = bound };
+        }
+
+        var (best, limitedBound) = Within(bound);
+        best ??= TakenApart(free);
+        return best with
+        {
+            LeastPossible = best.Complete ? Math.Min(best.Spent, Math.Max(bound, limitedBound)) : 0,
+            Proof = free.Proof,
+            StoppedEarly = best.StoppedEarly || free.StoppedEarly || _cancellation.IsCancellationRequested,
+        };
+    }
+
+    private CuttingResult Run(CuttingProblem problem) => CuttingPlanner.Plan(problem, _order.Effort, null, _cancellation);
+
+    /// <summary>The cheapest plan of some problems whose plans are likely to keep to the limits, and a bound for all that do.</summary>
+    private (CuttingResult? Best, long Bound) Within(long bound)
+    {
+        CuttingResult? best = null;
+        foreach (var problem in Narrower())
+        {
+            var result = Run(problem);
+            if (result.Complete && IsOnlyTheFence)
+            {
+                bound = Math.Max(bound, result.LeastPossible);
+            }
+
+            if (result.Complete && (best is null || result.Spent < best.Spent) && CanCut(result, _stocks, _problem))
+            {
+                best = result;
+            }
+
+            if (best is not null && best.Spent <= bound)
+            {
+                break;
+            }
+        }
+
+        return (best, bound);
+    }
+
+    /// <summary>With no cut made elsewhere the engine knows every limit, but for strips too narrow for the fence.</summary>
+    private bool IsOnlyTheFence => _stocks.All(stock => stock.First is null);
+
+    private IEnumerable<CuttingProblem> Narrower()
+    {
+        var fenced = _problem with { FenceReach = _order.Saw.FenceReach?.Steps };
+        if (fenced.FenceReach is not null)
+        {
+            yield return fenced;
+        }
+
+        long wider = _order.Saw.SupplierKerf.Steps - _problem.Kerf;
+        if (IsOnlyTheFence || wider <= 0)
+        {
+            yield break;
+        }
+
+        for (int cuts = 1; cuts <= MostShrinks; cuts++)
+        {
+            yield return fenced with { Stocks = Resized(stock => (-cuts * wider, -cuts * wider)) };
+        }
+
+        yield return fenced with { Kerf = _order.Saw.SupplierKerf.Steps };
+    }
+
+    private ImmutableArray<Stock> Resized(Func<Stock, (long Width, long Height)> by) =>
+    [
+        .. _problem.Stocks.Select((stock, i) => i < _stocks.Length && _stocks[i].First is not null
+            ? stock with { Width = Math.Max(1, stock.Width + by(stock).Width), Height = Math.Max(1, stock.Height + by(stock).Height) }
+            : stock),
+    ];
+
+    /// <summary>
+    /// A supplier's kerf narrower than the saw's lets a sheet hold more. Along any line across a sheet lie no more than so many
+    /// pieces, with one cut less between them.
+    /// </summary>
+    private long LeastWithNarrowKerf()
+    {
+        long narrower = _problem.Kerf - _order.Saw.SupplierKerf.Steps;
+        if (IsOnlyTheFence || narrower <= 0)
+        {
+            return long.MaxValue;
+        }
+
+        long smallest = _sizes.Min(size => Math.Min(size.Width, size.Height)) + _order.Saw.SupplierKerf.Steps;
+        var larger = Resized(stock => (Saved(stock.Width), Saved(stock.Height)));
+        return Run(_problem with { Stocks = larger }).LeastPossible;
+
+        long Saved(long extent) => Math.Max(0, ((extent + _order.Saw.SupplierKerf.Steps) / smallest) - 1) * narrower;
+    }
+
+    /// <summary>The plan with every pattern that cannot be cut shared out over more sheets, as far as there are any.</summary>
+    private CuttingResult TakenApart(CuttingResult free)
+    {
+        int?[] left = [.. _problem.Stocks.Select(stock => stock.Limit)];
+        int[] missing = [.. free.Missing];
+        var patterns = ImmutableArray.CreateBuilder<PatternUse>();
+        foreach (var use in free.Patterns.SelectMany(Apart))
+        {
+            int copies = Math.Min(use.Copies, left[use.Stock] ?? use.Copies);
+            left[use.Stock] -= copies;
+            if (copies > 0)
+            {
+                patterns.Add(use with { Copies = copies });
+            }
+
+            AddPieces(use.Block, missing, use.Copies - copies);
+        }
+
+        return free with
+        {
+            Patterns = patterns.ToImmutable(),
+            Missing = [.. missing],
+            Spent = patterns.Sum(use => use.Copies * _problem.Stocks[use.Stock].Price),
+        };
+    }
+
+    private IEnumerable<PatternUse> Apart(PatternUse use) =>
+        use.Stock >= _stocks.Length || use.Block is not StackBlock stack || CanCut(use.Block, _stocks[use.Stock], _sizes, _problem.Kerf)
+            ? [use]
+            : stack.Parts.SelectMany(part => Apart(use with { Block = part }));
+
+    private static void AddPieces(Block block, int[] counts, int copies)
+    {
+        if (block is StackBlock stack)
+        {
+            foreach (var part in stack.Parts)
+            {
+                AddPieces(part, counts, copies);
+            }
+        }
+        else
+        {
+            counts[((PieceBlock)block).Piece] += copies;
+        }
+    }
+}
