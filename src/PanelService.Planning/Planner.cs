@@ -102,7 +102,7 @@ public static class Planner
             Surplus = surplus,
             Deliveries = choice.Deliveries,
             Cost = TallyMaker.Make(goods, buy),
-            Warnings = [.. batch.Liquids.Warnings, .. batch.Strips.Warnings, .. PriceWarnings.Of(choice)],
+            Warnings = [.. batch.Liquids.Warnings, .. batch.Strips.Warnings, .. PriceWarnings.Of(choice), .. HandlingRemarks.Of(order, sheets)],
             StoppedEarly = batch.StoppedEarly || cancellation.IsCancellationRequested,
         };
     }

@@ -50,6 +50,7 @@ public static class PlanChecker
         .. SupplyRule.Check(order, plan),
         .. ProofRule.Check(order, plan),
         .. SawRunRule.Check(plan),
+        .. HandlingRule.Check(order, plan),
         .. ClothRule.Check(order, plan),
         .. MoneyRule.Check(order, plan),
     ];

@@ -9,7 +9,7 @@ namespace PanelService.Planning.Practice;
 /// <param name="Source">The source, or what practice it is, in a few words.</param>
 public sealed record PracticeDefault(string Setting, PracticeValue Value, SourceMark Mark, string Source);
 
-/// <summary>A length, several lengths, or a number with its unit.</summary>
+/// <summary>A length, several lengths, a number with its unit, or no limit.</summary>
 public abstract record PracticeValue
 {
     private protected PracticeValue()
@@ -30,3 +30,6 @@ public sealed record PracticeSize(Length First, Length Second) : PracticeValue;
 /// <param name="Number">The number.</param>
 /// <param name="Unit">Its unit in words: "hours", "minutes", "panels".</param>
 public sealed record PracticeNumber(decimal Number, string Unit) : PracticeValue;
+
+/// <summary>No limit is set unless the painter sets one.</summary>
+public sealed record PracticeNoLimit : PracticeValue;

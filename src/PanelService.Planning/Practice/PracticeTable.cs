@@ -22,6 +22,11 @@ public static class PracticeTable
         Practice("saw.undersize", new PracticeLength(_saw.Undersize), "cut to nominal; 1/16 to 1/8 in under still sits in a standard frame"),
         Practice("saw.smallestKept", new PracticeSize(_saw.SmallestKeptWidth, _saw.SmallestKeptHeight), "anything smaller is not worth a place on the rack"),
         Practice("saw.leastFenceLength", new PracticeLength(_saw.LeastFenceLength), "a part under 10 to 12 in long is not ripped along the fence but goes on a sled"),
+        Practice("saw.fenceReach", new PracticeNoLimit(), "how far your fence goes stands in the saw's manual"),
+        Practice("saw.heaviest", new PracticeNoLimit(), "what you can hold level against a fence; board weighs 1000 kg/m³ (hardboard), 880 (thin MDF), 670 (birch plywood)"),
+        Practice("saw.largest", new PracticeNoLimit(), "a whole 48 x 96 in sheet wants two people, in-feed and out-feed support, or the supplier's panel saw"),
+        Practice("saw.carry", new PracticeNoLimit(), "measure your car's floor; larger sheets are first cut where they are bought"),
+        Practice("saw.supplierKerf", new PracticeLength(_saw.SupplierKerf), "a panel saw's blade; ask the supplier"),
     ];
 
     private static ImmutableArray<PracticeDefault> Bench() =>

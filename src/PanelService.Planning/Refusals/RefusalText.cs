@@ -14,6 +14,11 @@ internal static class RefusalText
     /// <summary>No board serves a line.</summary>
     public static string NoBoard(PanelLine line, Order order)
     {
+        if (BoardRoom.HasAnyUnlimited(line, order))
+        {
+            return LimitText.Of(line, order);
+        }
+
         var size = CutSizes.Smallest(line, order.Saw.Undersize);
         string thickness = line.Thickness is { } asked
             ? Thickness(asked, order.Units)

@@ -15,7 +15,7 @@ internal static class Unfitting
     /// <summary>The refusal; null where every line has something it can be made of.</summary>
     public static CannotBeMade? Check(Order order)
     {
-        var boards = Lines(order, line => line.NeedsBoard && !FitsAnyBoard(line, order), line => RefusalText.NoBoard(line, order));
+        var boards = Lines(order, line => line.NeedsBoard && !BoardRoom.HasAny(line, order), line => RefusalText.NoBoard(line, order));
         if (!boards.IsEmpty)
         {
             return new CannotBeMade(CannotReason.NoBoardFits, Detail(boards), boards);
@@ -38,13 +38,6 @@ internal static class Unfitting
     private static string Detail(ImmutableArray<UnmakeableLine> lines) =>
         string.Join("; ", lines.Take(5).Select(line => $"{line.Mark}: {line.Missing}"))
         + (lines.Length > 5 ? $"; and {lines.Length - 5} more lines." : ".");
-
-    private static bool FitsAnyBoard(PanelLine line, Order order)
-    {
-        var size = CutSizes.Smallest(line, order.Saw.Undersize);
-        return BoardStock.AllOf(order).Any(stock => BoardFit.Fits(
-            BoardFit.TurningOn(line, stock.Board), (size.Width, size.Height), (stock.UsableWidth, stock.UsableHeight)));
-    }
 
     private static bool FitsAnyCloth(PanelLine line, Order order)
     {

@@ -14,7 +14,22 @@ internal sealed class SawRules : AbstractValidator<SawRequest>
         RuleFor(s => s.Undersize).Allowance(WireLimits.Margin);
         RuleFor(s => s.LeastFenceLength).Allowance(WireLimits.Side);
         RuleFor(s => s.SmallestKept).SetValidator(new LengthPairRules()!);
+        RuleFor(s => s.FenceReach).Size(WireLimits.FenceReach, WireLimits.Side);
+        RuleFor(s => s.Heaviest).Amount(WireLimits.LeastWeight, WireLimits.Weight);
+        RuleFor(s => s.Largest).SetValidator(new HandledSizeRules()!);
+        RuleFor(s => s.Carry).SetValidator(new HandledSizeRules()!);
+        RuleFor(s => s.SupplierKerf).Allowance(WireLimits.Kerf);
     }
+}
+
+/// <summary>What holds for the largest piece that car or person takes.</summary>
+internal sealed class HandledSizeRules : AbstractValidator<LengthPair>
+{
+    /// <summary>Sets the rules out.</summary>
+    public HandledSizeRules() =>
+        RuleFor(p => p).Fault(pair => new[] { pair.First, pair.Second }.Any(side => side < WireLimits.Handled || side > WireLimits.Side)
+            ? "Must be two lengths from 50 mm to 100 m, such as [48, 60]; left out: no limit."
+            : null);
 }
 
 /// <summary>What holds for the bench.</summary>

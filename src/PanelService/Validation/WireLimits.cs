@@ -34,6 +34,9 @@ internal static class WireLimits
     /// <summary>In minor units of the currency: 10 million of a currency with cents.</summary>
     internal const long MoneyMinor = 1_000_000_000;
 
+    internal const decimal LeastWeight = 0.1m;
+    internal const decimal Weight = 10_000_000;
+
     internal const decimal LeastVolume = 0.000001m;
     internal const decimal Volume = 1_000_000;
     internal const decimal LeastArea = 0.001m;
@@ -47,6 +50,12 @@ internal static class WireLimits
 
     /// <summary>The longest board: longer ones cannot be had, let alone sawn.</summary>
     internal static readonly Length Board = Length.FromMillimetres(10_000);
+
+    /// <summary>A fence that goes no farther than this holds nothing.</summary>
+    internal static readonly Length FenceReach = Length.FromInches(1);
+
+    /// <summary>Nobody's car or hands take so little; smaller limits would have a sheet cut into hundreds of parts.</summary>
+    internal static readonly Length Handled = Length.FromMillimetres(50);
 
     internal static readonly Length Side = Length.FromMillimetres(100_000);
     internal static readonly Length Thickness = Length.FromMillimetres(1_000);

@@ -20,6 +20,8 @@ internal sealed record OrderFacts
 
     public required long Undersize { get; init; }
 
+    public required HandlingFacts Handling { get; init; }
+
     public required (long A, long B) SmallestKept { get; init; }
 
     public required (long A, long B) SmallestCloth { get; init; }

@@ -39,6 +39,12 @@ internal static class OrderReader
                 Length(strength, "smallestStrip") ?? Units.Inches(12)),
             Kerf = Length(saw, "kerf") ?? Units.Inches(0.125m),
             Undersize = Length(saw, "undersize") ?? 0,
+            Handling = new HandlingFacts(
+                Length(saw, "fenceReach"),
+                saw.Field("heaviest")?.GetDecimal() * (plan.GetProperty("units").GetString() == "inch" ? 453.59237m : 1),
+                Pair(saw, "largest", units),
+                Pair(saw, "carry", units),
+                Length(saw, "supplierKerf") ?? Units.Inches(0.125m)),
             SmallestKept = Pair(saw, "smallestKept", units) ?? (Units.Inches(4), Units.Inches(6)),
             SmallestCloth = Pair(bench, "smallestCloth", units) ?? (Units.Inches(6), Units.Inches(8)),
             Margin = Pair(bench, "margin", units) ?? (Units.Inches(0.5m), Units.Inches(0.5m)),

@@ -38,6 +38,7 @@ internal sealed class RandomOrder
         AddSettings(root);
         AddWear(root);
         AddPrices(root);
+        AddHandling(root);
         root["effort"] = "quick";
         AddCradles(root);
         Json = root.ToJsonString();
@@ -360,6 +361,26 @@ internal sealed class RandomOrder
             }
         }
     }
+
+    // What saw, person and car can handle: every panel can be made within it, if not always from every sheet.
+    private void AddHandling(JsonObject root)
+    {
+        if (!Chance(30))
+        {
+            return;
+        }
+
+        int side = unit.Sheets[0].Height;
+        var saw = root["saw"]?.AsObject() ?? [];
+        root["saw"] = saw;
+        Maybe(saw, 50, "carry", () => Handled(side));
+        Maybe(saw, 25, "largest", () => Handled(side));
+        Maybe(saw, 25, "heaviest", () => Between(8, 24) * (unit.Name == "inch" ? 1 : 454));
+        Maybe(saw, 30, "fenceReach", () => Pick<JsonNode>(side, side * 5 / 6));
+        Maybe(saw, 40, "supplierKerf", () => Pick<JsonNode>("1/8 in", "4 mm", "2.4 mm"));
+    }
+
+    private JsonArray Handled(int side) => Pick<JsonArray>([side, side], [side * 5 / 8, side * 5 / 4], [side * 5 / 6, 2 * side]);
 
     private JsonNode Length(int length) => random.Next(8) switch
     {

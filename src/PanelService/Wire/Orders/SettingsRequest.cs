@@ -19,6 +19,21 @@ internal sealed record SawRequest
 
     /// <summary>A workpiece shorter than this along the fence goes on a sled with a stop; 0: none does. Default 10 in (common practice).</summary>
     public Length? LeastFenceLength { get; init; }
+
+    /// <summary>The farthest the fence goes from the blade: no part between the two is wider. Default: no limit.</summary>
+    public Length? FenceReach { get; init; }
+
+    /// <summary>The heaviest piece one person handles, in lb where the order is in inches, else in g. Default: no limit.</summary>
+    public decimal? Heaviest { get; init; }
+
+    /// <summary>The largest piece one person handles, either way round. Default: no limit.</summary>
+    public LengthPair? Largest { get; init; }
+
+    /// <summary>The largest piece that fits the car, either way round. Larger sheets are first cut where they are bought. Default: no limit.</summary>
+    public LengthPair? Carry { get; init; }
+
+    /// <summary>What one cut at the supplier's turns to dust; 0 to 25.4 mm. Default 1/8 in (common practice).</summary>
+    public Length? SupplierKerf { get; init; }
 }
 
 /// <summary>How cloth is cut and panels are pressed. What is left out comes from <c>GET /api/practice</c>.</summary>

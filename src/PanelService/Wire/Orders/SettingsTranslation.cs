@@ -1,3 +1,4 @@
+using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 
 namespace PanelService.Wire.Orders;
@@ -5,7 +6,9 @@ namespace PanelService.Wire.Orders;
 /// <summary>Settings, field by field: what the request leaves out is common practice.</summary>
 internal static class SettingsTranslation
 {
-    internal static SawSettings Saw(SawRequest? saw)
+    private const decimal GramsPerPound = 453.59237m;
+
+    internal static SawSettings Saw(SawRequest? saw, LengthUnit units)
     {
         var practice = new SawSettings();
         return new SawSettings
@@ -16,8 +19,15 @@ internal static class SettingsTranslation
             SmallestKeptWidth = saw?.SmallestKept?.First ?? practice.SmallestKeptWidth,
             SmallestKeptHeight = saw?.SmallestKept?.Second ?? practice.SmallestKeptHeight,
             LeastFenceLength = saw?.LeastFenceLength ?? practice.LeastFenceLength,
+            FenceReach = saw?.FenceReach,
+            HeaviestGrams = saw?.Heaviest * (units == LengthUnit.Inch ? GramsPerPound : 1),
+            Largest = Limit(saw?.Largest),
+            Carry = Limit(saw?.Carry),
+            SupplierKerf = saw?.SupplierKerf ?? practice.SupplierKerf,
         };
     }
+
+    private static SizeLimit? Limit(LengthPair? size) => size is null ? null : new SizeLimit(size.First, size.Second);
 
     internal static BenchSettings Bench(BenchRequest? bench)
     {

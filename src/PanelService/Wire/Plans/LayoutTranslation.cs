@@ -60,5 +60,6 @@ internal sealed class LayoutTranslation(Plan plan, DrawingLinks drawings)
         new(_numbers.Of(cut.X), _numbers.Of(cut.Y), _numbers.Of(cut.Width), _numbers.Of(cut.Height)),
         cut.Axis,
         _numbers.Of(cut.At),
-        "saw");
+        cut.BySupplier ? "supplier" : "saw",
+        cut.SupplierKerf is { } kerf ? _numbers.Of(kerf) : null);
 }

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using PanelService.Cutting;
 using PanelService.Planning.Plans;
 
@@ -77,8 +78,15 @@ internal sealed record OffcutResponse(decimal X, decimal Y, decimal Width, decim
 /// <param name="Workpiece">What is cut in two.</param>
 /// <param name="Axis">The axis cut across: "x" when the blade travels along y.</param>
 /// <param name="At">Where the blade's path begins.</param>
-/// <param name="By">Who cuts: "saw", the painter's own.</param>
-internal sealed record CutResponse(int Number, WorkpieceResponse Workpiece, Axis Axis, decimal At, string By);
+/// <param name="By">Who cuts: "saw", the painter's own, or "supplier", where the sheet is bought; the supplier's cuts come first.</param>
+/// <param name="Kerf">What the supplier's cut turns to dust; left out for the saw's, which is the sheet's.</param>
+internal sealed record CutResponse(
+    int Number,
+    WorkpieceResponse Workpiece,
+    Axis Axis,
+    decimal At,
+    string By,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] decimal? Kerf);
 
 /// <summary>A rectangle that is cut in two.</summary>
 /// <param name="X">Its corner.</param>

@@ -26,6 +26,7 @@ internal static class PracticeTranslation
         PracticeSize value => Lengths(setting, value.First, value.Second),
         PracticeNumber value => new(
             setting.Setting, string.Create(CultureInfo.InvariantCulture, $"{value.Number} {value.Unit}"), null, null, value.Number, value.Unit, setting.Mark, setting.Source),
+        PracticeNoLimit => new(setting.Setting, "no limit", null, null, null, null, setting.Mark, setting.Source),
         _ => throw new InvalidOperationException($"A practice value of an unknown sort: {setting.Value.GetType().Name}."),
     };
 
