@@ -135,8 +135,12 @@ internal sealed class FirstCutter
         long across = part.Along(Other(axis));
         var nearEdges = part.Factory & ~FarEdge(axis);
         var farEdges = part.Factory & ~NearEdge(axis);
-        long least = near is null ? 1 : Need(near, axis, nearEdges);
-        long most = far is null ? Math.Max(extent - _first.Kerf, least) : extent - _first.Kerf - Need(far, axis, farEdges);
+        // Waste beside a block takes the factory edge with it.
+        long least = near is not null ? Need(near, axis, nearEdges)
+            : far is null ? 1 : Math.Max(1, _frame.EdgeTrim - _first.Kerf);
+        long most = far is not null ? extent - _first.Kerf - Need(far, axis, farEdges)
+            : (part.Factory & FarEdge(axis)) != 0 && near is not null ? extent - _frame.EdgeTrim
+            : Math.Max(extent - _first.Kerf, least);
         long[] places =
         [
             least,

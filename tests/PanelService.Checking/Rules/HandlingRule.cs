@@ -53,7 +53,8 @@ internal static class HandlingRule
         }
     }
 
-    private static string? Fault(HandlingFacts limits, BoardFacts board, bool onHand, Box part)
+    /// <summary>Why a part of a board cannot come to the saw; null: it can.</summary>
+    public static string? Fault(HandlingFacts limits, BoardFacts board, bool onHand, Box part)
     {
         if (!onHand && limits.Carry is { } car && !Fits(part, car))
         {

@@ -19,13 +19,14 @@ internal static class PlainPlan
             .Where(one => one.Line is { NeedsBoard: true, IsWish: false })
             .SelectMany(one => Enumerable.Repeat(one.Line!, (int)Math.Min(one.Made, Most + 1)))
             .ToArray();
-        return wanted.Length > Most ? null : Place(order, [.. wanted.OrderByDescending(line => line.Area)]);
+        bool fenceMatters = order.Handling.FenceReach is { } reach && order.Boards.Values.Any(board => Math.Max(board.Width, board.Height) > reach);
+        return wanted.Length > Most || fenceMatters ? null : Place(order, [.. wanted.OrderByDescending(line => line.Area)]);
     }
 
     private static long? Place(OrderFacts order, IReadOnlyList<LineFacts> lines)
     {
         var supplies = order.Boards.Values
-            .SelectMany(board => (Supply[])[new Supply(board, board.Value, board.OnHand), new Supply(board, board.Price ?? 0, board.Price is null ? 0 : board.ForSale ?? long.MaxValue)])
+            .SelectMany(board => (Supply[])[OnHand(order, board), Bought(order, board)])
             .OrderBy(supply => supply.Price / (decimal)((Int128)supply.Board.Width * supply.Board.Height))
             .ToArray();
         var free = new List<(Supply Supply, Box Box)>();
@@ -45,10 +46,10 @@ internal static class PlainPlan
         for (int i = 0; i < free.Count; i++)
         {
             var (supply, box) = free[i];
-            if (Lie(line, supply.Board, box) is { } lies)
+            if (Lie(order, line, supply, box) is { } lies)
             {
                 free.RemoveAt(i);
-                free.AddRange(Split(box, lies, order.Kerf).Select(rest => (supply, rest)));
+                free.AddRange(Split(box, lies, supply.Kerf).Select(rest => (supply, rest)));
                 return true;
             }
         }
@@ -62,10 +63,10 @@ internal static class PlainPlan
         {
             long trim = supply.Board.EdgeTrim;
             var good = new Box(trim, trim, supply.Board.Width - (2 * trim), supply.Board.Height - (2 * trim));
-            if (Lie(line, supply.Board, good) is { } lies)
+            if (Lie(order, line, supply, good) is { } lies)
             {
                 supply.Used++;
-                free.AddRange(Split(good, lies, order.Kerf).Select(rest => (supply, rest)));
+                free.AddRange(Split(good, lies, supply.Kerf).Select(rest => (supply, rest)));
                 return true;
             }
         }
@@ -73,9 +74,25 @@ internal static class PlainPlan
         return false;
     }
 
-    private static (long Width, long Height)? Lie(LineFacts line, BoardFacts board, Box box)
+    // What nobody can handle stays where it is.
+    private static Supply OnHand(OrderFacts order, BoardFacts board) => new(
+        board, board.Value, HandlingRule.Fault(order.Handling, board, onHand: true, Whole(board)) is null ? board.OnHand : 0, order.Kerf, first: false);
+
+    // Everything with the wider of the two kerfs can be cut by supplier and saw, whoever makes which cut.
+    private static Supply Bought(OrderFacts order, BoardFacts board)
     {
-        if (!board.Serves(line))
+        bool first = HandlingRule.Fault(order.Handling, board, onHand: false, Whole(board)) is not null;
+        long limit = board.Price is null ? 0 : board.ForSale ?? long.MaxValue;
+        return new(board, board.Price ?? 0, limit, first ? Math.Max(order.Kerf, order.Handling.SupplierKerf) : order.Kerf, first);
+    }
+
+    private static Box Whole(BoardFacts board) => new(0, 0, board.Width, board.Height);
+
+    private static (long Width, long Height)? Lie(OrderFacts order, LineFacts line, Supply supply, Box box)
+    {
+        var board = supply.Board;
+        if (!board.Serves(line)
+            || (supply.First && HandlingRule.Fault(order.Handling, board, onHand: false, new Box(0, 0, line.Width, line.Height)) is not null))
         {
             return null;
         }
@@ -105,8 +122,13 @@ internal static class PlainPlan
         }
     }
 
-    private sealed class Supply(BoardFacts board, long price, long limit)
+    private sealed class Supply(BoardFacts board, long price, long limit, long kerf, bool first)
     {
+        public long Kerf { get; } = kerf;
+
+        /// <summary>Whether its first cuts are made where it is bought.</summary>
+        public bool First { get; } = first;
+
         public BoardFacts Board { get; } = board;
 
         public long Price { get; } = price;
