@@ -12,24 +12,27 @@ public static class SawSlipDrawing
 {
     /// <summary>How many pages the slip fills; 1 where nothing is sawn: it then says so.</summary>
     /// <param name="plan">The plan.</param>
-    public static int Pages(Plan plan)
+    /// <param name="language">The language it is written in.</param>
+    public static int Pages(Plan plan, SlipLanguage language = SlipLanguage.English)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return SlipPages.Of(plan).Count;
+        return SlipPages.Of(plan, SlipWords.Of(language)).Count;
     }
 
     /// <summary>Draws a page.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="paper">What it is printed on.</param>
     /// <param name="page">1 to <see cref="Pages"/>.</param>
+    /// <param name="language">The language it is written in.</param>
     /// <returns>An SVG document, the same for the same plan.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no page of that number.</exception>
-    public static string Render(Plan plan, LabelPaper paper, int page)
+    public static string Render(Plan plan, LabelPaper paper, int page, SlipLanguage language = SlipLanguage.English)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        var pages = SlipPages.Of(plan);
+        var words = SlipWords.Of(language);
+        var pages = SlipPages.Of(plan, words);
         ArgumentOutOfRangeException.ThrowIfLessThan(page, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(page, pages.Count);
-        return SlipPage.Render(plan, paper, (page, pages.Count), pages[page - 1]);
+        return SlipPage.Render(plan, (paper, words), (page, pages.Count), pages[page - 1]);
     }
 }

@@ -26,7 +26,12 @@ internal static class CutNumbers
     {
         string number = cut.Number.ToString(CultureInfo.InvariantCulture);
         var group = Ink.Group(
-            "cut", new XAttribute("data-cut", number), Ink.Title(cut.Note), Ink.Rectangle(cut.Path, new XAttribute("class", "kerf")));
+            cut.BySupplier ? "cut supplier" : "cut", new XAttribute("data-cut", number), Ink.Title(cut.Note), Ink.Rectangle(cut.Path, new XAttribute("class", "kerf")));
+        if (cut.BySupplier)
+        {
+            group.Add(Dashes(sketch, cut));
+        }
+
         foreach (double size in Sizes)
         {
             double letters = sketch.Paper(size);
@@ -40,6 +45,16 @@ internal static class CutNumbers
 
         sketch.Left++;
         return group;
+    }
+
+    /// <summary>A broad dashed line along the path: not the painter's saw.</summary>
+    private static XElement Dashes(Sketch sketch, DraftCut cut)
+    {
+        string along = cut.AlongY
+            ? Ink.Line(cut.Path.CentreX, cut.Path.Y, cut.Path.CentreX, cut.Path.Bottom)
+            : Ink.Line(cut.Path.X, cut.Path.CentreY, cut.Path.Right, cut.Path.CentreY);
+        string dash = $"{Ink.Fine(sketch.Paper(3))} {Ink.Fine(sketch.Paper(1.2))}";
+        return Ink.Path(along, Ink.Fill("none"), Ink.Stroke(Ink.Accent), Ink.Weight(sketch.Paper(0.9)), new XAttribute("stroke-dasharray", dash));
     }
 
     private static XElement[]? Outside(Sketch sketch, DraftCut cut, string number, double size)

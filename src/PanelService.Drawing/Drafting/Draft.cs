@@ -82,7 +82,8 @@ internal sealed record DraftOffcut(Box Box, Length Width, Length Height, bool Ke
 /// <param name="Path">What the blade turns to dust, as far as it lies on the material.</param>
 /// <param name="AlongY">Whether the blade travels along y.</param>
 /// <param name="Note">What it does, for who points at it.</param>
-internal sealed record DraftCut(int Number, Box Path, bool AlongY, string Note);
+/// <param name="BySupplier">Whether it is made where the sheet is bought.</param>
+internal sealed record DraftCut(int Number, Box Path, bool AlongY, string Note, bool BySupplier = false);
 
 /// <summary>A line of the key.</summary>
 /// <param name="Mark">The mark as drawn.</param>

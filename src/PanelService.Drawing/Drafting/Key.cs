@@ -79,6 +79,15 @@ internal static class Key
             x += sketch.Paper(8) + ((Lettering.Width(word) + 1.5) * size);
         }
 
+        if (sketch.Draft.Cuts.Any(cut => cut.BySupplier))
+        {
+            double middle = y - (size * 0.3);
+            closing.Add(
+                Ink.Path(
+                    Ink.Line(x, middle, x + sketch.Paper(6), middle), Ink.Fill("none"), Ink.Stroke(Ink.Accent), Ink.Weight(sketch.Paper(0.9)), new XAttribute("stroke-dasharray", $"{Ink.Fine(sketch.Paper(2.4))} {Ink.Fine(sketch.Paper(1.2))}")),
+                Text("cut where you buy it", x + sketch.Paper(7.5), y, size));
+        }
+
         return closing;
     }
 

@@ -40,17 +40,17 @@ internal static class SheetDraft
     {
         Box workpiece = Millimetres.Of(cut.X, cut.Y, cut.Width, cut.Height);
         double at = Millimetres.Of(cut.At);
-        double kerf = Millimetres.Of(sheet.Kerf);
+        double kerf = Millimetres.Of(cut.SupplierKerf ?? sheet.Kerf);
         bool alongY = cut.Axis == Axis.X;
         Box path = alongY ? workpiece with { X = at, Width = kerf } : workpiece with { Y = at, Height = kerf };
         Length from = cut.At - (alongY ? cut.X : cut.Y);
         string edge = alongY ? "left" : "upper";
         string note = string.Create(
             CultureInfo.InvariantCulture,
-            $"Cut {cut.Number}: {LengthText.FormatFigure(from, unit)} {LengthText.Abbreviation(unit)} from the {edge} edge of its workpiece");
+            $"Cut {cut.Number}: {LengthText.FormatFigure(from, unit)} {LengthText.Abbreviation(unit)} from the {edge} edge of its workpiece{(cut.BySupplier ? ", where you buy it" : "")}");
 
         // A path may hang over the workpiece's edge: what hangs over is dust, and is not drawn.
-        return new DraftCut(cut.Number, path.Clip(workpiece), alongY, note);
+        return new DraftCut(cut.Number, path.Clip(workpiece), alongY, note, cut.BySupplier);
     }
 
     private static string Material(SheetLayout sheet, LengthUnit unit)

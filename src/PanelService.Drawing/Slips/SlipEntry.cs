@@ -7,22 +7,33 @@ namespace PanelService.Drawing.Slips;
 /// <param name="Step">The step.</param>
 /// <param name="Passes">Its passes that stand in this entry.</param>
 /// <param name="Continued">Whether an entry before this one began the step.</param>
-internal sealed record SlipEntry(SawStep Step, ImmutableArray<SawPass> Passes, bool Continued)
+/// <param name="Lines">What goes through and what comes out, in lines that fit beside the pictures.</param>
+/// <param name="Cautions">What is to be minded, in lines; said where the step begins.</param>
+internal sealed record SlipEntry(
+    SawStep Step, ImmutableArray<SawPass> Passes, bool Continued, ImmutableArray<SlipLine> Lines, ImmutableArray<string> Cautions)
 {
     public const double HeadHeight = 10;
     public const double LineHeight = 4.4;
     public const double PictureHeight = 25;
+    public const double PictureWidth = 15;
+    public const double CautionHeight = 3.4;
 
     private const double Gap = 4;
-    private const double CautionHeight = 3.4;
+    private const int Pictures = 3;
 
-    /// <summary>What is to be minded, said where the step begins.</summary>
-    public ImmutableArray<Warning> Cautions => Continued ? [] : Step.Cautions;
-
-    /// <summary>The sheets that go through.</summary>
-    public ImmutableArray<int> Sheets => [.. Passes.Select(pass => pass.Sheet).Distinct()];
+    /// <summary>The sheets that go through, as many as are drawn.</summary>
+    public ImmutableArray<int> Drawn => [.. DrawnOf(Passes)];
 
     /// <summary>Height on paper, in millimetres.</summary>
-    public double Height(int cautionLines) =>
-        Math.Max(PictureHeight, HeadHeight + (Passes.Length * LineHeight)) + (cautionLines * CautionHeight) + Gap;
+    public double Height => Math.Max(PictureHeight, HeadHeight + (Lines.Length * LineHeight)) + (Cautions.Length * CautionHeight) + Gap;
+
+    /// <summary>Width on paper that the pictures of some passes take, in millimetres.</summary>
+    public static double ForPictures(IEnumerable<SawPass> passes) => (DrawnOf(passes).Count() * (PictureWidth + 1)) + 2;
+
+    private static IEnumerable<int> DrawnOf(IEnumerable<SawPass> passes) => passes.Select(pass => pass.Sheet).Distinct().Take(Pictures);
 }
+
+/// <summary>A line of an entry.</summary>
+/// <param name="Text">What it says.</param>
+/// <param name="IsFirst">Whether a pass begins with it, so that there is a box to tick.</param>
+internal sealed record SlipLine(string Text, bool IsFirst);

@@ -23,7 +23,7 @@ internal static class SlipPicture
                 Placed(box.X, box.Y, box.Width, box.Height), Ink.Fine, Ink.Fill("none"), Ink.Stroke(Ink.Grey), Ink.Weight(0.1))),
             sheet.Cuts.Where(cut => cuts.Contains(cut.Number)).Select(cut =>
             {
-                var line = LineOf(cut, Millimetres.Of(sheet.Kerf) / 2);
+                var line = LineOf(cut, Millimetres.Of(cut.SupplierKerf ?? sheet.Kerf) / 2);
                 Box from = Placed(line.X1, line.Y1, 0, 0), to = Placed(line.X2, line.Y2, 0, 0);
                 return Ink.Path(
                     Ink.Line(from.X, from.Y, to.X, to.Y), new XAttribute("class", "cut"), new XAttribute("data-cut", cut.Number), Ink.Fill("none"), Ink.Stroke(Ink.Accent), Ink.Weight(0.7));

@@ -13,6 +13,7 @@ internal static class PlanPartEndpoints
 {
     private const string Svg = "image/svg+xml";
     private const string Csv = "text/csv";
+    private const string SlipNote = "paper: a4 or letter, a4 where it is not said. page: 1 and up, 1 where it is not said; the header Page-Count says how many there are. lang: en or fr; where it is not said, what Accept-Language asks for. In millimetres of paper: print at full size.";
 
     internal static void MapPlanParts(this IEndpointRouteBuilder routes)
     {
@@ -38,7 +39,12 @@ internal static class PlanPartEndpoints
             .Produces<FaultsProblem>(StatusCodes.Status400BadRequest, "application/problem+json");
         parts.MapGet("saw-run.svg", SawSlipEndpoint.Answer).WithName("DrawSawRun")
             .WithSummary("The slip to pin up beside the saw: one entry per setting, with boxes to tick, a page at a time.")
-            .WithDescription("paper: a4 or letter, a4 where it is not said. page: 1 and up, 1 where it is not said; the header Page-Count says how many there are. In millimetres of paper: print at full size.")
+            .WithDescription(SlipNote)
+            .Produces<string>(StatusCodes.Status200OK, Svg)
+            .Produces<FaultsProblem>(StatusCodes.Status400BadRequest, "application/problem+json");
+        parts.MapGet("supplier-slip.svg", SawSlipEndpoint.AnswerSupplier).WithName("DrawSupplierSlip")
+            .WithSummary("The cuts to have made where the board is bought, a page at a time; it says so where there are none.")
+            .WithDescription(SlipNote)
             .Produces<string>(StatusCodes.Status200OK, Svg)
             .Produces<FaultsProblem>(StatusCodes.Status400BadRequest, "application/problem+json");
         parts.MapGet("calendar.ics", CalendarEndpoint.Answer).WithName("GetCalendar")

@@ -1,0 +1,11 @@
+namespace PanelService.Drawing;
+
+/// <summary>The language a slip is written in.</summary>
+public enum SlipLanguage
+{
+    /// <summary>English.</summary>
+    English,
+
+    /// <summary>French.</summary>
+    French,
+}
