@@ -12,7 +12,8 @@
 import { readLength, withUnit } from './measures.js';
 
 /** What a field's text becomes on the wire. Lengths may stay text: the service reads them as written. */
-const LENGTHS = new Set(['width', 'height', 'thickness', 'kerf', 'edgeTrim', 'undersize', 'margin', 'smallestKept', 'smallestCloth', 'selvedge', 'step', 'length']);
+const LENGTHS = new Set(['width', 'height', 'thickness', 'kerf', 'edgeTrim', 'undersize', 'margin', 'smallestKept', 'smallestCloth', 'selvedge', 'step', 'length',
+  'leastFenceLength', 'fenceReach', 'largest', 'carry', 'supplierKerf']);
 const WORDS = new Set(['title', 'units', 'currency', 'mark', 'surface', 'board', 'cloth', 'id', 'name', 'kind', 'grain', 'warp', 'by', 'adhesive', 'primer', 'effort']);
 const PLAIN = /^\d+(?:[.,]\d+)?$/;
 
@@ -122,19 +123,23 @@ export function changeUnits(order, unit) {
     return LENGTHS.has(name) && typeof value === 'string' && value !== '' ? withUnit(value, old) : value;
   };
   Object.assign(order, walk(order, ''), { units: unit });
+  order.saw.heaviest = scaled(order.saw.heaviest, WEIGHT[unit] / WEIGHT[old]);
   for (const liquid of [...order.adhesives, ...order.primers]) changeLiquid(liquid, SQUARE[unit] / SQUARE[old], FLUID[unit] / FLUID[old]);
 }
 
-/** Square millimetres and millilitres in one unit of area and volume (NIST SP 811): in² and US fl oz, else cm² and mL. */
+/** Square millimetres, grams and millilitres in one unit of area, weight and volume (NIST SP 811): in² and US fl oz, else cm² and mL. */
 const SQUARE = { inch: 645.16, centimetre: 100, millimetre: 100 };
+const WEIGHT = { inch: 453.59237, centimetre: 1, millimetre: 1 };
 const FLUID = { inch: 29.5735295625, centimetre: 1, millimetre: 1 };
+
+/** A bare number in another unit. @param {any} text @param {number} ratio */
+const scaled = (text, ratio) => (PLAIN.test(text ?? '') ? String(Number((Number(text.replace(',', '.')) / ratio).toPrecision(6))) : text);
 
 /** Areas and volumes cannot carry a unit of their own: their numbers change. @param {Row} liquid @param {number} area @param {number} volume */
 function changeLiquid(liquid, area, volume) {
-  const by = (/** @type {any} */ text, /** @type {number} */ ratio) => (PLAIN.test(text ?? '') ? String(Number((Number(text.replace(',', '.')) / ratio).toPrecision(6))) : text);
-  liquid.onHand = by(liquid.onHand, volume);
-  liquid.coverage = { area: by(liquid.coverage?.area, area), volume: by(liquid.coverage?.volume, volume) };
-  for (const container of liquid.containers ?? []) container.volume = by(container.volume, volume);
+  liquid.onHand = scaled(liquid.onHand, volume);
+  liquid.coverage = { area: scaled(liquid.coverage?.area, area), volume: scaled(liquid.coverage?.volume, volume) };
+  for (const container of liquid.containers ?? []) container.volume = scaled(container.volume, volume);
 }
 
 /**

@@ -64,6 +64,9 @@ export default {
   work: {
     head: 'How you cut and press', saw: 'At the saw', bench: 'At the bench', money: 'Time and money', kerf: 'kerf', kerfHint: 'a full blade takes 1/8 in, a thin one 3/32 (common practice)',
     edgeTrim: 'edge trim', edgeTrimHint: 'lost at each factory edge; empty: none', undersize: 'undersize', undersizeHint: '1/16 to 1/8 in under still sits in a standard frame (common practice)',
+    leastFence: 'shortest part along the fence', leastFenceHint: 'anything shorter goes on a sled with a stop; 10 in (common practice)', handling: 'What you can handle',
+    fenceReach: 'farthest the fence goes', noLimit: 'empty: no limit', largest: 'largest piece you handle alone', heaviest: 'heaviest piece you handle alone', heaviestHint: 'empty: no limit; counted from the board’s kind and thickness',
+    carry: 'largest piece the car takes', carryHint: 'empty: no limit; larger sheets are first cut where you buy them', supplierKerf: 'the supplier’s kerf', supplierKerfHint: '1/8 in (common practice)',
     kept: 'smallest board worth keeping', keptHint: 'anything smaller is waste', margin: 'cloth over, sides', marginEnds: 'cloth over, top and bottom', marginHint: '1/2 in a side, some take 1 in (common practice)',
     keptCloth: 'smallest cloth worth keeping', pressHours: 'in the press', pressHint: 'overnight (common practice)', hours: 'hours', pressSpaces: 'stacks at once', stackHeight: 'panels in a stack',
     labour: 'an hour of your work', labourHint: 'empty: not counted', overhead: 'other cost', addOverhead: 'Another cost', overheadName: 'what for', effort: 'how long to look',
@@ -97,7 +100,9 @@ export default {
   saw: {
     nothing: 'No board is cut.', run: 'The saw run', runHint: 'One setting after the other. Choose one to see its cuts on the sheets.',
     setting: (/** @type {string} */ tool, /** @type {string} */ size) => `${tool} at ${size}`, fence: 'Fence', sled: 'Sled stop', sheet: 'Sheet', sheets: 'The sheets', cutsSaid: (/** @type {{ sheets: string, cuts: string, one: boolean, many: boolean }} */ s) => `${s.many ? 'Sheets' : 'Sheet'} ${s.sheets}: ${s.one ? 'cut' : 'cuts'} ${s.cuts}`, copies: (/** @type {number} */ n) => (n === 1 ? 'one sheet' : `${n} sheets alike`),
-    settings: (/** @type {number} */ n, /** @type {number} */ steps) => `${n} settings in ${steps} steps.`, fewest: 'No order of these cuts takes fewer settings.', atLeast: (/** @type {number} */ n) => `At least ${n} are needed.`, slip: 'A slip to pin up beside the saw',
+    settings: (/** @type {number} */ n, /** @type {number} */ steps) => `${n} settings in ${steps} steps.`, fewest: 'No order of these cuts takes fewer settings.', atLeast: (/** @type {number} */ n) => `At least ${n} are needed.`, slip: 'A slip to pin up beside the saw', slipLetter: 'on Letter paper', supplierSlip: 'A slip for the supplier', supplierLead: 'Then every part fits the car and can be handled at the saw. In this order:', from: { x: 'from the left edge', y: 'from the bottom edge' },
+    tolerance: 'How true the panels come out', toleranceHint: 'With the fence set to ± 1/64 in or 0.5 mm; out of square as far as a sheet may be.', toleranceHead: ['Panel', 'Width', 'Height', 'Out of square', 'In its frame'],
+    fits: 'fits', fitsNot: 'may be too large', gap: 'fits, but a gap may show',
     side: { width: 'width', height: 'height' }, unmatched: (/** @type {string} */ marks) => `Not all cut to size at one setting, so check them against each other: ${marks}.`,
     supplier: 'Have these cuts made where you buy it', done: 'done', large: 'Large', close: 'Close', next: 'Done, next', back: 'Back', finish: 'Done, all cut', stand: 'Stand at the saw', stepOf: (/** @type {number} */ n, /** @type {number} */ of) => `${n} of ${of}`,
     first: 'The saw’s manual, local rules and experienced people come first. Guard and riving knife on, push stick to hand, eyes, ears and lungs protected.',

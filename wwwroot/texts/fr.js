@@ -60,6 +60,9 @@ export default {
   work: {
     head: 'Votre façon de couper et de presser', saw: 'À la scie', bench: 'À l’établi', money: 'Temps et argent', kerf: 'trait de scie', kerfHint: '1/8 in pour une lame pleine, 3/32 pour une fine (usage courant)',
     edgeTrim: 'rive perdue', edgeTrimHint: 'à chaque bord d’usine ; vide : rien', undersize: 'jeu', undersizeHint: '1/16 à 1/8 in de moins tient encore dans un cadre courant (usage courant)',
+    leastFence: 'plus petit morceau le long du guide', leastFenceHint: 'en dessous, au chariot avec une butée ; 10 in (usage courant)', handling: 'Ce que vous pouvez manier',
+    fenceReach: 'course du guide', noLimit: 'vide : sans limite', largest: 'plus grande pièce maniée seul', heaviest: 'pièce la plus lourde maniée seul', heaviestHint: 'vide : sans limite ; compté d’après le genre et l’épaisseur de la plaque',
+    carry: 'plus grande pièce dans la voiture', carryHint: 'vide : sans limite ; les plaques plus grandes sont d’abord coupées là où vous achetez', supplierKerf: 'trait du fournisseur', supplierKerfHint: '1/8 in (usage courant)',
     kept: 'plus petite chute gardée', keptHint: 'en dessous, c’est du rebut', margin: 'toile en plus, côtés', marginEnds: 'toile en plus, haut et bas', marginHint: '1/2 in par côté, certains 1 in (usage courant)',
     keptCloth: 'plus petit coupon gardé', pressHours: 'sous presse', pressHint: 'une nuit (usage courant)', hours: 'heures', pressSpaces: 'piles à la fois', stackHeight: 'panneaux par pile',
     labour: 'une heure de votre travail', labourHint: 'vide : pas comptée', overhead: 'autre frais', addOverhead: 'Autre frais', overheadName: 'pour quoi', effort: 'chercher', quick: 'vite', steady: 'posément', thorough: 'à fond',
@@ -92,7 +95,9 @@ export default {
   saw: {
     nothing: 'Aucun panneau à couper.', run: 'Le parcours de sciage', runHint: 'Un réglage après l’autre. Choisissez-en un pour voir ses traits sur les plaques.',
     setting: (tool, size) => `${tool} à ${size}`, fence: 'Guide', sled: 'Butée du chariot', sheet: 'Plaque', sheets: 'Les plaques', cutsSaid: (s) => `${s.many ? 'Plaques' : 'Plaque'} ${s.sheets} : ${s.one ? 'trait' : 'traits'} ${s.cuts}`, copies: (n) => (n === 1 ? 'une plaque' : `${n} plaques pareilles`),
-    settings: (/** @type {number} */ n, /** @type {number} */ steps) => `${n} réglages en ${steps} étapes.`, fewest: 'Aucun ordre de ces coupes n’en demande moins.', atLeast: (/** @type {number} */ n) => `Il en faut au moins ${n}.`, slip: 'Une fiche à épingler près de la scie',
+    settings: (/** @type {number} */ n, /** @type {number} */ steps) => `${n} réglages en ${steps} étapes.`, fewest: 'Aucun ordre de ces coupes n’en demande moins.', atLeast: (/** @type {number} */ n) => `Il en faut au moins ${n}.`, slip: 'Une fiche à épingler près de la scie', slipLetter: 'sur papier Letter', supplierSlip: 'Une fiche pour le fournisseur', supplierLead: 'Ensuite chaque morceau tient dans la voiture et se manie à la scie. Dans cet ordre :', from: { x: 'depuis le bord gauche', y: 'depuis le bord bas' },
+    tolerance: 'À quoi s’attendre des panneaux', toleranceHint: 'Guide réglé à ± 1/64 in ou 0,5 mm ; faux équerre dans la mesure où une plaque peut l’être.', toleranceHead: ['Panneau', 'Largeur', 'Hauteur', 'Faux équerre', 'Dans son cadre'],
+    fits: 'entre', fitsNot: 'peut être trop grand', gap: 'entre, mais un jour peut se voir',
     side: { width: 'largeur', height: 'hauteur' }, unmatched: (/** @type {string} */ marks) => `Pas toutes coupées au même réglage, à comparer entre elles : ${marks}.`,
     supplier: 'Faites faire ces traits là où vous achetez', done: 'fait', large: 'En grand', close: 'Fermer', next: 'Fait, suivant', back: 'Retour', finish: 'Fait, tout est coupé', stand: 'Se mettre à la scie', stepOf: (n, of) => `${n} sur ${of}`,
     first: 'La notice de la scie, les règles locales et les gens d’expérience passent avant tout. Capot et couteau diviseur en place, poussoir à portée, yeux, oreilles et poumons protégés.',

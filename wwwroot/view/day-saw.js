@@ -13,7 +13,7 @@ export function saw(props) {
   const { plan } = props;
   if (plan.sheets.length === 0) return [h('p', {}, t.saw.nothing)];
   const sheets = h('div', { class: 'sheets' }, h('h3', {}, t.saw.sheets), ...plan.sheets.map((/** @type {any} */ sheet) => drawn(sheet, props)));
-  const run = h('div', { class: 'run' }, h('h3', {}, t.saw.run), h('p', { class: 'hint' }, t.saw.runHint), ...stand(props, sheets), ...fewest(plan), ...atSupplier(plan), steps(props, sheets), h('p', { class: 'caution-first' }, t.saw.first));
+  const run = h('div', { class: 'run' }, ...atSupplier(props), h('h3', {}, t.saw.run), h('p', { class: 'hint' }, t.saw.runHint), ...stand(props, sheets), ...fewest(plan), steps(props, sheets), ...tolerances(props), h('p', { class: 'caution-first' }, t.saw.first));
   return [h('div', { class: 'saw-day' }, run, sheets)];
 }
 
@@ -42,19 +42,46 @@ function fewest(plan) {
   if (!plan.sawProof || plan.sawRun.length === 0) return [];
   const { settings, steps: count, proven, leastPossible } = plan.sawProof;
   const said = h('p', { class: 'hint' }, t.saw.settings(settings, count), ' ', proven ? t.saw.fewest : t.saw.atLeast(leastPossible), ' ',
-    h('a', { href: `/api/plans/${encodeURIComponent(plan.id)}/saw-run.svg`, target: '_blank' }, t.saw.slip));
+    slips(plan, 'saw-run', t.saw.slip));
   if (plan.unmatched.length === 0) return [said];
   const marks = plan.unmatched.map((/** @type {any} */ one) => `${one.mark} (${t.saw.side[one.side]}: ${one.otherwise})`).join(', ');
   return [said, h('p', { class: 'hint' }, t.saw.unmatched(marks))];
 }
 
-/** Cuts made where the board is bought. @param {any} plan */
-function atSupplier(plan) {
+/** Cuts made where the board is bought: they come before the run. @param {import('./days.js').DayProps} props */
+function atSupplier({ plan, order, numbers }) {
   /** @type {[any, any[]][]} */
   const all = plan.sheets.map((/** @type {any} */ s) => [s, s.cuts.filter((/** @type {any} */ c) => c.by === 'supplier')]);
   const sheets = all.filter(([, cuts]) => cuts.length > 0);
   if (sheets.length === 0) return [];
-  return [h('p', { class: 'supplier' }, h('strong', {}, t.saw.supplier), ' ', sheets.map(([s, cuts]) => `${t.saw.sheet} ${s.number}: ${cuts.map((c) => c.number).join(', ')}`).join('; '))];
+  return [h('section', { class: 'supplier' }, h('h3', {}, t.saw.supplier), h('p', { class: 'hint' }, t.saw.supplierLead, ' ', slips(plan, 'supplier-slip', t.saw.supplierSlip)),
+    ...sheets.flatMap(([sheet, cuts]) => [
+      h('h4', {}, `${t.saw.sheet} ${sheet.number}: ${t.saw.copies(sheet.copies)}, ${nameOf(order, sheet.board)}`),
+      h('ol', {}, ...cuts.map((cut) => h('li', {}, supplierCut(cut, numbers)))),
+    ]))];
+}
+
+/** @param {any} cut @param {import('./days.js').DayProps['numbers']} numbers */
+function supplierCut(cut, numbers) {
+  const { x, y, width, height } = cut.workpiece;
+  const distance = cut.axis === 'x' ? cut.at - x : cut.at - y;
+  return `${numbers.length(width)} × ${numbers.length(height)}: ${numbers.length(distance)} ${t.saw.from[/** @type {'x'} */ (cut.axis)]}`;
+}
+
+/** A slip to print, on either paper. @param {any} plan @param {string} name @param {string} words */
+function slips(plan, name, words) {
+  const address = `/api/plans/${encodeURIComponent(plan.id)}/${name}.svg?lang=${t.language}`;
+  return h('span', {}, h('a', { href: address, target: '_blank' }, words), ' (', h('a', { href: `${address}&paper=letter`, target: '_blank' }, t.saw.slipLetter), ')');
+}
+
+/** How true every line's panels come out, and whether they go into their frames. @param {import('./days.js').DayProps} props */
+function tolerances({ plan, numbers }) {
+  if (!plan.tolerances?.length) return [];
+  const fine = (/** @type {number} */ length) => `± ${numbers.length(length)}`;
+  const verdict = (/** @type {any} */ one) => (one.fits ? (one.hidesGap ? t.saw.fits : t.saw.gap) : t.saw.fitsNot);
+  return [h('details', { class: 'tolerances' }, h('summary', {}, t.saw.tolerance), h('p', { class: 'hint' }, t.saw.toleranceHint),
+    h('table', {}, h('thead', {}, h('tr', {}, ...t.saw.toleranceHead.map((/** @type {string} */ head) => h('th', { scope: 'col' }, head)))),
+      h('tbody', {}, ...plan.tolerances.map((/** @type {any} */ one) => h('tr', {}, h('th', { scope: 'row' }, one.mark), h('td', {}, fine(one.width)), h('td', {}, fine(one.height)), h('td', {}, numbers.length(one.outOfSquare)), h('td', {}, verdict(one)))))))];
 }
 
 /** @param {import('./days.js').DayProps} props @param {Element} sheets */

@@ -15,6 +15,16 @@ const groups = () => [
     { path: 'saw.edgeTrim', label: t.work.edgeTrim, hint: t.work.edgeTrimHint, unit: 'length' },
     { path: 'saw.smallestKept[0]', label: t.work.kept, unit: 'length' },
     { path: 'saw.smallestKept[1]', label: t.make.by, hint: t.work.keptHint, unit: 'length' },
+    { path: 'saw.leastFenceLength', label: t.work.leastFence, hint: t.work.leastFenceHint, unit: 'length' },
+  ]],
+  [t.work.handling, [
+    { path: 'saw.fenceReach', label: t.work.fenceReach, hint: t.work.noLimit, unit: 'length' },
+    { path: 'saw.largest[0]', label: t.work.largest, unit: 'length' },
+    { path: 'saw.largest[1]', label: t.make.by, hint: t.work.noLimit, unit: 'length' },
+    { path: 'saw.heaviest', label: t.work.heaviest, hint: t.work.heaviestHint, unit: 'weight', kind: 'number' },
+    { path: 'saw.carry[0]', label: t.work.carry, unit: 'length' },
+    { path: 'saw.carry[1]', label: t.make.by, hint: t.work.carryHint, unit: 'length' },
+    { path: 'saw.supplierKerf', label: t.work.supplierKerf, hint: t.work.supplierKerfHint, unit: 'length' },
   ]],
   [t.work.bench, [
     { path: 'bench.margin[0]', label: t.work.margin, unit: 'length' },

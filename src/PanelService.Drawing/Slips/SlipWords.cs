@@ -128,7 +128,7 @@ internal sealed record FrenchSlipWords : SlipWords
         ["dust"] = "La poussière de panneau nuit aux poumons : aspiration à la scie et masque ajusté.",
         ["thin-kerf"] = "Lame à trait mince (3/32 in, 2,4 mm, ou moins) : montez le couteau diviseur fait pour elle, plus mince que le trait, et ne forcez pas l’avance.",
         ["thick-kerf"] = "Lame à trait plein (1/8 in, 3,2 mm, ou plus) : montez le couteau diviseur fait pour elle, plus épais que la lame, plus mince que le trait.",
-        ["large-sheet"] = "Une grande feuille entière : deux personnes, appuis à l’entrée et à la sortie, ou faites faire cette coupe à la scie à panneaux du fournisseur.",
+        ["large-sheet"] = "Une grande plaque entière : deux personnes, appuis à l’entrée et à la sortie, ou faites faire cette coupe à la scie à panneaux du fournisseur.",
         ["factory-edge"] = "Une bande mince tombe libre près de la lame : laissez-la jusqu’à l’arrêt de la lame.",
         ["narrow-rip"] = "Moins de 6 in (150 mm) entre guide et lame : poussez avec un poussoir ou une cale, jamais de la main.",
         ["short-along-fence"] = "Moins de 12 in (300 mm) le long du guide : la pièce peut tourner et être rejetée. Un chariot guide plus sûrement.",
@@ -137,7 +137,7 @@ internal sealed record FrenchSlipWords : SlipWords
         ["no-fence-as-stop"] = "Réglez la cote par une butée sur le chariot. Ne prenez jamais le guide comme butée d’une coupe traversante menée au chariot ou au guide d’angle.",
     }.ToImmutableDictionary();
 
-    public override string SawRun => "À la scie";
+    public override string SawRun => "Parcours de sciage";
 
     public override string Foot => "Précautions, non instructions : la notice de la scie, les règles locales et une personne expérimentée passent avant.";
 
@@ -166,13 +166,13 @@ internal sealed record FrenchSlipWords : SlipWords
     public override string Summary(SawProof proof) => Written(
         $"{proof.Settings} réglages en {proof.Steps} étapes. {(proof.Proven ? "Aucun ordre de ces coupes n’en demande moins." : Written($"Il en faut au moins {proof.LeastPossible}."))}");
 
-    public override string Sheet(int number, int copies) => copies == 1 ? Written($"Feuille {number}") : Written($"Feuille {number}, {copies} ×");
+    public override string Sheet(int number, int copies) => copies == 1 ? Written($"Plaque {number}") : Written($"Plaque {number}, {copies} ×");
 
-    public override string Cut(int number) => Written($"coupe {number}");
+    public override string Cut(int number) => Written($"trait {number}");
 
     public override string Edge(SheetEdge edge) => $"bord {Name(edge)}";
 
-    public override string Sheets(int copies) => copies == 1 ? "1 feuille" : Written($"{copies} feuilles, toutes pareilles");
+    public override string Sheets(int copies) => copies == 1 ? "1 plaque" : Written($"{copies} plaques, toutes pareilles");
 
     public override string Measured(string distance, SheetEdge from) => $"{distance} depuis le bord {Name(from)}";
 
