@@ -18,7 +18,7 @@ public sealed class SawSlipTests
         Assert.Equal("1", words[0]);
         Assert.Equal("Fence 8 in", words[1]);
         Assert.Equal("Sheet 1 · cut 1: 24 × 48 → 8 × 48 and 15 7/8 × 48 · left edge, factory", words[2]);
-        Assert.Single(step.Elements(_svg + "rect"), box => (string?)box.Attribute("class") == "tick");
+        Assert.Equal(2, step.Elements(_svg + "rect").Count(box => (string?)box.Attribute("class") == "tick"));
     }
 
     [Fact]
@@ -52,6 +52,51 @@ public sealed class SawSlipTests
     [Fact]
     public void Nothing_to_saw_is_said() =>
         Assert.Contains("Nothing is sawn.", SawSlipDrawing.Render(Samples.StudyWeek(), LabelPaper.A4, 1), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_slip_in_french_says_everything_in_french()
+    {
+        string slip = SawSlipDrawing.Render(Sawn(1), LabelPaper.A4, 1, SlipLanguage.French);
+
+        Assert.Contains("Guide 8 in", slip, StringComparison.Ordinal);
+        Assert.Contains("bord gauche, d’usine", slip, StringComparison.Ordinal);
+        Assert.Contains("Moins de 6 in (150 mm) entre guide et lame", slip, StringComparison.Ordinal);
+        Assert.DoesNotContain("Mind it.", slip, StringComparison.Ordinal);
+        Assert.DoesNotContain("Sheet", slip, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_long_line_goes_on_in_the_next_and_is_not_cut_short()
+    {
+        Plan plan = Sawn(1);
+        var cut = plan.Sheets[0].Cuts[0] with { Width = Samples.Inch(23.984375m), Height = Samples.Inch(47.984375m), At = Samples.Inch(7.984375m) };
+        plan = plan with { Sheets = [.. Enumerable.Range(1, 3).Select(n => plan.Sheets[0] with { Number = n, Copies = 100, Cuts = [cut] })] };
+        plan = plan with { SawRun = [plan.SawRun[0] with { Passes = [.. Enumerable.Range(1, 3).Select(n => new SawPass(n, 1, SheetEdge.Bottom, EdgeMaker.Factory))] }] };
+
+        string slip = SawSlipDrawing.Render(plan, LabelPaper.A4, 1);
+        XElement[] texts = [.. Steps(plan, LabelPaper.A4).Single().Elements(_svg + "text")];
+
+        Assert.DoesNotContain("…", slip, StringComparison.Ordinal);
+        Assert.Contains(texts, text => text.Value.StartsWith("Sheet 3, 100 ×", StringComparison.Ordinal));
+        Assert.Contains(texts, text => text.Value.EndsWith("bottom edge, factory", StringComparison.Ordinal) && !text.Value.StartsWith("Sheet", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_suppliers_slip_has_every_first_cut_with_its_distance_and_the_parts_that_come_out()
+    {
+        Plan plan = Sawn(1);
+        var first = plan.Sheets[0].Cuts[0] with { Axis = Axis.Y, At = Samples.Inch(23), SupplierKerf = Samples.EighthInch };
+        plan = plan with { Sheets = [plan.Sheets[0] with { Cuts = [first] }] };
+
+        XElement slip = XDocument.Parse(SupplierSlipDrawing.Render(plan, LabelPaper.Letter, 1, SlipLanguage.English)).Root!;
+        string words = string.Join(" | ", slip.Descendants(_svg + "text").Select(text => text.Value));
+
+        Assert.Contains("Have these cuts made where you buy it", words, StringComparison.Ordinal);
+        Assert.Contains("1. 24 × 48: 23 in from the bottom edge", words, StringComparison.Ordinal);
+        Assert.Contains("24 × 23; 24 × 24 7/8", words, StringComparison.Ordinal);
+        Assert.Single(slip.Descendants(_svg + "path"), path => (string?)path.Attribute("class") == "cut");
+        Assert.Contains("Nothing has to be cut where you buy it.", SupplierSlipDrawing.Render(Sawn(1), LabelPaper.A4, 1, SlipLanguage.English), StringComparison.Ordinal);
+    }
 
     /// <summary>A run that makes the same first cut at every step: enough to be drawn.</summary>
     private static Plan Sawn(int steps)

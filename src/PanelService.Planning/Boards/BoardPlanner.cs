@@ -59,7 +59,13 @@ internal static class BoardPlanner
 
         var smallest = (order.Saw.SmallestKeptWidth.Steps, order.Saw.SmallestKeptHeight.Steps);
         var gathered = LeftoverPlanner.Gather(cut.Task.Problem, cut.Result, smallest, cancellation);
-        return ReferenceEquals(gathered, cut.Result) || !LimitedBoards.CanCut(gathered, cut.Stocks, cut.Task.Problem)
+        gathered = LimitedBoards.CanCut(gathered, cut.Stocks, cut.Task.Problem) ? gathered : cut.Result;
+        if (cut.Stocks.Any(stock => stock.First is not null))
+        {
+            gathered = gathered with { Patterns = [.. gathered.Patterns.Select(use => WithFewFirstCuts(order, cut, use, cancellation))] };
+        }
+
+        return ReferenceEquals(gathered, cut.Result)
             ? plan
             : plan with
             {
@@ -67,6 +73,11 @@ internal static class BoardPlanner
                 Outcome = plan.Outcome with { StoppedEarly = plan.Outcome.StoppedEarly || gathered.StoppedEarly },
             };
     }
+
+    private static PatternUse WithFewFirstCuts(Order order, BoardCut cut, PatternUse use, CancellationToken cancellation) =>
+        use.Stock < cut.Stocks.Length && cut.Stocks[use.Stock].First is not null
+            ? use with { Block = FirstCutPlanner.Fewer(use.Block, cut.Stocks[use.Stock].ToFrame(order.Saw.Kerf), cut.Task.Problem.Pieces, use.Stock, cancellation) }
+            : use;
 
     private static BoardPlan Read(BoardCut cut, int lines) =>
         new(PatternsOf(cut.Result, cut.Stocks), cut.Task.LineOf, CutOutcome.Of(cut.Result, cut.Task, lines)) { Cut = cut };

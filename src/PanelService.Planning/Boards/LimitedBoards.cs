@@ -18,6 +18,8 @@ namespace PanelService.Planning.Boards;
 internal sealed class LimitedBoards
 {
     private const int MostShrinks = 3;
+    private const int NoStock = -1;
+    private static readonly Turning[] Lies = [Turning.Upright, Turning.Turned];
 
     private readonly Order _order;
     private readonly ImmutableArray<BoardStock> _stocks;
@@ -165,8 +167,12 @@ internal sealed class LimitedBoards
         var patterns = ImmutableArray.CreateBuilder<PatternUse>();
         foreach (var use in free.Patterns.SelectMany(Apart))
         {
-            int copies = Math.Min(use.Copies, left[use.Stock] ?? use.Copies);
-            left[use.Stock] -= copies;
+            int copies = use.Stock == NoStock ? 0 : Math.Min(use.Copies, left[use.Stock] ?? use.Copies);
+            if (use.Stock != NoStock)
+            {
+                left[use.Stock] -= copies;
+            }
+
             if (copies > 0)
             {
                 patterns.Add(use with { Copies = copies });
@@ -183,10 +189,30 @@ internal sealed class LimitedBoards
         };
     }
 
-    private IEnumerable<PatternUse> Apart(PatternUse use) =>
-        use.Stock >= _stocks.Length || use.Block is not StackBlock stack || CanCut(use.Block, _stocks[use.Stock], _sizes, _problem.Kerf)
-            ? [use]
-            : stack.Parts.SelectMany(part => Apart(use with { Block = part }));
+    private IEnumerable<PatternUse> Apart(PatternUse use)
+    {
+        if (use.Stock >= _stocks.Length || CanCut(use.Block, _stocks[use.Stock], _sizes, _problem.Kerf))
+        {
+            return [use];
+        }
+
+        return use.Block is StackBlock stack ? stack.Parts.SelectMany(part => Apart(use with { Block = part })) : [Alone(use)];
+    }
+
+    /// <summary>A single piece on the cheapest board it can be cut from; a use of nothing where there is none.</summary>
+    private PatternUse Alone(PatternUse use)
+    {
+        int piece = ((PieceBlock)use.Block).Piece;
+        var ways =
+            from stock in Enumerable.Range(0, _stocks.Length).OrderBy(s => _problem.Stocks[s].Price)
+            where _problem.Stocks[stock].Limit is null
+            from lies in Lies
+            where _problem.Pieces[piece].On[stock].HasFlag(lies)
+            let block = new PieceBlock(piece, lies == Turning.Turned)
+            where CanCut(block, _stocks[stock], _sizes, _problem.Kerf)
+            select use with { Stock = stock, Block = block };
+        return ways.FirstOrDefault() ?? use with { Stock = NoStock };
+    }
 
     private static void AddPieces(Block block, int[] counts, int copies)
     {

@@ -51,8 +51,8 @@ public sealed record SheetLayout
     /// <summary>What one copy costs: price or value.</summary>
     public Money CostEach => Source == Source.Bought ? Board.Price : Board.Value;
 
-    /// <summary>How far the saw cuts on one copy: each cut from edge to edge of its workpiece.</summary>
-    public Length CutLength => Cuts.Aggregate(
+    /// <summary>How far the painter's own saw cuts on one copy: each cut from edge to edge of its workpiece.</summary>
+    public Length CutLength => Cuts.Where(cut => !cut.BySupplier).Aggregate(
         Length.Zero, (sum, cut) => sum + (cut.Axis == Axis.X ? cut.Height : cut.Width));
 
     /// <summary>Full area of one copy.</summary>

@@ -14,7 +14,8 @@ internal static class BoardRoom
     public static bool HasAny(PanelLine line, Order order)
     {
         var size = CutSizes.Smallest(line, order.Saw.Undersize);
-        return BoardStock.AllOf(order).Any(stock => new[] { false, true }.Any(turned => Holds(stock, line, size, turned, order.Saw.Kerf)));
+        return BoardStock.AllOf(order).Any(stock =>
+            Holds(stock, line, size, turned: false, order.Saw.Kerf) || Holds(stock, line, size, turned: true, order.Saw.Kerf));
     }
 
     /// <summary>The same with nothing said of what can be handled.</summary>

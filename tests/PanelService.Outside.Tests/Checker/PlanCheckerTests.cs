@@ -123,6 +123,30 @@ public sealed class PlanCheckerTests
         Assert.Contains(rule, found.Select(violation => violation.Rule));
     }
 
+    [Theory]
+    [InlineData("saw.fenceReach", "9", "farther than the fence reaches")]
+    [InlineData("saw.fenceReach", "10", null)]
+    [InlineData("saw.carry", "[23, 24]", "does not fit the car")]
+    [InlineData("saw.carry", "[24, 24]", null)]
+    [InlineData("saw.largest", "[24, 23]", "larger than one person handles")]
+    [InlineData("saw.largest", "[24, 24]", null)]
+    [InlineData("saw.heaviest", "2.5", "weighs")]
+    [InlineData("saw.heaviest", "2.7", null)]
+    public void Limit_the_plan_does_not_keep_is_found(string path, string value, string? words)
+    {
+        var found = PlanChecker.Check(Put(Order, path, value), Plan).Select(violation => violation.Words).ToList();
+
+        Assert.True(words is null ? found.Count == 0 : found.Exists(one => one.Contains(words, StringComparison.Ordinal)), string.Join("\n", found));
+    }
+
+    [Fact]
+    public void Cut_made_at_the_supplier_without_need_is_found()
+    {
+        string cut = """{"number":1,"workpiece":{"x":0,"y":0,"width":24,"height":24},"axis":"y","at":10,"by":"supplier","kerf":0.125}""";
+
+        Assert.Contains(PlanChecker.Check(Order, Put(Plan, "sheets[0].cuts[0]", cut)), found => found.Words.Contains("could be taken home", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Money_moved_between_lines_is_found()
     {
