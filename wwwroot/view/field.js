@@ -68,7 +68,7 @@ function unitOf(unit, value, order) {
   if (unit === 'length') return /[a-z"'”’″′]/i.test(String(value ?? '')) ? '' : SIGN[/** @type {'inch'} */ (order.units)];
   if (unit === 'area') return t.area[/** @type {'inch'} */ (order.units)];
   if (unit === 'volume') return t.volume[/** @type {'inch'} */ (order.units)];
-  if (unit === 'weight') return order.units === 'inch' ? 'lb' : 'g';
+  if (unit === 'weight') return /[a-z]/i.test(String(value ?? '')) ? '' : order.units === 'inch' ? 'lb' : 'g';
   return unit === 'money' ? order.currency : unit ?? '';
 }
 

@@ -49,6 +49,11 @@ internal static class ApiDocument
     {
         options.MapType<Length>(OneLength);
         options.MapType<LengthPair>(TwoLengths);
+        options.MapType<Weight>(() => new OpenApiSchema
+        {
+            Description = "A number of lb where the order is in inches, else of g, or text: \"20 lb\", \"9 kg\", \"9000 g\".",
+            OneOf = [new OpenApiSchema { Type = JsonSchemaType.Number }, new OpenApiSchema { Type = JsonSchemaType.String }],
+        });
         options.MapType<Margin>(() => new OpenApiSchema
         {
             Description = "One length for all sides, or two: [left-right, top-bottom].",

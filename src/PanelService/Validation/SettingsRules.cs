@@ -15,7 +15,9 @@ internal sealed class SawRules : AbstractValidator<SawRequest>
         RuleFor(s => s.LeastFenceLength).Allowance(WireLimits.Side);
         RuleFor(s => s.SmallestKept).SetValidator(new LengthPairRules()!);
         RuleFor(s => s.FenceReach).Size(WireLimits.FenceReach, WireLimits.Side);
-        RuleFor(s => s.Heaviest).Amount(WireLimits.LeastWeight, WireLimits.Weight);
+        RuleFor(s => s.Heaviest).Fault(weight => weight is { Grams: < WireLimits.LeastGrams or > WireLimits.Grams }
+            ? "Must be a weight from 50 g to 1000 kg, such as 20 (lb where the order is in inches, else g) or \"9 kg\"; left out: no limit."
+            : null);
         RuleFor(s => s.Largest).SetValidator(new HandledSizeRules()!);
         RuleFor(s => s.Carry).SetValidator(new HandledSizeRules()!);
         RuleFor(s => s.SupplierKerf).Allowance(WireLimits.Kerf);

@@ -34,8 +34,8 @@ internal static class WireLimits
     /// <summary>In minor units of the currency: 10 million of a currency with cents.</summary>
     internal const long MoneyMinor = 1_000_000_000;
 
-    internal const decimal LeastWeight = 0.1m;
-    internal const decimal Weight = 10_000_000;
+    internal const decimal LeastGrams = 50;
+    internal const decimal Grams = 1_000_000;
 
     internal const decimal LeastVolume = 0.000001m;
     internal const decimal Volume = 1_000_000;

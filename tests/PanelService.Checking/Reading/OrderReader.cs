@@ -41,7 +41,7 @@ internal static class OrderReader
             Undersize = Length(saw, "undersize") ?? 0,
             Handling = new HandlingFacts(
                 Length(saw, "fenceReach"),
-                saw.Field("heaviest")?.GetDecimal() * (plan.GetProperty("units").GetString() == "inch" ? 453.59237m : 1),
+                saw.Field("heaviest") is { } weight ? Grams(weight, plan.GetProperty("units").GetString() == "inch") : null,
                 Pair(saw, "largest", units),
                 Pair(saw, "carry", units),
                 Length(saw, "supplierKerf") ?? Units.Inches(0.125m)),
@@ -70,6 +70,18 @@ internal static class OrderReader
         { ValueKind: JsonValueKind.Array } pair => (units.OrderLength(pair[0]), units.OrderLength(pair[1])),
         { } one => (units.OrderLength(one), units.OrderLength(one)),
     };
+
+    private static decimal Grams(JsonElement weight, bool inPounds)
+    {
+        if (weight.ValueKind == JsonValueKind.Number)
+        {
+            return weight.GetDecimal() * (inPounds ? 453.59237m : 1);
+        }
+
+        string[] parts = weight.GetString()!.Trim().Split(' ');
+        return decimal.Parse(parts[0], System.Globalization.CultureInfo.InvariantCulture)
+            * (parts[1] switch { "lb" => 453.59237m, "kg" => 1000, _ => 1 });
+    }
 
     private static LineFacts Line(JsonElement line, Units units, string mark) => new()
     {

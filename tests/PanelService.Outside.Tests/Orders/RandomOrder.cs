@@ -375,7 +375,7 @@ internal sealed class RandomOrder
         root["saw"] = saw;
         Maybe(saw, 50, "carry", () => Handled(side));
         Maybe(saw, 25, "largest", () => Handled(side));
-        Maybe(saw, 25, "heaviest", () => Between(8, 24) * (unit.Name == "inch" ? 1 : 454));
+        Maybe(saw, 25, "heaviest", () => Chance(30) ? $"{Between(4, 11)} kg" : Between(8, 24) * (unit.Name == "inch" ? 1 : 454));
         Maybe(saw, 30, "fenceReach", () => Pick<JsonNode>(side, side * 5 / 6));
         Maybe(saw, 40, "supplierKerf", () => Pick<JsonNode>("1/8 in", "4 mm", "2.4 mm"));
     }

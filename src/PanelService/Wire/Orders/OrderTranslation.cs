@@ -27,7 +27,7 @@ internal sealed class OrderTranslation(OrderMeasures measures)
             Cloths = _goods.Cloths(request.Cloths),
             Adhesives = _goods.Liquids(request.Adhesives),
             Primers = _goods.Liquids(request.Primers),
-            Saw = SettingsTranslation.Saw(request.Saw, measures.Units),
+            Saw = SettingsTranslation.Saw(request.Saw),
             Bench = SettingsTranslation.Bench(request.Bench),
             Strips = _goods.Strips(request.Strips),
             Strength = StrengthTranslation.Settings(request.Strength, measures.Units),

@@ -24,7 +24,7 @@ internal sealed record SawRequest
     public Length? FenceReach { get; init; }
 
     /// <summary>The heaviest piece one person handles, in lb where the order is in inches, else in g. Default: no limit.</summary>
-    public decimal? Heaviest { get; init; }
+    public Weight? Heaviest { get; init; }
 
     /// <summary>The largest piece one person handles, either way round. Default: no limit.</summary>
     public LengthPair? Largest { get; init; }

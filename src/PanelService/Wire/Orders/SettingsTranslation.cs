@@ -1,4 +1,3 @@
-using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 
 namespace PanelService.Wire.Orders;
@@ -6,9 +5,7 @@ namespace PanelService.Wire.Orders;
 /// <summary>Settings, field by field: what the request leaves out is common practice.</summary>
 internal static class SettingsTranslation
 {
-    private const decimal GramsPerPound = 453.59237m;
-
-    internal static SawSettings Saw(SawRequest? saw, LengthUnit units)
+    internal static SawSettings Saw(SawRequest? saw)
     {
         var practice = new SawSettings();
         return new SawSettings
@@ -20,7 +17,7 @@ internal static class SettingsTranslation
             SmallestKeptHeight = saw?.SmallestKept?.Second ?? practice.SmallestKeptHeight,
             LeastFenceLength = saw?.LeastFenceLength ?? practice.LeastFenceLength,
             FenceReach = saw?.FenceReach,
-            HeaviestGrams = saw?.Heaviest * (units == LengthUnit.Inch ? GramsPerPound : 1),
+            HeaviestGrams = saw?.Heaviest?.Grams,
             Largest = Limit(saw?.Largest),
             Carry = Limit(saw?.Carry),
             SupplierKerf = saw?.SupplierKerf ?? practice.SupplierKerf,

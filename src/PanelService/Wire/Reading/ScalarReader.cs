@@ -24,6 +24,7 @@ internal sealed class ScalarReader
             [typeof(Length)] = ReadLength,
             [typeof(LengthPair)] = Pair,
             [typeof(Margin)] = ReadMargin,
+            [typeof(Weight)] = ReadWeight,
         };
     }
 
@@ -113,6 +114,13 @@ internal sealed class ScalarReader
         };
         return reading is LengthRead read ? read.Length : Fault(path, ((LengthNotRead)reading).Message);
     }
+
+    private object? ReadWeight(JsonElement value, string path) => value.ValueKind switch
+    {
+        JsonValueKind.Number when value.TryGetDecimal(out decimal number) && Math.Abs(number) < 1_000_000_000m => Weight.From(number, _unit),
+        JsonValueKind.String when JsonKind.TextOf(value) is { } text && WeightText.Parse(text, _unit) is { } weight => weight,
+        _ => Fault(path, $"Expected a weight: a number of {(_unit == LengthUnit.Inch ? "lb" : "g")}, or text such as \"20 lb\" or \"9 kg\"."),
+    };
 
     // A bare number beyond this is no length of anything here, and might not fit one.
     private LengthReading FromNumber(JsonElement value) =>

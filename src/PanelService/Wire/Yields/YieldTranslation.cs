@@ -31,7 +31,7 @@ internal static class YieldTranslation
             MayTurn = request.Panel.MayTurn ?? true,
         },
         Boards = new GoodsTranslation(measures).Boards(Named(request)),
-        Saw = SettingsTranslation.Saw(request.Saw, measures.Units),
+        Saw = SettingsTranslation.Saw(request.Saw),
     };
 
     internal static YieldResponse Write(Yield yield)
