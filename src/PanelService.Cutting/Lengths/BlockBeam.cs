@@ -101,6 +101,7 @@ internal sealed class BlockBeam
 
     private void Grow(State state, Dictionary<ulong, Step> next)
     {
+        _work.Cancellation.ThrowIfCancellationRequested();
         CountSides(state, 1);
         for (int i = 0; i < state.Blocks.Length; i++)
         {
