@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using PanelService.Planning.Batches;
 using PanelService.Planning.Boards;
+using PanelService.Planning.Care;
 using PanelService.Planning.Cloth;
 using PanelService.Planning.Costing;
+using PanelService.Planning.Days;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Plans;
 using PanelService.Planning.Prices;
@@ -80,7 +82,7 @@ public static class Planner
         };
         var buy = ShoppingList.Of(goods);
         var strength = StrengthMaker.Of(order, goods.Panels, sheets, new Coverings(goods.Cloth, goods.Liquids));
-        return new Plan
+        var plan = new Plan
         {
             Order = order,
             Panels = goods.Panels,
@@ -105,6 +107,7 @@ public static class Planner
             Warnings = [.. batch.Liquids.Warnings, .. batch.Strips.Warnings, .. PriceWarnings.Of(choice), .. HandlingRemarks.Of(order, sheets)],
             StoppedEarly = batch.StoppedEarly || cancellation.IsCancellationRequested,
         };
+        return plan with { Bench = BenchPlanner.Of(plan, cancellation), Care = CareMaker.Of(plan) };
     }
 
     private static Proof WithTopUps(Proof proof, BatchChoice choice, params ReadOnlySpan<SaleUnit> units) =>

@@ -53,6 +53,7 @@ public static class PlanChecker
         .. HandlingRule.Check(order, plan),
         .. ClothRule.Check(order, plan),
         .. MoneyRule.Check(order, plan),
+        .. BenchRule.Check(order, plan),
     ];
 
     private static bool Stopped(JsonElement plan) => plan.Flag("stoppedEarly", false);

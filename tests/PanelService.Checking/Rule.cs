@@ -32,4 +32,7 @@ public enum Rule
 
     /// <summary>The same order gives the same plan.</summary>
     Repeatable = 9,
+
+    /// <summary>The bench: no job before what it needs, hands and press never over their number, never outside working hours.</summary>
+    Bench = 10,
 }

@@ -39,11 +39,13 @@ internal static class ClothDraft
     private static DraftPiece Piece(Plan plan, PlacedPanel piece)
     {
         BenchSettings bench = plan.Order.Bench;
-        double sides = Millimetres.Of(piece.Turned ? bench.MarginEnds : bench.MarginSides);
-        double ends = Millimetres.Of(piece.Turned ? bench.MarginSides : bench.MarginEnds);
+        double left = Millimetres.Of(piece.Turned ? bench.MarginEnds : bench.MarginSides);
+        double top = Millimetres.Of(piece.Turned ? bench.MarginSides : bench.MarginEnds);
+        double across = Millimetres.Of(piece.Turned ? bench.MarginAlong : bench.MarginAcross);
+        double along = Millimetres.Of(piece.Turned ? bench.MarginAcross : bench.MarginAlong);
         Box box = Millimetres.Of(piece);
-        var panel = new Box(box.X + sides, box.Y + ends, box.Width - (2 * sides), box.Height - (2 * ends));
-        bool shown = (sides > 0 || ends > 0) && panel.Width > 0 && panel.Height > 0;
+        var panel = new Box(box.X + left, box.Y + top, box.Width - across, box.Height - along);
+        bool shown = (across > 0 || along > 0) && panel.Width > 0 && panel.Height > 0;
         return new DraftPiece(piece.Mark, box, piece.Width, piece.Height, piece.Turned, shown ? panel : null);
     }
 

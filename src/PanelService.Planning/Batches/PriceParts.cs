@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PanelService.Planning.Liquids;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Prices;
@@ -38,6 +39,7 @@ internal readonly record struct PriceParts(Money Board, Money Cloth, Money Liqui
     /// <summary>What the liquid of one panel costs at the least, in minor units.</summary>
     public static decimal LeastLiquid(PanelLine line, Order order) => line.Surface switch
     {
+        Surface.Cloth when line.MountLater => 0,
         Surface.Cloth => LeastLiquid(line, order.Adhesives),
         Surface.Primed => LeastLiquid(line, order.Primers),
         _ => 0,
@@ -54,5 +56,5 @@ internal readonly record struct PriceParts(Money Board, Money Cloth, Money Liqui
     private static decimal CoveredBy(Volume volume, LiquidSupply supply) => volume.Millilitres / VolumePerSquareMetre(supply);
 
     private static decimal VolumePerSquareMetre(LiquidSupply supply) =>
-        supply.Coats * supply.CoverageVolume.Millilitres / supply.CoverageArea.SquareMetres;
+        supply.Coats * supply.CoverageVolume.Millilitres / supply.CoverageArea.SquareMetres * LiquidDemand.Share(supply);
 }

@@ -22,9 +22,13 @@ internal static class ClothFit
         return cloth.Warp == Grain.Height ? Turning.Upright : Turning.Either;
     }
 
-    /// <summary>The piece for a panel: its cut size and a margin on every side.</summary>
-    public static CutSize WithMargins(CutSize panel, BenchSettings bench) =>
-        new(panel.Width + (bench.MarginSides * 2), panel.Height + (bench.MarginEnds * 2));
+    /// <summary>The piece for a panel: its cut size and a margin on every side, and so much more as it shrinks by.</summary>
+    public static CutSize WithMargins(CutSize panel, BenchSettings bench) => new(
+        Allowed(panel.Width + bench.MarginAcross, bench.ShrinkageWidth),
+        Allowed(panel.Height + bench.MarginAlong, bench.ShrinkageHeight));
+
+    private static Length Allowed(Length length, decimal percent) =>
+        percent == 0 ? length : Length.Nearest(length.Steps * (100 + percent) / 100);
 
     /// <summary>The largest usable rectangles there are of a cloth: each remnant, and the longest that is for sale.</summary>
     public static IEnumerable<(Length Width, Length Height)> Longest(ClothSupply cloth)

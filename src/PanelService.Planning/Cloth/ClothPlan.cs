@@ -23,8 +23,7 @@ internal sealed record ClothPlan(ImmutableArray<ClothPattern> Patterns, Immutabl
         pattern.Stock.UsableWidth.Steps,
         pattern.Stock.Length.Steps,
         Kerf: 0,
-        (bench.MarginSides * 2).Steps,
-        (bench.MarginEnds * 2).Steps));
+        bench));
 }
 
 /// <summary>One way of cutting a cloth.</summary>

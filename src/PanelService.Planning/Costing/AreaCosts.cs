@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
+using PanelService.Planning.Cloth;
 using PanelService.Planning.Liquids;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Plans;
+using PanelService.Planning.Sizes;
 
 namespace PanelService.Planning.Costing;
 
@@ -36,7 +38,8 @@ internal static class AreaCosts
     private static decimal ClothEach(PanelLine line, Goods goods)
     {
         var bench = goods.Order.Bench;
-        var area = (line.Width + (bench.MarginSides * 2)) * (line.Height + (bench.MarginEnds * 2));
+        var piece = ClothFit.WithMargins(new CutSize(line.Width, line.Height), bench);
+        var area = piece.Width * piece.Height;
         return Mean(goods.Cloth.Select(cloth => (
             Count: cloth.Copies * cloth.Pieces.Count(piece => piece.Mark == line.Mark),
             Each: PricePerArea(cloth, area))));

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Numerics;
+using PanelService.Planning.Days;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Plans;
@@ -28,12 +29,14 @@ internal static class Labour
         var line = panel.Line;
         int each = (line.NeedsBoard ? WorkMinutes.Board : 0)
             + (line.NeedsCloth ? WorkMinutes.Cloth : 0)
-            + (line.Surface == Surface.Cloth ? WorkMinutes.Mount : 0)
+            + (line.MountsNow ? WorkMinutes.Mount : 0)
+            + (BenchMinutes.Seals(line, goods.Liquids) ? WorkMinutes.Seal : 0)
+            + (line.Cradle ? WorkMinutes.Brace : 0)
             + (Coats(line, goods) * WorkMinutes.Coat);
         return (BigInteger)each * panel.Made;
     }
 
     private static int Coats(PanelLine line, Goods goods) => goods.Liquids
         .Where(use => !use.IsAdhesive && use.Shares.Any(share => share.Mark == line.Mark))
-        .Sum(use => use.Liquid.Coats);
+        .Sum(use => use.Liquid.Coats * use.Liquid.Faces);
 }

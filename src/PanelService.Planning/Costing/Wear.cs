@@ -64,7 +64,7 @@ internal static class Wear
     private static Length ClothCut(Goods goods) =>
         Sum(goods.Cloth.Select(cloth => cloth.CutLength * cloth.Copies)) + Sum(goods.Panels.Select(TrimOf));
 
-    private static Length TrimOf(PanelResult panel) => panel.Line.Surface == Surface.Cloth
+    private static Length TrimOf(PanelResult panel) => panel.Line.MountsNow
         ? (panel.CutWidth + panel.CutHeight) * 2 * panel.Made
         : Length.Zero;
 

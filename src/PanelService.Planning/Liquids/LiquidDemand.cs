@@ -9,7 +9,7 @@ namespace PanelService.Planning.Liquids;
 /// <param name="Area">Nominal area of all its panels, one face, one coat.</param>
 internal sealed record LiquidDemand(string Mark, string? Named, Area Area)
 {
-    /// <summary>What this takes of a liquid: area × coats at its coverage.</summary>
+    /// <summary>What this takes of a liquid: area × coats × faces at its coverage, less what thins it, and what is lost.</summary>
     /// <param name="liquid">The liquid.</param>
     public Volume VolumeOf(LiquidSupply liquid) => VolumeFor(Area, liquid);
 
@@ -17,5 +17,10 @@ internal sealed record LiquidDemand(string Mark, string? Named, Area Area)
     /// <param name="area">The area.</param>
     /// <param name="liquid">The liquid.</param>
     public static Volume VolumeFor(Area area, LiquidSupply liquid) => new(
-        area.SquareMetres * liquid.Coats * liquid.CoverageVolume.Millilitres / liquid.CoverageArea.SquareMetres);
+        area.SquareMetres * liquid.Coats * liquid.CoverageVolume.Millilitres / liquid.CoverageArea.SquareMetres * Share(liquid));
+
+    /// <summary>How often over an area counts: each face, without the thinner, with what is lost. 1 where nothing is said.</summary>
+    /// <param name="liquid">The liquid.</param>
+    public static decimal Share(LiquidSupply liquid) =>
+        liquid.Faces * (100 - liquid.Thinning) * (100 + liquid.Loss) / 10_000;
 }

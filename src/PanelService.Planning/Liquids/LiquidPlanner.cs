@@ -28,7 +28,7 @@ internal static class LiquidPlanner
         Order order, ImmutableArray<int> made, Surface surface, Func<PanelLine, string?> named) =>
         [
             .. order.Panels.Zip(made)
-                .Where(pair => pair.First.Surface == surface && pair.Second > 0)
+                .Where(pair => pair.First.Surface == surface && !pair.First.MountLater && pair.Second > 0)
                 .Select(pair => new LiquidDemand(pair.First.Mark, named(pair.First), pair.First.Area * pair.Second)),
         ];
 

@@ -9,6 +9,9 @@ public sealed record ClothSupply
     /// <summary>Unique among the order's cloths.</summary>
     public required string Id { get; init; }
 
+    /// <summary>What it is primed with when bought.</summary>
+    public ClothGround Ground { get; init; }
+
     /// <summary>Grams a square metre; null: as common practice has its kind.</summary>
     public decimal? Weight { get; init; }
 
@@ -35,6 +38,19 @@ public sealed record ClothSupply
 
     /// <summary>Whether a panel's height must run along the roll.</summary>
     public Grain Warp { get; init; }
+}
+
+/// <summary>What a cloth is primed with.</summary>
+public enum ClothGround
+{
+    /// <summary>Nothing: raw.</summary>
+    None,
+
+    /// <summary>An acrylic ground.</summary>
+    Acrylic,
+
+    /// <summary>An oil ground.</summary>
+    Oil,
 }
 
 /// <summary>How a cloth is sold: by length in whole steps, or by the whole roll.</summary>

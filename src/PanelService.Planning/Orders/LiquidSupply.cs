@@ -15,6 +15,27 @@ public sealed record LiquidSupply
     /// <summary>Coats; 1 for an adhesive.</summary>
     public int Coats { get; init; } = 1;
 
+    /// <summary>Faces: 2 where the back is sealed with it too.</summary>
+    public int Faces { get; init; } = 1;
+
+    /// <summary>How much of what is brushed on is water or thinner added, in percent, 0 to 90.</summary>
+    public decimal Thinning { get; init; }
+
+    /// <summary>What is lost in pot, brush and roller, in percent of what is brushed on, 0 to 100.</summary>
+    public decimal Loss { get; init; }
+
+    /// <summary>What it is made with.</summary>
+    public LiquidBase Base { get; init; }
+
+    /// <summary>Within how many minutes the weight must be on; null: as the bench has it.</summary>
+    public decimal? OpenMinutes { get; init; }
+
+    /// <summary>How long a coat dries, hours; null: as the bench has it.</summary>
+    public decimal? DryHours { get; init; }
+
+    /// <summary>Not to be used below so many °C; null: as common practice has its base.</summary>
+    public decimal? LeastTemperature { get; init; }
+
     /// <summary>An area that <see cref="CoverageVolume"/> covers once.</summary>
     public required Area CoverageArea { get; init; }
 
@@ -32,6 +53,19 @@ public sealed record LiquidSupply
 
     /// <summary>What all of <see cref="OnHand"/> counts as.</summary>
     public Money Value { get; init; }
+}
+
+/// <summary>What a liquid is made with.</summary>
+public enum LiquidBase
+{
+    /// <summary>Water: dispersions, acrylic grounds, hide glue.</summary>
+    Water,
+
+    /// <summary>Drying oil.</summary>
+    Oil,
+
+    /// <summary>A solvent that evaporates.</summary>
+    Solvent,
 }
 
 /// <summary>A bottle, tin or tub.</summary>

@@ -43,6 +43,9 @@ public sealed record Order
     /// <summary>The bench.</summary>
     public BenchSettings Bench { get; init; } = new();
 
+    /// <summary>When and by how many the bench is worked.</summary>
+    public ScheduleSettings Schedule { get; init; } = new();
+
     /// <summary>What panels must bear and what air they must stand.</summary>
     public StrengthSettings Strength { get; init; } = new();
 

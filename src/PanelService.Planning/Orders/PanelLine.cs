@@ -41,6 +41,15 @@ public sealed record PanelLine
     /// <summary>The id of the primer it must have, or null for the order's cheapest.</summary>
     public string? Primer { get; init; }
 
+    /// <summary>Whether it is needed first: pressed before all others.</summary>
+    public bool First { get; init; }
+
+    /// <summary>Whether board and cloth are cut now, and the cloth is mounted another time; only where the surface is cloth.</summary>
+    public bool MountLater { get; init; }
+
+    /// <summary>Whether cloth is glued on in this batch.</summary>
+    public bool MountsNow => Surface == Surface.Cloth && !MountLater;
+
     /// <summary>Whether a cradle of strips is glued to its back.</summary>
     public bool Cradle { get; init; }
 

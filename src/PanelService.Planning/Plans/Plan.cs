@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PanelService.Planning.Days;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 
@@ -54,6 +55,12 @@ public sealed record Plan
 
     /// <summary>The liquids used: adhesives first.</summary>
     public required ImmutableArray<LiquidUse> Liquids { get; init; }
+
+    /// <summary>What is done at the bench, and when.</summary>
+    public BenchPlan Bench { get; init; } = new();
+
+    /// <summary>What wants care in this batch.</summary>
+    public ImmutableArray<CareNote> Care { get; init; } = [];
 
     /// <summary>The shopping list.</summary>
     public required ImmutableArray<Purchase> Buy { get; init; }

@@ -11,6 +11,7 @@ public static class PracticeTable
 {
     private static readonly SawSettings _saw = new();
     private static readonly BenchSettings _bench = new();
+    private static readonly ScheduleSettings _schedule = new();
 
     /// <summary>The defaults, in the order of the order's fields.</summary>
     public static ImmutableArray<PracticeDefault> Defaults { get; } = [.. Saw(), .. Bench(), .. Thickness(), .. StrengthPractice.Defaults, .. Work()];
@@ -36,6 +37,16 @@ public static class PracticeTable
         Practice("bench.pressHours", new PracticeNumber(_bench.PressHours, "hours"), "overnight under weight"),
         Practice("bench.pressSpaces", new PracticeNumber(_bench.PressSpaces, "stacks"), "stacks that stand under weight at once"),
         Practice("bench.stackHeight", new PracticeNumber(_bench.StackHeight, "panels"), "panels of one size share a stack and its weight"),
+        Practice("bench.shrinkage", new PracticeNumber(_bench.ShrinkageWidth, "percent"), "washed or primed cloth hardly shrinks; raw cloth that is wetted may"),
+        Practice("bench.pressure", new PracticeNumber(_bench.Pressure, "kPa"), "20 kg on 12 x 16 in: contact pressure"),
+        Memory("bench.openMinutes", new PracticeNumber(_bench.OpenMinutes, "minutes"), "a poly(vinyl acetate) dispersion: 5 to 10, from memory"),
+        Practice("bench.dryHours", new PracticeNumber(_bench.DryHours, "hours"), "between coats of an acrylic ground"),
+        Memory("bench.restHours", new PracticeNumber(_bench.RestHours, "hours"), "a poly(vinyl acetate) dispersion has its full strength after a day, from memory"),
+        Practice("bench.clampHours", new PracticeNumber(_bench.ClampHours, "hours"), "a cradle stays clamped"),
+        Memory("liquid.leastTemperature.water", new PracticeNumber(Care.CareMaker.LeastWaterTemperature, "°C"), "poly(vinyl acetate) dispersions: not below about 10 °C, from memory"),
+        Practice("schedule.from", new PracticeNumber(_schedule.FromMinute / 60m, "o'clock"), "nine o'clock"),
+        Practice("schedule.dayMinutes", new PracticeNumber(_schedule.DayMinutes, "minutes"), "eight hours"),
+        Practice("schedule.hands", new PracticeNumber(_schedule.Hands, "pairs of hands"), "one painter"),
     ];
 
     private static ImmutableArray<PracticeDefault> Thickness() =>
@@ -50,8 +61,14 @@ public static class PracticeTable
         Practice("labour.board", Minutes(WorkMinutes.Board), "to cut, ease the edges and dust one panel"),
         Practice("labour.cloth", Minutes(WorkMinutes.Cloth), "to cut one cloth"),
         Practice("labour.mount", Minutes(WorkMinutes.Mount), "to glue, lay, press and trim one panel"),
-        Practice("labour.coat", Minutes(WorkMinutes.Coat), "to brush and sand one coat on one panel"),
+        Practice("labour.coat", Minutes(WorkMinutes.Coat), "to brush and sand one coat on one panel's face"),
+        Practice("labour.seal", Minutes(WorkMinutes.Seal), "to seal one panel's back"),
+        Practice("labour.brace", Minutes(WorkMinutes.Brace), "to glue one cradle on"),
+        Practice("labour.errand", Minutes(WorkMinutes.Errand), "the shop trip; not counted as labour"),
     ];
+
+    private static PracticeDefault Memory(string setting, PracticeValue value, string source) =>
+        new(setting, value, SourceMark.FromMemory, source);
 
     private static PracticeNumber Minutes(int minutes) => new(minutes, "minutes");
 

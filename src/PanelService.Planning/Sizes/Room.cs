@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using PanelService.Cutting;
+using PanelService.Planning.Cloth;
+using PanelService.Planning.Orders;
 
 namespace PanelService.Planning.Sizes;
 
@@ -9,10 +11,9 @@ namespace PanelService.Planning.Sizes;
 /// <param name="Width">Usable width in steps.</param>
 /// <param name="Height">Usable height in steps.</param>
 /// <param name="Kerf">What a cut takes, in steps.</param>
-/// <param name="AddWidth">What the material is larger than the panel: both margins of a cloth, in steps; 0 for board.</param>
-/// <param name="AddHeight">The same along the panel's height.</param>
+/// <param name="Bench">For cloth: its margins and shrinkage; null for board.</param>
 internal sealed record Room(
-    Block Block, ImmutableArray<int> LineOf, long Width, long Height, long Kerf, long AddWidth = 0, long AddHeight = 0)
+    Block Block, ImmutableArray<int> LineOf, long Width, long Height, long Kerf, BenchSettings? Bench = null)
 {
     /// <summary>The sheet with what limits its cuts; null: nothing does.</summary>
     public SheetFrame? Frame { get; init; }
@@ -23,7 +24,8 @@ internal sealed record Room(
         var pieces = ImmutableArray.CreateBuilder<(long Width, long Height)>(LineOf.Length);
         foreach (int line in LineOf)
         {
-            pieces.Add((sizes[line].Width.Steps + AddWidth, sizes[line].Height.Steps + AddHeight));
+            var size = Bench is null ? sizes[line] : ClothFit.WithMargins(sizes[line], Bench);
+            pieces.Add((size.Width.Steps, size.Height.Steps));
         }
 
         var grown = pieces.MoveToImmutable();

@@ -10,8 +10,8 @@ namespace PanelService.Planning.Strength;
 /// <summary>Writes what each line's panels weigh and bear, once for every board they are cut from.</summary>
 internal static class StrengthMaker
 {
-    /// <summary>An opening of nominal size is this much larger than that; a panel that grows by more than it has jams. 1/64 in (common practice).</summary>
-    public static Length FrameEase { get; } = Length.FromInches(0.015625m);
+    /// <summary>An opening of nominal size is this much larger than that; a panel that grows by more than it has jams. 1/32 in (common practice).</summary>
+    public static Length FrameEase { get; } = Length.FromInches(0.03125m);
 
     /// <summary>Writes.</summary>
     /// <param name="order">The order.</param>

@@ -18,51 +18,63 @@ internal sealed class CalendarText(string planId, Plan plan, Instant stamp)
 {
     private const string Product = "-//Panel Service//Bench calendar//EN";
 
-    internal string Write(IEnumerable<CalendarEntry> entries)
+    internal string Write(BenchPlan bench, DateTimeZone zone)
     {
         var calendar = new Ical.Net.Calendar { ProductId = Product };
-        foreach (CalendarEntry entry in entries)
+        foreach (ScheduledJob job in bench.Jobs)
         {
-            calendar.Events.Add(Event(entry));
+            calendar.Events.Add(Event(job, Sign(job.Job), Words(job.Job), (job.Start, job.HandsUntil)));
+            if (job.Job.TakesSpace)
+            {
+                calendar.Events.Add(Event(job, "press", $"{Panels(job.Job)} in the press (stack {Number(job.Job.Stack)})", (job.HandsUntil, job.Until)));
+            }
         }
 
         return new CalendarSerializer().SerializeToString(calendar)
             ?? throw new InvalidOperationException("The calendar came to no text.");
+
+        CalendarEvent Event(ScheduledJob job, string sign, string words, (int From, int To) time) => new()
+        {
+            Uid = string.Create(CultureInfo.InvariantCulture, $"{planId}-{sign}-{job.Job.Number}@panel-service"),
+            DtStamp = At(stamp),
+            Start = At(ZoneClocks.At(bench.Schedule.Start!.Value, zone, time.From)),
+            End = At(ZoneClocks.At(bench.Schedule.Start!.Value, zone, time.To)),
+            Summary = Clean(plan.Order.Title) is { Length: > 0 } title ? $"{title}: {words}" : words,
+            Description = Clean(Note(job.Job, sign, bench)),
+        };
     }
 
-    private CalendarEvent Event(CalendarEntry entry) => new()
-    {
-        Uid = string.Create(CultureInfo.InvariantCulture, $"{planId}-{entry.Step.Task}-{entry.Step.Number}-{entry.Part}@panel-service").ToLowerInvariant(),
-        DtStamp = At(stamp),
-        Start = At(entry.From),
-        End = At(entry.To),
-        Summary = Clean(plan.Order.Title) is { Length: > 0 } title ? $"{title}: {Words(entry.Step)}" : Words(entry.Step),
-        Description = Clean(Note(entry.Step)),
-    };
+    // A coat's number, a stack's, belong to the sign: what is done once has none.
+    private static string Sign(BenchJob job) => job.Task.ToString().ToLowerInvariant();
 
-    private static string Words(BenchStep step) => step.Task switch
+    private static string Words(BenchJob job) => job.Task switch
     {
         BenchTask.Errand => "buy what is missing",
-        BenchTask.Saw => $"cut the boards for {Panels(step)}",
-        BenchTask.CutCloth => $"cut cloth for {Panels(step)}",
-        BenchTask.Glue => $"glue and lay {Panels(step)} (round {Number(step)})",
-        BenchTask.Press => $"{Panels(step)} in the press (round {Number(step)})",
-        BenchTask.Trim => $"trim {Panels(step)} (round {Number(step)})",
-        BenchTask.Coat => $"coat {Number(step)} on {Panels(step)}",
-        _ => throw new ArgumentOutOfRangeException(nameof(step)),
+        BenchTask.Saw => $"cut the boards for {Panels(job)}",
+        BenchTask.CutCloth => $"cut cloth for {Panels(job)}",
+        BenchTask.Prepare => $"ease the edges of {Panels(job)} and dust",
+        BenchTask.Seal => $"seal {Panels(job)}",
+        BenchTask.Glue => $"glue and lay {Panels(job)} (stack {Number(job.Stack)})",
+        BenchTask.Trim => $"trim {Panels(job)} (stack {Number(job.Stack)}), edges again",
+        BenchTask.Brace => $"glue cradles on {Panels(job)}",
+        BenchTask.Coat => $"coat {Number(job.Coat)} on {Panels(job)}",
+        BenchTask.Finish => $"finish and label {Panels(job)}",
+        _ => throw new ArgumentOutOfRangeException(nameof(job)),
     };
 
-    private static string Number(BenchStep step) => step.Number.ToString(CultureInfo.InvariantCulture);
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 
-    private static string Panels(BenchStep step) =>
-        string.Create(CultureInfo.InvariantCulture, $"{step.Panels} {(step.Panels == 1 ? "panel" : "panels")}");
+    private static string Panels(BenchJob job) =>
+        string.Create(CultureInfo.InvariantCulture, $"{job.Count} {(job.Count == 1 ? "panel" : "panels")}");
 
-    private string Note(BenchStep step) => step.Task switch
+    private string Note(BenchJob job, string sign, BenchPlan bench) => (job.Task, sign) switch
     {
-        BenchTask.Errand => string.Join("; ", plan.Buy.Select(line => string.Create(CultureInfo.InvariantCulture, $"{line.Quantity} × {line.Name}"))),
-        BenchTask.Saw => "Follow the saw's own manual and the rules where you are; ask an experienced person where in doubt.",
-        BenchTask.Press => "Under weight; nothing to do. Start the next round only when the press is free.",
-        BenchTask.Trim => "With a fresh blade, after the adhesive has cured.",
+        (_, "press") => "Under weight; nothing to do.",
+        (BenchTask.Errand, _) => string.Join("; ", plan.Buy.Select(line => string.Create(CultureInfo.InvariantCulture, $"{line.Quantity} × {line.Name}"))),
+        (BenchTask.Saw, _) => "Follow the saw's own manual and the rules where you are; ask an experienced person where in doubt.",
+        (BenchTask.Glue, _) when bench.Stacks[job.Stack - 1] is var stack => string.Create(
+            CultureInfo.InvariantCulture, $"At most {stack.PerRound} laid before the weight goes on; {stack.Separators} separators."),
+        (BenchTask.Trim, _) => "With a fresh blade, after the adhesive has cured.",
         _ => "Hands-on time by common practice.",
     };
 

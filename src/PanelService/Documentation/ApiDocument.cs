@@ -56,8 +56,17 @@ internal static class ApiDocument
         });
         options.MapType<Margin>(() => new OpenApiSchema
         {
-            Description = "One length for all sides, or two: [left-right, top-bottom].",
-            OneOf = [OneLength(), TwoLengths()],
+            Description = "One length for all sides, or two: [left-right, top-bottom], or four: [top, right, bottom, left].",
+            OneOf = [OneLength(), TwoLengths(), FourLengths()],
+        });
+        options.MapType<Percents>(() => new OpenApiSchema
+        {
+            Description = "One percentage, or two: [along the width, along the height].",
+            OneOf =
+            [
+                new OpenApiSchema { Type = JsonSchemaType.Number },
+                new OpenApiSchema { Type = JsonSchemaType.Array, Items = new OpenApiSchema { Type = JsonSchemaType.Number }, MinItems = 2, MaxItems = 2 },
+            ],
         });
     }
 
@@ -65,6 +74,15 @@ internal static class ApiDocument
     {
         Description = "A number in the order's units, or text: \"16 1/2\", \"16-1/2\", \"3/16\", \"41 cm\", \"410 mm\", \"8 in\", \"2 ft\", \"3 yd\", \"2' 6\\\"\", \"20,5 cm\".",
         OneOf = [new OpenApiSchema { Type = JsonSchemaType.Number }, new OpenApiSchema { Type = JsonSchemaType.String }],
+    };
+
+    private static OpenApiSchema FourLengths() => new()
+    {
+        Description = "Four lengths.",
+        Type = JsonSchemaType.Array,
+        Items = OneLength(),
+        MinItems = 4,
+        MaxItems = 4,
     };
 
     private static OpenApiSchema TwoLengths() => new()

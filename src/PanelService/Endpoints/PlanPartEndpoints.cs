@@ -49,10 +49,19 @@ internal static class PlanPartEndpoints
             .Produces<FaultsProblem>(StatusCodes.Status400BadRequest, "application/problem+json");
         parts.MapGet("calendar.ics", CalendarEndpoint.Answer).WithName("GetCalendar")
             .WithSummary("The batch's days as iCalendar (RFC 5545): errand, saw, gluing, press, trimming, coats.")
-            .WithDescription("start: the day and hour the batch begins, on the zone's clocks (2026-12-01T09:00); tomorrow at 09:00 where it is not said. zone: an IANA time zone; UTC where it is not said. Moments are written in UTC. 422 where the batch takes longer than 366 days.")
+            .WithDescription("start: the day and hour the batch begins, on the zone's clocks (2026-12-01T09:00); where it is not said the order's schedule.start, else tomorrow at the hour work begins. zone: an IANA time zone; where it is not said the order's schedule.zone, else UTC. Moments are written in UTC. 422 where the batch takes longer than 366 days.")
             .Produces<string>(StatusCodes.Status200OK, CalendarEndpoint.Type)
             .Produces<FaultsProblem>(StatusCodes.Status400BadRequest, "application/problem+json")
             .ProducesProblem(StatusCodes.Status422UnprocessableEntity);
+        parts.MapGet("schedule.svg", CalendarEndpoint.Chart).WithName("DrawSchedule")
+            .WithSummary("The batch's days as bars: hands, press, drying.")
+            .WithDescription("start and zone as for calendar.ics; where neither is said, the plan's own schedule, whose days may have no dates.")
+            .Produces<string>(StatusCodes.Status200OK, Svg)
+            .Produces<FaultsProblem>(StatusCodes.Status400BadRequest, "application/problem+json");
+        parts.MapGet("bench", CalendarEndpoint.Bench).WithName("GetBench")
+            .WithSummary("The bench planned for other days, or the mounting of what was left for later.")
+            .WithDescription("start and zone as for calendar.ics; mount: now (where it is not said) or later.")
+            .Produces<FaultsProblem>(StatusCodes.Status400BadRequest, "application/problem+json");
         parts.MapGet("batch-curve", BatchCurveEndpoint.AnswerAsync).WithName("GetBatchCurve")
             .WithSummary("Cash and cost per panel when the whole order is made 1, 2, … times over, each really planned.")
             .WithDescription("upTo: 1 to 20 times, 10 where it is not said. Planned at quick effort with quantities and spares taken n times and stock, wishes and overheads as they are; the curve ends, and says why, where n times cannot be made.")

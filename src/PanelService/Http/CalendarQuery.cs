@@ -2,13 +2,17 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
 using NodaTime;
 using NodaTime.Text;
+using PanelService.Calendars;
+using PanelService.Planning.Days;
+using PanelService.Planning.Orders;
+using PanelService.Planning.Plans;
 using PanelService.Wire.Reading;
 
 namespace PanelService.Http;
 
 /// <summary>When and where a batch begins.</summary>
-/// <param name="Start">Day and hour on the zone's clocks, such as 2026-12-01T09:00; where not said, tomorrow at 09:00.</param>
-/// <param name="Zone">An IANA time zone such as Europe/Paris; UTC where not said.</param>
+/// <param name="Start">Day and hour on the zone's clocks, such as 2026-12-01T09:00; where not said, the order's schedule, else tomorrow.</param>
+/// <param name="Zone">An IANA time zone such as Europe/Paris; where not said, the order's schedule, else UTC.</param>
 internal sealed record CalendarQuery(
     [property: FromQuery(Name = "start")] string? Start, [property: FromQuery(Name = "zone")] string? Zone)
 {
@@ -16,25 +20,55 @@ internal sealed record CalendarQuery(
     private const int LastYear = 2999;
 
     private static readonly LocalDateTimePattern _pattern = LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mm");
-    private static readonly LocalTime _nine = new(9, 0);
 
-    /// <summary>Both, or the problem with them.</summary>
-    /// <param name="now">The moment of the request.</param>
-    internal (LocalDateTime Start, DateTimeZone Zone, ProblemHttpResult? Fault) Read(Instant now)
+    /// <summary>What is wrong with it; null: nothing.</summary>
+    internal ProblemHttpResult? Fault()
     {
         var faults = new Faults();
-        DateTimeZone? zone = Zone is null ? DateTimeZone.Utc : DateTimeZoneProviders.Tzdb.GetZoneOrNull(Zone);
-        if (zone is null)
+        if (Zone is not null && ZoneClocks.Find(Zone) is null)
         {
             faults.Add("zone", "Expected the name of a time zone in the IANA database, such as Europe/Paris; UTC where it is not said.");
         }
 
-        LocalDateTime start = now.InZone(zone ?? DateTimeZone.Utc).Date.PlusDays(1).At(_nine);
-        if (Start is not null && !(_pattern.Parse(Start).TryGetValue(start, out start) && start.Year is >= FirstYear and <= LastYear))
+        if (Start is not null && Moment() is null)
         {
-            faults.Add("start", $"Expected a day and an hour from {FirstYear} to {LastYear}, such as 2026-12-01T09:00; tomorrow at 09:00 where it is not said.");
+            faults.Add("start", $"Expected a day and an hour from {FirstYear} to {LastYear}, such as 2026-12-01T09:00; tomorrow at the hour work begins where it is not said.");
         }
 
-        return (start, zone ?? DateTimeZone.Utc, faults.Any ? Problems.Invalid(faults) : null);
+        return faults.Any ? Problems.Invalid(faults) : null;
     }
+
+    /// <summary>The working days of a plan from then on, and the zone they are in.</summary>
+    /// <param name="order">The plan's order.</param>
+    /// <param name="now">The moment of the request.</param>
+    internal (ScheduleSettings Schedule, DateTimeZone Zone) Read(Order order, Instant now)
+    {
+        ScheduleSettings own = order.Schedule;
+        DateTimeZone zone = ZoneClocks.Find(Zone ?? own.Zone ?? "UTC")!;
+        LocalDateTime start = Moment()
+            ?? (own.Start is { } day ? LocalDate.FromDateOnly(day) : now.InZone(zone).Date.PlusDays(1))
+                .At(LocalTime.FromMinutesSinceMidnight(own.FromMinute));
+        DateOnly first = start.Date.ToDateOnly();
+        return (own with
+        {
+            Start = first,
+            FromMinute = (start.Hour * NodaConstants.MinutesPerHour) + start.Minute,
+            Zone = zone.Id,
+            ClockChanges = ZoneClocks.ChangesAfter(first, zone),
+        }, zone);
+    }
+
+    /// <summary>The plan's own bench on those days, where they change nothing about it; else planned again.</summary>
+    internal static BenchPlan Bench(Plan plan, ScheduleSettings schedule, CancellationToken gone)
+    {
+        ScheduleSettings own = plan.Order.Schedule;
+        bool same = schedule.FromMinute == own.FromMinute
+            && !plan.Bench.TooLong
+            && (own.Days.IsDefaultOrEmpty || schedule.Start == own.Start)
+            && schedule.ClockChanges.Concat(own.ClockChanges).All(change => change.Day * NodaConstants.MinutesPerDay > plan.Bench.Finish);
+        return same ? plan.Bench with { Schedule = schedule } : BenchPlanner.Again(plan, schedule, gone);
+    }
+
+    private LocalDateTime? Moment() =>
+        Start is not null && _pattern.Parse(Start).TryGetValue(default, out LocalDateTime start) && start.Year is >= FirstYear and <= LastYear ? start : null;
 }

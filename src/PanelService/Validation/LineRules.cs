@@ -23,6 +23,8 @@ internal sealed class PanelRules : AbstractValidator<PanelRequest>
         RuleFor(p => p.Adhesive).Word(WireLimits.IdLength);
         RuleFor(p => p.Primer).Word(WireLimits.IdLength);
         RuleFor(p => p.Thickness).Size(WireLimits.Thickness);
+        RuleFor(p => p.Mount).Must((p, mount) => mount != MountTime.Later || p.Surface == Surface.Cloth)
+            .WithMessage("Only cloth is mounted: \"later\" goes with the surface \"cloth\".");
         RuleFor(p => p.Cradle).Must((p, cradle) => cradle != true || p.Surface != Surface.Loose)
             .WithMessage("Loose cloth has no board to glue a cradle to.");
         RuleFor(p => p.Pack).Count(0, WireLimits.Quantity);

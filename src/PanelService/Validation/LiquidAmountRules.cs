@@ -42,7 +42,7 @@ internal sealed class LiquidAmountRules : AbstractValidator<OrderRequest>
     private static decimal? Needed(LiquidRequest? liquid, decimal area) =>
         liquid is { Coverage: { Area: >= WireLimits.LeastArea and <= WireLimits.CoverageArea, Volume: >= WireLimits.LeastVolume and <= WireLimits.Volume } coverage }
         && (liquid.Coats ?? 1) is >= 1 and <= WireLimits.Coats and var coats
-            ? area / coverage.Area.Value * coverage.Volume.Value * coats
+            ? area / coverage.Area.Value * coverage.Volume.Value * coats * (liquid.Faces == 2 ? 2 : 1) * (1 + (Math.Clamp(liquid.Loss ?? 0, 0, 100) / 100))
             : null;
 
     private static decimal AreaOf(OrderRequest order, Surface surface, LengthUnit units) =>

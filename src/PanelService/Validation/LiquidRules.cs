@@ -13,6 +13,12 @@ internal sealed class LiquidRules : AbstractValidator<LiquidRequest>
         RuleFor(l => l.Id).Word(WireLimits.IdLength);
         RuleFor(l => l.Name).Title(WireLimits.NameLength);
         RuleFor(l => l.Coats).Count(1, WireLimits.Coats);
+        RuleFor(l => l.Faces).Count(1, 2);
+        RuleFor(l => l.Thinning).Amount(0, 90);
+        RuleFor(l => l.Loss).Amount(0, 100);
+        RuleFor(l => l.OpenMinutes).Amount(1, 1000);
+        RuleFor(l => l.DryHours).Amount(0, WireLimits.PressHours);
+        RuleFor(l => l.LeastTemperature).Amount(-40, 60);
         RuleFor(l => l.Coverage).Needed("how far it goes, such as { \"area\": 80, \"volume\": 0.4 }");
         RuleFor(l => l.Coverage).SetValidator(new CoverageRules()!);
         RuleFor(l => l.Containers).Needed("what it can be bought in, such as [{ \"volume\": 8, \"price\": 7.90 }]");

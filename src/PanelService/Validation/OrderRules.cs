@@ -48,6 +48,7 @@ internal sealed class OrderRules : AbstractValidator<OrderRequest>
         RuleFor(o => o.Bench).SetValidator(new BenchRules()!);
         RuleFor(o => o.Strips).AtMostItems(WireLimits.Goods);
         RuleForEach(o => o.Strips).SetValidator(new StripRules()!);
+        RuleFor(o => o.Schedule).SetValidator(new ScheduleRules()!);
         RuleFor(o => o.Strength).SetValidator(new StrengthRules()!);
         RuleFor(o => o.Labour).SetValidator(new LabourRules()!);
         RuleFor(o => o.Overheads).AtMostItems(WireLimits.Overheads);

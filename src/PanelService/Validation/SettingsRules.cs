@@ -41,16 +41,25 @@ internal sealed class BenchRules : AbstractValidator<BenchRequest>
     public BenchRules()
     {
         RuleFor(b => b.Margin).Fault(margin => margin is not null && !WithinBounds(margin)
-            ? "Must be one length from 0 to 1 m, or two: [left-right, top-bottom]."
+            ? "Must be one length from 0 to 1 m, or two: [left-right, top-bottom], or four: [top, right, bottom, left]."
             : null);
         RuleFor(b => b.SmallestCloth).SetValidator(new LengthPairRules()!);
         RuleFor(b => b.PressHours).Amount(WireLimits.LeastHours, WireLimits.PressHours);
         RuleFor(b => b.PressSpaces).Count(1, WireLimits.BenchCount);
         RuleFor(b => b.StackHeight).Count(1, WireLimits.BenchCount);
+        RuleFor(b => b.Shrinkage).Fault(percents => percents is { Width: < 0 or > 50 } or { Height: < 0 or > 50 }
+            ? "Must be one percentage from 0 to 50, or two: [along the width, along the height]."
+            : null);
+        RuleFor(b => b.Pressure).Amount(0.001m, 200);
+        RuleFor(b => b.OpenMinutes).Amount(1, 1000);
+        RuleFor(b => b.DryHours).Amount(0, WireLimits.PressHours);
+        RuleFor(b => b.RestHours).Amount(0, WireLimits.PressHours);
+        RuleFor(b => b.ClampHours).Amount(0, WireLimits.PressHours);
+        RuleFor(b => b.RoomTemperature).Amount(-40, 60);
     }
 
     private static bool WithinBounds(Margin margin) =>
-        new[] { margin.Sides, margin.Ends }.All(side => side.Steps >= 0 && side <= WireLimits.Margin);
+        new[] { margin.Sides, margin.Ends, margin.Right ?? margin.Sides, margin.Bottom ?? margin.Ends }.All(side => side.Steps >= 0 && side <= WireLimits.Margin);
 }
 
 /// <summary>What holds for the smallest leftover that is kept.</summary>

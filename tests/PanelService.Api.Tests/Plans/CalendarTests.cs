@@ -7,8 +7,8 @@ namespace PanelService.Api.Tests.Plans;
 /// <summary>The batch's days, read back as iCalendar (RFC 5545) by a library.</summary>
 public sealed class CalendarTests
 {
-    // Twelve panels with cloth in stacks of five, two stacks at once: stacks of 5, 5 and 2, so two rounds; twelve primed
-    // ones beside them. By the minutes of common practice: saw 24 × 3, cloth 12 × 1, gluing 4 and trimming 2 each of the 6 for mounting, coats 12 × 3.
+    // Twelve panels with cloth in stacks of five, two stacks at once: stacks of 5, 5 and 2; twelve primed ones beside them. By
+    // the minutes of common practice: saw 24 × 1.5, cloth 12 × 1, gluing 4 each, trimming, edges and label 2.25 each.
     private const string TwoRounds =
         """
         { "title": "Tern Island; study, week", "units": "inch", "currency": "EUR",
@@ -21,7 +21,7 @@ public sealed class CalendarTests
         """;
 
     [Fact]
-    public async Task Calendar_has_the_errand_the_saw_every_round_of_the_press_and_the_coats()
+    public async Task Calendar_has_the_errand_the_saw_every_stack_of_the_press_and_the_coats()
     {
         using var host = new TestHost();
         using HttpClient client = host.CreateClient();
@@ -29,22 +29,52 @@ public sealed class CalendarTests
         CalendarEvent[] events = await EventsAsync(client, await CreateAsync(client, TwoRounds), "start=2026-12-01T09:00&zone=Europe/Paris");
 
         // Paris is an hour ahead of UTC in December.
-        Assert.Equal(
-            [
-                ("errand-1", "12-01 08:00", 60),
-                ("saw-1", "12-01 09:00", 72),
-                ("cutcloth-1", "12-01 10:12", 12),
-                ("glue-1", "12-01 10:24", 40),
-                ("press-1", "12-01 11:04", 720),
-                ("trim-1", "12-02 08:00", 20),
-                ("glue-2", "12-02 08:20", 8),
-                ("press-2", "12-02 08:28", 720),
-                ("trim-2", "12-03 08:00", 4),
-                ("coat-1", "12-03 08:04", 36),
-                ("coat-2", "12-04 08:00", 36),
-            ],
-            events.Select(e => (Step(e), At(e), Minutes(e))));
+        Assert.Equal(("errand", "12-01 08:00", 60), (Task(events[0]), At(events[0]), Minutes(events[0])));
+        Assert.Equal(36, Minutes(events.Single(e => Task(e) == "saw")));
+        Assert.Equal(12, Minutes(events.Single(e => Task(e) == "cutcloth")));
+        Assert.Equal([20, 20, 8], events.Where(e => Task(e) == "glue").Select(Minutes));
+        Assert.Equal([5, 12, 12], events.Where(e => Task(e) == "trim").Select(Minutes).Order());
+        Assert.Equal(2, events.Count(e => Task(e) == "coat"));
+
+        // Two spaces: the third stack is laid when the first two are out, the morning after.
+        CalendarEvent[] presses = [.. events.Where(e => Task(e) == "press")];
+        Assert.All(presses, press => Assert.Equal(720, Minutes(press)));
+        Assert.Equal(["12-01", "12-01", "12-02"], presses.Select(press => At(press)[..5]));
+        Assert.Equal("12-02 08:00", At(events.Where(e => Task(e) == "glue").ElementAt(2)));
         Assert.All(events, e => Assert.StartsWith("Tern Island; study, week: ", e.Summary, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Calendar_is_the_schedule_of_the_plan_to_the_minute()
+    {
+        using var host = new TestHost();
+        using HttpClient client = host.CreateClient();
+        string order = Json.With(TwoRounds, "schedule", """{ "start": "2026-12-01", "from": "08:30", "to": "16:30", "days": ["tuesday", "thursday", "friday"], "hands": 2, "zone": "Europe/Paris" }""");
+        string address = await CreateAsync(client, order);
+        JsonElement bench = (await client.GetJsonAsync(address)).GetProperty("benchPlan");
+
+        CalendarEvent[] events = await EventsAsync(client, address, "");
+
+        // Paris is an hour ahead of UTC in December.
+        Assert.Equal(
+            bench.GetProperty("schedule").GetProperty("jobs").EnumerateArray().Select(job => (job.GetProperty("begins").GetProperty("date").GetString()!, job.GetProperty("begins").GetProperty("time").GetString()!, job.GetProperty("hands").GetDouble())).Order(),
+            events.Where(e => Task(e) != "press").Select(e => (e.Start!.AsUtc.AddHours(1).ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), e.Start.AsUtc.AddHours(1).ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture), Minutes(e))).Order());
+        Assert.All(events.Where(e => Task(e) != "press"), e => Assert.Contains(e.Start!.AsUtc.DayOfWeek, new[] { DayOfWeek.Tuesday, DayOfWeek.Thursday, DayOfWeek.Friday }));
+        Assert.Equal("12-01 07:30", At(events[0]));
+        Assert.True(bench.GetProperty("scheduleProof").GetProperty("proven").GetBoolean());
+    }
+
+    [Fact]
+    public async Task Calendar_twice_with_the_same_start_is_the_same_but_for_its_stamp()
+    {
+        using var host = new TestHost();
+        using HttpClient client = host.CreateClient();
+        string address = await CreateAsync(client, TwoRounds);
+
+        var first = await EventsAsync(client, address, "start=2026-10-24T09:00&zone=Europe/Paris");
+        var second = await EventsAsync(client, address, "start=2026-10-24T09:00&zone=Europe/Paris");
+
+        Assert.Equal(first.Select(e => (e.Uid, At(e), Minutes(e))), second.Select(e => (e.Uid, At(e), Minutes(e))));
     }
 
     // Clocks in Paris go back from 03:00 to 02:00 on 25 October 2026 (Directive 2000/84/EC: the last Sunday in October, 01:00 UTC).
@@ -56,9 +86,9 @@ public sealed class CalendarTests
 
         CalendarEvent[] events = await EventsAsync(client, await CreateAsync(client, Json.With(TwoRounds, "bench.pressHours", "20")), "start=2026-10-24T09:00&zone=Europe/Paris");
 
-        Assert.Equal("10-24 07:00", At(events.Single(e => Step(e) == "errand-1")));
-        Assert.Equal(1200, Minutes(events.Single(e => Step(e) == "press-1")));
-        Assert.Equal("10-25 08:00", At(events.Single(e => Step(e) == "trim-1")));
+        Assert.Equal("10-24 07:00", At(events.Single(e => Task(e) == "errand")));
+        Assert.All(events.Where(e => Task(e) == "press"), press => Assert.Equal(1200, Minutes(press)));
+        Assert.Equal("10-25 08:00", At(events.First(e => At(e).StartsWith("10-25", StringComparison.Ordinal))));
     }
 
     // Clocks in Paris skip 02:00 to 03:00 on 28 March 2027: half past two is half past three, 01:30 UTC.
@@ -95,9 +125,12 @@ public sealed class CalendarTests
 
         CalendarEvent[] events = await EventsAsync(client, address, "start=2026-12-01T09:00");
 
-        // An hour's errand, then 200 × 3 minutes: seven hours, and three the next day.
-        Assert.Equal([60, 420, 180], events.Select(Minutes));
-        Assert.Equal(["12-01 09:00", "12-01 10:00", "12-02 09:00"], events.Select(At));
+        // An hour's errand, then 200 × 1.5 minutes at the saw and 200 × 1.5 to ease, dust and label: what is left of eight
+        // hours, and the rest the next day.
+        Assert.Equal((60d, "12-01 09:00"), (Minutes(events[0]), At(events[0])));
+        Assert.Equal(660, events.Sum(Minutes), 3d);
+        Assert.Equal(["12-01", "12-02"], events.Select(e => At(e)[..5]).Distinct());
+        Assert.All(events, e => Assert.InRange(e.End!.AsUtc.TimeOfDay, TimeSpan.FromHours(9), TimeSpan.FromHours(17)));
     }
 
     [Fact]
@@ -187,7 +220,7 @@ public sealed class CalendarTests
         return [.. Ical.Net.Calendar.Load(text)!.Events.OrderBy(e => e.Start!.AsUtc)];
     }
 
-    private static string Step(CalendarEvent entry) => string.Join('-', entry.Uid!.Split('-')[1..3]);
+    private static string Task(CalendarEvent entry) => entry.Uid!.Split('-')[1];
 
     private static string At(CalendarEvent entry) =>
         entry.Start!.AsUtc.ToString("MM-dd HH:mm", System.Globalization.CultureInfo.InvariantCulture);

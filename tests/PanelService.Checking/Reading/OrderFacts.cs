@@ -26,7 +26,18 @@ internal sealed record OrderFacts
 
     public required (long A, long B) SmallestCloth { get; init; }
 
-    public required (long Sides, long Ends) Margin { get; init; }
+    /// <summary>Both margins together, across and along.</summary>
+    public required (long Across, long Along) Margins { get; init; }
+
+    /// <summary>Percent more across and along.</summary>
+    public required (decimal Across, decimal Along) Shrinkage { get; init; }
+
+    public required long PressSpaces { get; init; }
+
+    public required long Hands { get; init; }
+
+    /// <summary>A working day's first minute and its length; null where a time zone's clocks may change it.</summary>
+    public required (long From, long Minutes)? Day { get; init; }
 
     public required long Overheads { get; init; }
 
@@ -85,7 +96,11 @@ internal sealed record LineFacts
 
     public bool NeedsCloth => Surface is "cloth" or "loose";
 
-    public bool NeedsAdhesive => Surface == "cloth";
+    public bool MountLater { get; init; }
+
+    public bool First { get; init; }
+
+    public bool NeedsAdhesive => Surface == "cloth" && !MountLater;
 
     public bool NeedsPrimer => Surface == "primed";
 

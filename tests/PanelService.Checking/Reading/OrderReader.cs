@@ -16,6 +16,7 @@ internal static class OrderReader
         };
         var saw = order.Field("saw") ?? default;
         var bench = order.Field("bench") ?? default;
+        var schedule = order.Field("schedule") ?? default;
         var strength = order.Field("strength") ?? default;
         long edgeTrim = Length(saw, "edgeTrim") ?? 0;
         string[] marks = [.. plan.GetProperty("panels").EnumerateArray().Select(panel => panel.GetProperty("mark").GetString()!)];
@@ -47,7 +48,11 @@ internal static class OrderReader
                 Length(saw, "supplierKerf") ?? Units.Inches(0.125m)),
             SmallestKept = Pair(saw, "smallestKept", units) ?? (Units.Inches(4), Units.Inches(6)),
             SmallestCloth = Pair(bench, "smallestCloth", units) ?? (Units.Inches(6), Units.Inches(8)),
-            Margin = Pair(bench, "margin", units) ?? (Units.Inches(0.5m), Units.Inches(0.5m)),
+            Margins = Margins(bench, units),
+            Shrinkage = Shrinkage(bench, order),
+            PressSpaces = bench.Count("pressSpaces", 4),
+            Hands = schedule.Count("hands", 1),
+            Day = schedule.Field("zone") is null ? Day(schedule) : null,
             Overheads = order.List("overheads").Sum(one => units.Money(one.GetProperty("cost"))),
             Shops = [.. order.List("shops").Select(shop => new ShopFacts(
                 shop.Text("id")!,
@@ -83,6 +88,41 @@ internal static class OrderReader
             * (parts[1] switch { "lb" => 453.59237m, "kg" => 1000, _ => 1 });
     }
 
+    // One length for all sides; two: left and right, top and bottom; four: top, right, bottom, left.
+    private static (long Across, long Along) Margins(JsonElement bench, Units units)
+    {
+        if (bench.Field("margin") is { ValueKind: JsonValueKind.Array } four && four.GetArrayLength() == 4)
+        {
+            long[] sides = [.. four.EnumerateArray().Select(units.OrderLength)];
+            return (sides[1] + sides[3], sides[0] + sides[2]);
+        }
+
+        var (a, b) = Pair(bench, "margin", units) ?? (Units.Inches(0.5m), Units.Inches(0.5m));
+        return (2 * a, 2 * b);
+    }
+
+    // Where a cloth may lie either way, the larger counts both ways.
+    private static (decimal Across, decimal Along) Shrinkage(JsonElement bench, JsonElement order)
+    {
+        var (across, along) = bench.Field("shrinkage") switch
+        {
+            null => (0m, 0m),
+            { ValueKind: JsonValueKind.Array } pair => (pair[0].GetDecimal(), pair[1].GetDecimal()),
+            { } both => (both.GetDecimal(), both.GetDecimal()),
+        };
+        bool eitherWay = order.List("cloths").Any(cloth => cloth.Text("warp") != "height");
+        return eitherWay ? (Math.Max(across, along), Math.Max(across, along)) : (across, along);
+    }
+
+    private static (long From, long Minutes) Day(JsonElement schedule)
+    {
+        long from = Minute(schedule.Text("from")) ?? 540;
+        return (from, Minute(schedule.Text("to")) is { } to ? to - from : Math.Min(480, 1440 - from));
+    }
+
+    private static long? Minute(string? time) =>
+        time?.Split(':') is [var hours, var minutes] ? (60 * long.Parse(hours, System.Globalization.CultureInfo.InvariantCulture)) + long.Parse(minutes, System.Globalization.CultureInfo.InvariantCulture) : null;
+
     private static LineFacts Line(JsonElement line, Units units, string mark) => new()
     {
         Mark = mark,
@@ -101,6 +141,8 @@ internal static class OrderReader
         Adhesive = line.Text("adhesive"),
         Primer = line.Text("primer"),
         Cradle = line.Flag("cradle", false),
+        MountLater = line.Text("mount") == "later",
+        First = line.Flag("first", false),
     };
 
     private static LineFacts Wish(JsonElement wish, Units units) => new()
@@ -184,7 +226,8 @@ internal static class OrderReader
         decimal perArea = coverage.GetProperty("volume").GetDecimal() / coverage.GetProperty("area").GetDecimal();
         return new LiquidFacts(
             liquid.GetProperty("id").GetString()!,
-            perArea * liquid.Count("coats", 1),
+            perArea * liquid.Count("coats", 1) * liquid.Count("faces", 1)
+                * (1 - ((liquid.Field("thinning")?.GetDecimal() ?? 0) / 100)) * (1 + ((liquid.Field("loss")?.GetDecimal() ?? 0) / 100)),
             [.. liquid.List("containers").Select(one => (one.GetProperty("volume").GetDecimal(), Prices(one, units)))],
             liquid.Field("onHand")?.GetDecimal() ?? 0,
             liquid.Field("value") is { } value ? units.Money(value) : 0)

@@ -18,7 +18,8 @@ internal sealed record PlanFacts(
     bool StoppedEarly,
     IReadOnlyList<StripFacts> Strips,
     ProofFacts? StripProof,
-    IReadOnlyDictionary<string, int> Bars)
+    IReadOnlyDictionary<string, int> Bars,
+    BenchFacts? Bench)
 {
     /// <summary>How many of a good are on the shopping list.</summary>
     public long Listed(string id, string unit) => Buy.Where(buy => buy.SaleUnit == unit && buy.Id == id).Sum(buy => buy.Quantity);
@@ -67,6 +68,17 @@ internal sealed record StripFacts(
     int Number, long Copies, string Strip, bool OnHand, long Length, IReadOnlyList<(string Mark, long At, long Length)> Pieces, long Rest, bool Kept)
 {
     public string Where => $"strip {Number}";
+}
+
+/// <summary>The bench: stacks and jobs, and the end told with its bound; no jobs where no schedule is told.</summary>
+internal sealed record BenchFacts(
+    IReadOnlyList<IReadOnlyList<(string Mark, long Count)>> Stacks, IReadOnlyList<JobFacts> Jobs, (long Finish, long Least, bool Proven)? Proof);
+
+/// <summary>A job; times in minutes passed since midnight of the first day.</summary>
+internal sealed record JobFacts(
+    int Number, string Task, long Start, long Hands, long Wait, bool Press, int? Stack, IReadOnlyList<int> After, IReadOnlyList<int> AfterHands, IReadOnlyList<(string Mark, long Count)> Panels)
+{
+    public long Until => Start + Hands + Wait;
 }
 
 /// <summary>A liquid used.</summary>

@@ -26,7 +26,8 @@ internal sealed class PlanReader(Units units, long sawKerf)
         plan.Flag("stoppedEarly", false),
         [.. plan.List("strips").Select(Strip)],
         plan.Field("stripProof") is { } strips ? Proof(strips) : null,
-        Bars(plan));
+        Bars(plan),
+        plan.Field("benchPlan") is { } bench ? Bench(bench) : null);
 
     private long Length(JsonElement parent, string name) => units.PlanLength(parent.GetProperty(name));
 
@@ -124,6 +125,28 @@ internal sealed class PlanReader(Units units, long sawKerf)
         .Where(one => one.Field("cradle")?.Flag("made", false) == true)
         .GroupBy(one => one.GetProperty("mark").GetString()!)
         .ToDictionary(lines => lines.Key, lines => lines.First().GetProperty("cradle").GetProperty("strips").EnumerateArray().Sum(strip => strip.GetProperty("count").GetInt32()) - 2);
+
+    private static BenchFacts Bench(JsonElement bench) => new(
+        [.. bench.GetProperty("stacks").EnumerateArray().Select(Counts)],
+        [.. (bench.Field("schedule")?.List("jobs") ?? []).Select(Job)],
+        bench.Field("scheduleProof") is { } proof
+            ? (proof.GetProperty("finish").GetInt64(), proof.GetProperty("leastPossible").GetInt64(), proof.GetProperty("proven").GetBoolean())
+            : null);
+
+    private static (string Mark, long Count)[] Counts(JsonElement parent) =>
+        [.. parent.GetProperty("panels").EnumerateArray().Select(part => (part.GetProperty("mark").GetString()!, part.GetProperty("count").GetInt64()))];
+
+    private static JobFacts Job(JsonElement job) => new(
+        job.GetProperty("number").GetInt32(),
+        job.GetProperty("task").GetString()!,
+        job.GetProperty("start").GetInt64(),
+        job.GetProperty("hands").GetInt64(),
+        job.GetProperty("wait").GetInt64(),
+        job.GetProperty("press").GetBoolean(),
+        job.Field("stack")?.GetInt32(),
+        [.. job.GetProperty("after").EnumerateArray().Select(one => one.GetInt32())],
+        [.. job.GetProperty("afterHands").EnumerateArray().Select(one => one.GetInt32())],
+        Counts(job));
 
     private LiquidUseFacts Liquid(JsonElement liquid) => new(
         liquid.GetProperty("id").GetString()!,

@@ -36,7 +36,8 @@ internal static class ClothRule
             return;
         }
 
-        long width = panel.CutWidth + (2 * order.Margin.Sides), height = panel.CutHeight + (2 * order.Margin.Ends);
+        long width = Allowed(panel.CutWidth + order.Margins.Across, order.Shrinkage.Across);
+        long height = Allowed(panel.CutHeight + order.Margins.Along, order.Shrinkage.Along);
         bool measures = piece.Turned
             ? piece.Box.Width == height && piece.Box.Height == width
             : piece.Box.Width == width && piece.Box.Height == height;
@@ -46,6 +47,9 @@ internal static class ClothRule
         var usable = layout.Box with { X = selvedge, Width = layout.Box.Width - (2 * selvedge) };
         findings.Expect(piece.Box.IsInside(usable), layout.Where, $"piece {piece.Mark} {piece.Box} lies outside what is usable, {usable}");
     }
+
+    private static long Allowed(long length, decimal percent) =>
+        (long)Math.Round(length * (100 + percent) / 100, MidpointRounding.AwayFromZero);
 
     private static void CheckApart(ClothLayoutFacts layout, Findings findings)
     {

@@ -41,6 +41,7 @@ internal sealed class RandomOrder
         AddHandling(root);
         root["effort"] = "quick";
         AddCradles(root);
+        AddBench(root);
         Json = root.ToJsonString();
     }
 
@@ -279,6 +280,48 @@ internal sealed class RandomOrder
             ["spreadOver"] = Between(1, 300),
         }));
     }
+
+    private void AddBench(JsonObject root)
+    {
+        if (!Chance(30))
+        {
+            return;
+        }
+
+        foreach (var panel in root["panels"]!.AsArray().Select(panel => panel!.AsObject()))
+        {
+            Maybe(panel, 25, "first", () => true);
+            Maybe(panel, panel["surface"]?.GetValue<string>() == "cloth" ? 25 : 0, "mount", () => Pick("now", "later"));
+        }
+
+        foreach (var liquid in (JsonObject[])[.. Goods(root, "adhesives"), .. Goods(root, "primers")])
+        {
+            Maybe(liquid, 30, "faces", () => Between(1, 2));
+            Maybe(liquid, 30, "thinning", () => Between(0, 30));
+            Maybe(liquid, 30, "loss", () => Between(0, 20));
+            Maybe(liquid, 20, "openMinutes", () => Between(1, 30));
+            Maybe(liquid, 20, "dryHours", () => Between(0, 24));
+            Maybe(liquid, 20, "base", () => Pick("water", "oil", "solvent"));
+        }
+
+        var bench = root["bench"]?.AsObject() ?? [];
+        root["bench"] = bench;
+        Maybe(bench, 30, "margin", () => new JsonArray { unit.Fine(Between(1, 8)), unit.Fine(Between(1, 8)), unit.Fine(Between(1, 8)), unit.Fine(Between(1, 8)) });
+        Maybe(bench, 30, "shrinkage", () => Chance(50) ? Between(0, 5) : new JsonArray { Between(0, 5), Between(0, 5) });
+        Maybe(bench, 30, "pressSpaces", () => Between(1, 5));
+        Maybe(bench, 30, "stackHeight", () => Between(1, 12));
+        var schedule = new JsonObject();
+        Maybe(schedule, 50, "start", () => Pick("2026-12-01", "2027-03-26"));
+        Maybe(schedule, 50, "days", () => new JsonArray { "monday", "wednesday", "saturday" });
+        Maybe(schedule, 40, "from", () => Pick("07:30", "13:00"));
+        Maybe(schedule, 40, "to", () => Pick("16:00", "24:00"));
+        Maybe(schedule, 40, "hands", () => Between(1, 3));
+        Maybe(schedule, 20, "zone", () => "Europe/Paris");
+        root["schedule"] = schedule;
+    }
+
+    private static IEnumerable<JsonObject> Goods(JsonObject root, string list) =>
+        root[list]?.AsArray().Select(one => one!.AsObject()) ?? [];
 
     // One strip is always long enough for any rail, without limit.
     private void AddCradles(JsonObject root)

@@ -91,7 +91,7 @@ public sealed class StrengthMakerTests
         double BayAllowed(int count) => Bay(count).Short / 300;
     }
 
-    // 0.16 % of 40 in is 1.6 mm: more than 1/64 in of play; of 5 in it is 0.2 mm: less.
+    // 0.16 % of 40 in is 1.6 mm: more than 1/32 in of play; of 5 in it is 0.2 mm: less.
     [Fact]
     public void Large_format_in_a_tight_frame_is_told_and_a_small_one_is_not()
     {

@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
 
 namespace PanelService.Wire.Orders;
 
@@ -31,6 +32,9 @@ internal sealed record ClothRequest
 
     /// <summary>What lies in the studio; at most 1000.</summary>
     public IReadOnlyList<RemnantRequest?>? Remnants { get; init; }
+
+    /// <summary>What it is primed with when bought: none, acrylic or oil. Default none.</summary>
+    public ClothGround? Ground { get; init; }
 
     /// <summary>oz a square yard for inch, g a square metre otherwise, 0 to 10 000; null: as its kind has it.</summary>
     public decimal? Weight { get; init; }

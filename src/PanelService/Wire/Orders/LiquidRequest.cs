@@ -1,4 +1,6 @@
 using System.ComponentModel.DataAnnotations;
+using PanelService.Planning.Orders;
+
 namespace PanelService.Wire.Orders;
 
 /// <summary>An adhesive or a primer.</summary>
@@ -13,6 +15,27 @@ internal sealed record LiquidRequest
 
     /// <summary>Coats, 1 to 100. Default 1.</summary>
     public int? Coats { get; init; }
+
+    /// <summary>2 where the back is coated or sealed with it too. Default 1.</summary>
+    public int? Faces { get; init; }
+
+    /// <summary>How much of what is brushed on is water or thinner added, in percent, 0 to 90. Default 0.</summary>
+    public decimal? Thinning { get; init; }
+
+    /// <summary>What is lost in pot, brush and roller, in percent of what is brushed on, 0 to 100. Default 0.</summary>
+    public decimal? Loss { get; init; }
+
+    /// <summary>What it is made with: water, oil or solvent. Default water.</summary>
+    public LiquidBase? Base { get; init; }
+
+    /// <summary>An adhesive's open time: within how many minutes the weight must be on, 1 to 1000; null: the bench's.</summary>
+    public decimal? OpenMinutes { get; init; }
+
+    /// <summary>How long a coat dries before it is sanded, 0 to 1000 hours; null: the bench's.</summary>
+    public decimal? DryHours { get; init; }
+
+    /// <summary>Not to be used below so many °C, -40 to 60; null: 10 where it is made with water, else not said.</summary>
+    public decimal? LeastTemperature { get; init; }
 
     /// <summary>How far it goes in one coat. Required.</summary>
     [Required]

@@ -45,6 +45,9 @@ internal sealed record OrderRequest : IMeasuredRequest
     /// <summary>How cloth is cut and panels are pressed.</summary>
     public BenchRequest? Bench { get; init; }
 
+    /// <summary>When and by how many the bench is worked.</summary>
+    public ScheduleRequest? Schedule { get; init; }
+
     /// <summary>What panels must bear, what air they must stand, how cradles are made.</summary>
     public StrengthRequest? Strength { get; init; }
 

@@ -46,6 +46,12 @@ internal sealed record PanelRequest
     /// <summary>The id of the primer it must have; null: the order's cheapest.</summary>
     public string? Primer { get; init; }
 
+    /// <summary>Whether it is needed first: pressed before all others. Default false.</summary>
+    public bool? First { get; init; }
+
+    /// <summary>"later": board and cloth are cut now, gluing and pressing are planned when wanted; only where the surface is cloth. Default now.</summary>
+    public MountTime? Mount { get; init; }
+
     /// <summary>Whether a cradle of strips is glued to its back. Default false.</summary>
     public bool? Cradle { get; init; }
 
@@ -57,6 +63,16 @@ internal sealed record PanelRequest
 
     /// <summary>Whether it may be bought ready-made where that is cheaper for the whole batch; needs shopPrice. Default false.</summary>
     public bool? MayBuy { get; init; }
+}
+
+/// <summary>When cloth is mounted.</summary>
+internal enum MountTime
+{
+    /// <summary>In this batch.</summary>
+    Now,
+
+    /// <summary>Another time.</summary>
+    Later,
 }
 
 /// <summary>A panel to fill spare board with, cut at nominal size.</summary>

@@ -39,7 +39,7 @@ internal sealed record SawRequest
 /// <summary>How cloth is cut and panels are pressed. What is left out comes from <c>GET /api/practice</c>.</summary>
 internal sealed record BenchRequest
 {
-    /// <summary>Cloth over on each side, or [left-right, top-bottom]; at most 1 m. Default 1/2 in.</summary>
+    /// <summary>Cloth over on each side, or [left-right, top-bottom], or [top, right, bottom, left]; at most 1 m. Default 1/2 in.</summary>
     public Margin? Margin { get; init; }
 
     /// <summary>A cloth leftover this fits into, either way round, is kept. Default 6 × 8 in.</summary>
@@ -53,6 +53,27 @@ internal sealed record BenchRequest
 
     /// <summary>How many panels one stack holds, 1 to 1000. Default 10.</summary>
     public int? StackHeight { get; init; }
+
+    /// <summary>Cloth is cut so much larger, margins included, in percent: one number, or [along the panel's width, along its height]; 0 to 50. Where a cloth may lie either way the larger counts for both. Default 0.</summary>
+    public Percents? Shrinkage { get; init; }
+
+    /// <summary>Pressure a stack is held under: psi for inch, kPa otherwise; above 0, at most 200 kPa. Default 1.58 kPa.</summary>
+    public decimal? Pressure { get; init; }
+
+    /// <summary>Within how many minutes the weight must be on, where the adhesive does not say; 1 to 1000. Default 10.</summary>
+    public decimal? OpenMinutes { get; init; }
+
+    /// <summary>How long a coat dries before it is sanded, where the primer does not say; 0 to 1000 hours. Default 4.</summary>
+    public decimal? DryHours { get; init; }
+
+    /// <summary>How long a finished panel rests, 0 to 1000 hours. Default 24.</summary>
+    public decimal? RestHours { get; init; }
+
+    /// <summary>How long a glued-on cradle stays clamped, 0 to 1000 hours. Default 2.</summary>
+    public decimal? ClampHours { get; init; }
+
+    /// <summary>The room's lowest temperature in °C, -40 to 60; null: not said.</summary>
+    public decimal? RoomTemperature { get; init; }
 }
 
 /// <summary>Two lengths: an array of two on the wire.</summary>
@@ -60,7 +81,14 @@ internal sealed record BenchRequest
 /// <param name="Second">The second.</param>
 internal sealed record LengthPair(Length First, Length Second);
 
-/// <summary>Cloth left over beside a panel: one length, or an array of two, on the wire.</summary>
+/// <summary>Cloth left over beside a panel: one length, or an array of two or four, on the wire.</summary>
 /// <param name="Sides">Left and right.</param>
 /// <param name="Ends">Top and bottom.</param>
-internal sealed record Margin(Length Sides, Length Ends);
+/// <param name="Right">Right, where it differs.</param>
+/// <param name="Bottom">Bottom, where it differs.</param>
+internal sealed record Margin(Length Sides, Length Ends, Length? Right = null, Length? Bottom = null);
+
+/// <summary>A percentage each way: one number, or an array of two, on the wire.</summary>
+/// <param name="Width">Along a panel's width.</param>
+/// <param name="Height">Along its height.</param>
+internal sealed record Percents(decimal Width, decimal Height);

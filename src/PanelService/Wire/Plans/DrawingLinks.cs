@@ -16,6 +16,8 @@ internal sealed record DrawingLinks(string? PlanAddress, bool Inline)
 
     internal string? ClothAddress(int number) => Address("cloth", number);
 
+    internal string? Schedule => PlanAddress is null ? null : $"{PlanAddress}/schedule.svg";
+
     internal string? SheetInline(Plan plan, int number) => Inline ? SheetDrawing.Render(plan, number) : null;
 
     internal string? ClothInline(Plan plan, int number) => Inline ? ClothDrawing.Render(plan, number) : null;

@@ -72,6 +72,12 @@ internal sealed record PlanResponse
     /// <summary>Adhesives, then primers.</summary>
     public required IReadOnlyList<LiquidResponse> Liquids { get; init; }
 
+    /// <summary>What is done at the bench, and when.</summary>
+    public required BenchPlanResponse BenchPlan { get; init; }
+
+    /// <summary>What wants care in this batch; only what its goods and surfaces make matter.</summary>
+    public required IReadOnlyList<WarningResponse> Care { get; init; }
+
     /// <summary>The shopping list.</summary>
     public required IReadOnlyList<PurchaseResponse> Buy { get; init; }
 

@@ -32,6 +32,8 @@ internal sealed class PlanTranslation(string id, Plan plan, DrawingLinks drawing
         Strips = [.. plan.Strips.Select(Strip)],
         StripProof = Proof(plan.StripProof),
         Liquids = [.. plan.Liquids.Select(Liquid)],
+        BenchPlan = new BenchTranslation(plan.Order, plan.Bench, drawings.Schedule).Write(),
+        Care = [.. plan.Care.Select(note => new WarningResponse(note.Id, note.Text))],
         Buy = [.. plan.Buy.Select(Purchase)],
         Surplus = [.. plan.Surplus.Select(one => new SurplusResponse(one.Id, one.SaleUnit, one.Quantity, _numbers.Of(one.Cost), one.Reason))],
         Deliveries = [.. plan.Deliveries.Select(one => new DeliveryResponse(one.Shop.Id, _numbers.Of(one.Goods), _numbers.Of(one.Charge)))],

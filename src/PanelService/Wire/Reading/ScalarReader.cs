@@ -25,6 +25,7 @@ internal sealed class ScalarReader
             [typeof(LengthPair)] = Pair,
             [typeof(Margin)] = ReadMargin,
             [typeof(Weight)] = ReadWeight,
+            [typeof(Percents)] = ReadPercents,
         };
     }
 
@@ -142,12 +143,35 @@ internal sealed class ScalarReader
 
     private Margin? ReadMargin(JsonElement value, string path)
     {
+        if (value.ValueKind == JsonValueKind.Array && value.GetArrayLength() == 4)
+        {
+            Length?[] sides = [.. Enumerable.Range(0, 4).Select(side => ReadLength(value[side], JsonPath.Element(path, side)) as Length?)];
+            return sides is [{ } top, { } right, { } bottom, { } left] ? new Margin(left, top, right, bottom) : null;
+        }
+
         if (value.ValueKind == JsonValueKind.Array)
         {
             return Pair(value, path) is { } pair ? new Margin(pair.First, pair.Second) : null;
         }
 
         return ReadLength(value, path) is Length all ? new Margin(all, all) : null;
+    }
+
+    private Percents? ReadPercents(JsonElement value, string path)
+    {
+        if (value.ValueKind != JsonValueKind.Array)
+        {
+            return Number(value, path) is decimal both ? new Percents(both, both) : null;
+        }
+
+        if (value.GetArrayLength() != 2)
+        {
+            return Fault<Percents>(path, "Expected one percentage or two, such as [3, 4].");
+        }
+
+        object? width = Number(value[0], JsonPath.Element(path, 0));
+        object? height = Number(value[1], JsonPath.Element(path, 1));
+        return width is decimal a && height is decimal b ? new Percents(a, b) : null;
     }
 
     private static string Shown(JsonElement value)

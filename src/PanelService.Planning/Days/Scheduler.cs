@@ -1,0 +1,67 @@
+using PanelService.Cutting;
+
+namespace PanelService.Planning.Days;
+
+/// <summary>
+/// The least end: schedules laid by several rules against three bounds, and CP-SAT where they do not meet. Work is
+/// counted, never timed.
+/// </summary>
+internal static class Scheduler
+{
+    // Past this the solver's model is too large to gain anything in the time given.
+    private const int MostJobsForSolver = 250;
+    private const int MostJobsForSteady = 100;
+    private const int MostJobsForAllRules = 1000;
+
+    /// <summary>Schedules.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="effort">How much work.</param>
+    /// <param name="cancellation">Ends the search; the first schedule then stands.</param>
+    /// <returns>The starts, null where no schedule ends within the horizon, and what none ends before.</returns>
+    public static (int[]? Starts, int Least) Find(BenchProblem problem, Effort effort, CancellationToken cancellation)
+    {
+        int least = ScheduleBound.Of(problem);
+        if (First(problem) is not { } starts)
+        {
+            return (null, least);
+        }
+
+        if (problem.FinishOf(starts) == least || effort == Effort.Quick || problem.Jobs.Length > MostJobsForSolver || cancellation.IsCancellationRequested)
+        {
+            return (starts, least);
+        }
+
+        (starts, least) = ScheduleModel.Find(problem, starts, least, WorkFor(effort, problem), cancellation);
+        return (new Dispatcher(problem).Earlier(starts), least);
+    }
+
+    // A large batch's first schedule is within a hundredth of its bound, and the solver slow.
+    private static double WorkFor(Effort effort, BenchProblem problem) =>
+        effort == Effort.Thorough ? 8 : problem.Jobs.Length > MostJobsForSteady ? 0.15 : 0.5;
+
+    private static int[]? First(BenchProblem problem)
+    {
+        var dispatcher = new Dispatcher(problem);
+        int[]? best = null;
+        foreach (var rank in Ranks(problem))
+        {
+            var starts = dispatcher.ByRank(rank);
+            best = starts is not null && (best is null || problem.FinishOf(starts) < problem.FinishOf(best)) ? starts : best;
+        }
+
+        return best;
+    }
+
+    // The longest way to the end first; what goes into the press first; as the jobs are numbered.
+    private static IEnumerable<long[]> Ranks(BenchProblem problem)
+    {
+        yield return [.. problem.Tails.Select(tail => -(long)tail)];
+        if (problem.Jobs.Length <= MostJobsForAllRules)
+        {
+            yield return [.. problem.Tails.Select((tail, i) => problem.Jobs[i].TakesSpace ? -1_000_000L - tail : -(long)tail)];
+            yield return [.. problem.Jobs.Select((job, i) => (-1000L * problem.Tails[i]) - job.Wait)];
+            yield return [.. problem.Jobs.Select(job => (long)job.Number)];
+            yield return [.. problem.Jobs.Select((job, i) => (-1000L * problem.Tails[i]) + job.Hands)];
+        }
+    }
+}
