@@ -14,6 +14,7 @@ internal sealed class ScheduleChart
 
     private const double Edge = 10;
     private const double LabelRoom = 62;
+    private const double Left = Edge + LabelRoom;
     private const double Top = 26;
     private const double RowHeight = 6;
     private const double BarHeight = 4;
@@ -38,8 +39,6 @@ internal sealed class ScheduleChart
     }
 
     public double Height => Top + (Math.Max(1, _rows) * RowHeight) + Foot;
-
-    private double Left => Edge + LabelRoom;
 
     private double Bottom => Top + (Math.Max(1, _rows) * RowHeight);
 

@@ -68,7 +68,7 @@ internal static class WearRule
     private static decimal Knifed(OrderFacts order, PlanFacts plan, string mark)
     {
         decimal parted = plan.Cloth.Sum(layout => Parted(order, layout) * layout.Copies * ShareOf(mark, layout.Pieces));
-        return plan.Panel(mark) is { Surface: "cloth" } panel
+        return plan.Panel(mark) is { Surface: "cloth" } panel && order.Line(mark) is not { MountLater: true }
             ? parted + (2 * (panel.CutWidth + panel.CutHeight) * panel.Made)
             : parted;
     }
