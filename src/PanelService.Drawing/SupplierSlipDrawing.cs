@@ -50,7 +50,7 @@ public static class SupplierSlipDrawing
         return SlipSheet.Render(
             "supplier-slip",
             paper,
-            (nothing || batch.Length == 0 ? words.SupplierTitle : $"{words.SupplierTitle}: {batch}", words.Page("", page, pages.Count).TrimStart(',', ' '), nothing ? words.SupplierNothing : words.SupplierLead, nothing ? "" : words.SupplierFoot),
+            (words.SupplierTitle, words.Page(batch, page, pages.Count).TrimStart(',', ' '), nothing ? words.SupplierNothing : words.SupplierLead, nothing ? "" : words.SupplierFoot),
             drawn);
     }
 

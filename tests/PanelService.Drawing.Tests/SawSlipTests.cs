@@ -92,7 +92,7 @@ public sealed class SawSlipTests
         string words = string.Join(" | ", slip.Descendants(_svg + "text").Select(text => text.Value));
 
         Assert.Contains("Have these cuts made where you buy it", words, StringComparison.Ordinal);
-        Assert.Contains("1. 24 × 48: 23 in from the bottom edge", words, StringComparison.Ordinal);
+        Assert.Contains("1. 24 × 48: 23 in from the top edge", words, StringComparison.Ordinal);
         Assert.Contains("24 × 23; 24 × 24 7/8", words, StringComparison.Ordinal);
         Assert.Single(slip.Descendants(_svg + "path"), path => (string?)path.Attribute("class") == "cut");
         Assert.Contains("Nothing has to be cut where you buy it.", SupplierSlipDrawing.Render(Sawn(1), LabelPaper.A4, 1, SlipLanguage.English), StringComparison.Ordinal);

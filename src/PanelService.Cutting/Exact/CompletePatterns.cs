@@ -26,18 +26,16 @@ internal sealed class CompletePatterns
     /// <param name="work">Where work is counted.</param>
     public CompletePatterns(Model model, WorkMeter work) => (_model, _work) = (model, work);
 
-    /// <summary>How far to go, 1 for a look.</summary>
-    public int Depth { get; set; } = 1;
-
     /// <summary>The same values with what a stock can be worth within the demand.</summary>
     /// <param name="vector">Values and what each stock can be worth at most.</param>
     /// <param name="counts">Stocks not used keep what they have.</param>
-    public DualVector Cap(DualVector vector, int[] counts)
+    /// <param name="depth">How far to go, 1 for a look.</param>
+    public DualVector Cap(DualVector vector, int[] counts, int depth)
     {
         long[] best = [.. vector.Best];
         foreach (int s in Enumerable.Range(0, best.Length).Where(s => counts[s] > 0 && !_work.Exhausted))
         {
-            best[s] = Math.Min(best[s], Best(s, vector.Values)?.UpperBound ?? best[s]);
+            best[s] = Math.Min(best[s], Best(s, vector.Values, depth)?.UpperBound ?? best[s]);
         }
 
         return vector with { Best = best };
@@ -46,15 +44,16 @@ internal sealed class CompletePatterns
     /// <summary>The best pattern of a stock within the demand.</summary>
     /// <param name="stock">The stock.</param>
     /// <param name="values">Value of one of each type.</param>
+    /// <param name="depth">How far to go, 1 for a look.</param>
     /// <returns>The answer; null where the true points are too many.</returns>
-    public BoundedAnswer? Best(int stock, int[] values)
+    public BoundedAnswer? Best(int stock, int[] values, int depth)
     {
         if (GridOf(stock, values) is not { } grid)
         {
             return null;
         }
 
-        var own = new WorkMeter(Math.Min(Depth * CapWorkOfDepth, _work.Left), _work.Cancellation);
+        var own = new WorkMeter(Math.Min(depth * CapWorkOfDepth, _work.Left), _work.Cancellation);
         long before = own.Left;
         var answer = BoundedPattern.Solve(grid, values, _model.Demand, own);
         _work.Spend(before - own.Left);
@@ -65,13 +64,14 @@ internal sealed class CompletePatterns
     /// <param name="vector">Values and what each stock can be worth at most.</param>
     /// <param name="counts">Only the stocks used are listed.</param>
     /// <param name="spare">How much less than its stock's best a pattern may be worth.</param>
+    /// <param name="depth">How far to go, 1 for a look.</param>
     /// <returns>The patterns; null where they are too many.</returns>
-    public List<Column>? List(DualVector vector, int[] counts, long spare)
+    public List<Column>? List(DualVector vector, int[] counts, long spare, int depth)
     {
         var all = new List<Column>();
         foreach (int s in Enumerable.Range(0, counts.Length).Where(s => counts[s] > 0))
         {
-            if (_work.Exhausted || Of(s, vector, spare) is not { } some || all.Count + some.Count > MostPatterns)
+            if (_work.Exhausted || Of(s, vector, spare, depth) is not { } some || all.Count + some.Count > MostPatterns)
             {
                 return null;
             }
@@ -82,7 +82,7 @@ internal sealed class CompletePatterns
         return all;
     }
 
-    private List<Column>? Of(int stock, DualVector vector, long spare)
+    private List<Column>? Of(int stock, DualVector vector, long spare, int depth)
     {
         int[] limits = [.. _model.Demand.Select((d, t) => vector.Values[t] > 0 ? d : 0)];
         var key = new CountKey(limits);
@@ -99,7 +99,7 @@ internal sealed class CompletePatterns
         var programme = new ValueProgramme(grid);
         _work.Spend(100 + (programme.Fill(vector.Values, long.MaxValue / 2, long.MaxValue / 2, _work.Cancellation) / 1000));
         var labels = new LabelProgramme(programme, vector.Values, key, Math.Max(1, vector.Best[stock] - spare), _work);
-        return labels.Run(Depth * LabelsOfDepth) ? Maximal(labels, key, stock) : null;
+        return labels.Run(depth * LabelsOfDepth) ? Maximal(labels, key, stock) : null;
     }
 
     private List<Column>? Maximal(LabelProgramme labels, CountKey key, int stock)

@@ -38,6 +38,9 @@ internal sealed class CountsDecision
     private const int Deep = 6;
     private const long CoverOfDepth = 75_000;
 
+    // A look, before anything is decided.
+    private const int Shallow = 1;
+
     private readonly Model _model;
     private readonly ColumnPool _pool;
     private readonly WorkMeter _work;
@@ -65,7 +68,6 @@ internal sealed class CountsDecision
     /// <returns>A plan, or that there is none, or what is known to go on with.</returns>
     public CountsAnswer Look(int[] counts)
     {
-        _complete.Depth = 1;
         using var relaxation = new CountsRelaxation(_model.Demand, counts, _work.Cancellation);
         foreach (var column in _pool.Columns.Where(c => counts[c.Stock] > 0))
         {
@@ -98,29 +100,28 @@ internal sealed class CountsDecision
     /// <param name="tight">The values that a look has come to.</param>
     public CountsAnswer Decide(int[] counts, DualVector tight)
     {
-        _complete.Depth = Deep;
-        var capped = _complete.Cap(tight, counts);
+        var capped = _complete.Cap(tight, counts, Deep);
         if (Spare(capped, counts) < 0)
         {
             return new CountsAnswer(null, capped, true);
         }
 
-        var (covered, plan) = Cover(counts, capped);
+        var (covered, plan) = Cover(counts, capped, Deep);
         return new CountsAnswer(plan, capped, covered == false);
     }
 
-    private bool Impossible(int[] counts, DualVector vector) => Cover(counts, vector).Covered == false;
+    private bool Impossible(int[] counts, DualVector vector) => Cover(counts, vector, Shallow).Covered == false;
 
     /// <summary>Whether all patterns of the types with a value cover these types, and a plan where that is all types.</summary>
-    private (bool? Covered, IReadOnlyList<ColumnUse>? Plan) Cover(int[] counts, DualVector vector)
+    private (bool? Covered, IReadOnlyList<ColumnUse>? Plan) Cover(int[] counts, DualVector vector, int depth)
     {
         long spare = Spare(vector, counts);
-        if (!CoverSearch.Holds(_model.Demand) || _complete.List(vector, counts, spare) is not { } patterns)
+        if (!CoverSearch.Holds(_model.Demand) || _complete.List(vector, counts, spare, depth) is not { } patterns)
         {
             return (null, null);
         }
 
-        var search = new CoverSearch(patterns, vector, counts, _work) { MostUnits = CoverOfDepth * _complete.Depth };
+        var search = new CoverSearch(patterns, vector, counts, _work) { MostUnits = CoverOfDepth * depth };
         int[] demand = [.. _model.Demand.Select((d, t) => vector.Values[t] > 0 ? d : 0)];
         bool? covered = search.Solve(demand, spare);
         return (covered, covered == true && vector.Values.All(v => v > 0) ? search.Uses() : null);
@@ -173,7 +174,7 @@ internal sealed class CountsDecision
         bool added = false;
         for (int s = 0; s < counts.Length; s++)
         {
-            if (counts[s] == 0 || !IsOpen(s, values, vector) || _complete.Best(s, vector.Values) is not { } answer)
+            if (counts[s] == 0 || !IsOpen(s, values, vector) || _complete.Best(s, vector.Values, Shallow) is not { } answer)
             {
                 continue;
             }

@@ -85,7 +85,7 @@ internal static class Key
             closing.Add(
                 Ink.Path(
                     Ink.Line(x, middle, x + sketch.Paper(6), middle), Ink.Fill("none"), Ink.Stroke(Ink.Accent), Ink.Weight(sketch.Paper(0.9)), new XAttribute("stroke-dasharray", $"{Ink.Fine(sketch.Paper(2.4))} {Ink.Fine(sketch.Paper(1.2))}")),
-                Text("cut where you buy it", x + sketch.Paper(7.5), y, size));
+                Text("supplier", x + sketch.Paper(7.5), y, size));
         }
 
         return closing;

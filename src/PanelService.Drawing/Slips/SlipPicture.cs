@@ -5,7 +5,7 @@ using PanelService.Planning.Plans;
 
 namespace PanelService.Drawing.Slips;
 
-/// <summary>A sheet the size of a stamp: its pieces in thin lines, this setting's cuts in the accent. y runs up, as on the large drawing.</summary>
+/// <summary>A sheet the size of a stamp: its pieces in thin lines, this setting's cuts in the accent. y runs down, as on the large drawing.</summary>
 internal static class SlipPicture
 {
     public static XElement Draw(SheetLayout sheet, IReadOnlyCollection<int> cuts, Box room)
@@ -13,7 +13,7 @@ internal static class SlipPicture
         double width = Millimetres.Of(sheet.Board.Width), height = Millimetres.Of(sheet.Board.Height);
         double scale = Math.Min(room.Width / width, room.Height / height);
         Box Placed(double x, double y, double w, double h) =>
-            new(room.X + (x * scale), room.Y + ((height - y - h) * scale), w * scale, h * scale);
+            new(room.X + (x * scale), room.Y + (y * scale), w * scale, h * scale);
 
         return Ink.Group(
             "sheet-picture",

@@ -18,6 +18,9 @@ internal sealed record SupplierEntry(SheetLayout Sheet, ImmutableArray<SlipLine>
     private const double Room = SlipSheet.Width - 11 - PictureWidth;
     private const int CutsInOne = 24;
 
+    // What is trimmed off is not worth naming.
+    private static readonly Length Strip = Length.FromInches(1);
+
     /// <summary>Height on paper, in millimetres.</summary>
     public double Height => Math.Max(PictureHeight + 4, HeadHeight + ((Cuts.Length + Parts.Length) * LineHeight) + 4) + 4;
 
@@ -32,6 +35,7 @@ internal sealed record SupplierEntry(SheetLayout Sheet, ImmutableArray<SlipLine>
         SheetCut[][] chunks = [.. sheet.Cuts.Where(cut => cut.BySupplier).Chunk(CutsInOne)];
         string kerf = LengthText.Format(sheet.Cuts[0].SupplierKerf!.Value, unit);
         string parts = string.Join("; ", SupplierParts.Of(sheet)
+            .Where(part => Length.Min(part.Width, part.Height) >= Strip)
             .GroupBy(part => SlipText.Size((part.Width, part.Height), unit))
             .Select(group => group.Count() == 1 ? group.Key : FormattableString.Invariant($"{group.Count()} × ({group.Key})")));
         for (int i = 0; i < chunks.Length; i++)
@@ -44,12 +48,12 @@ internal sealed record SupplierEntry(SheetLayout Sheet, ImmutableArray<SlipLine>
         }
     }
 
-    /// <summary>"1. 48 × 96: 47 7/8 in from the bottom edge".</summary>
+    /// <summary>"1. 48 × 96: 47 7/8 in from the top edge".</summary>
     private static string Line(SheetCut cut, LengthUnit unit, SlipWords words)
     {
         bool across = cut.Axis == Cutting.Axis.X;
         string distance = LengthText.Format(cut.At - (across ? cut.X : cut.Y), unit);
-        string measured = words.Measured(distance, across ? SheetEdge.Left : SheetEdge.Bottom);
+        string measured = words.Measured(distance, across ? SheetEdge.Left : SheetEdge.Top);
         return FormattableString.Invariant($"{cut.Number}. {SlipText.Size((cut.Width, cut.Height), unit)}: {measured}");
     }
 }

@@ -6,14 +6,14 @@ using PanelService.Planning.Plans;
 
 namespace PanelService.Drawing.Slips;
 
-/// <summary>A sheet with the supplier's cuts in the accent, their numbers, and the size of every part. y runs up.</summary>
+/// <summary>A sheet with the supplier's cuts in the accent, their numbers, and the size of every part. y runs down, as on the large drawing.</summary>
 internal static class SupplierPicture
 {
     public static XElement Draw(SheetLayout sheet, LengthUnit unit, Box room)
     {
         double width = Millimetres.Of(sheet.Board.Width), height = Millimetres.Of(sheet.Board.Height);
         double scale = Math.Min(room.Width / width, room.Height / height);
-        Box Placed(Box box) => new(room.X + (box.X * scale), room.Y + ((height - box.Y - box.Height) * scale), box.Width * scale, box.Height * scale);
+        Box Placed(Box box) => new(room.X + (box.X * scale), room.Y + (box.Y * scale), box.Width * scale, box.Height * scale);
 
         return Ink.Group(
             "sheet-picture",

@@ -22,10 +22,10 @@ public enum SheetEdge
     /// <summary>Where x is greatest.</summary>
     Right,
 
-    /// <summary>Where y is least.</summary>
+    /// <summary>Where y is greatest: the drawing counts y from its upper edge.</summary>
     Bottom,
 
-    /// <summary>Where y is greatest.</summary>
+    /// <summary>Where y is least.</summary>
     Top,
 }
 

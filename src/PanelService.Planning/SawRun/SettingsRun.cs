@@ -102,8 +102,8 @@ internal sealed class SettingsRun
         {
             (Axis.X, true) => (SheetEdge.Left, cut.X == Length.Zero),
             (Axis.X, false) => (SheetEdge.Right, cut.X + cut.Width == sheet.Board.Width),
-            (_, true) => (SheetEdge.Bottom, cut.Y == Length.Zero),
-            (_, false) => (SheetEdge.Top, cut.Y + cut.Height == sheet.Board.Height),
+            (_, true) => (SheetEdge.Top, cut.Y == Length.Zero),
+            (_, false) => (SheetEdge.Bottom, cut.Y + cut.Height == sheet.Board.Height),
         };
         return new SawPass(made.Sheet, cut.Number, edge, atSheet ? EdgeMaker.Factory : EdgeMaker.Cut);
     }
