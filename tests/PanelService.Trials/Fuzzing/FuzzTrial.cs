@@ -34,7 +34,7 @@ internal static class FuzzTrial
                 Remember(ids, response, dice);
                 if (Judge.Fault(response.StatusCode, response.Content.Headers.ContentType?.MediaType, body) is { } fault && !IsHead(request))
                 {
-                    string sent = request.Content is null ? "" : await request.Content.ReadAsStringAsync();
+                    string sent = request.Content is null ? "" : System.Text.Encoding.Latin1.GetString(await request.Content.ReadAsByteArrayAsync());
                     faults.Add($"{what}: {fault}: {body[..Math.Min(200, body.Length)]} | sent {sent[..Math.Min(300, sent.Length)]}");
                 }
             }
