@@ -4,6 +4,7 @@
 import * as catalogue from './api/catalogue.js';
 import * as plans from './api/plans.js';
 import * as shelf from './api/shelf.js';
+import * as studio from './api/studio.js';
 import { changesOf, gainOf } from './model/changes.js';
 import { formatByName, seriesOf } from './model/formats.js';
 import { numbers } from './model/numbers.js';
@@ -18,6 +19,7 @@ import { mountGoods } from './view/goods.js';
 import { mountLines } from './view/lines.js';
 import { mountProof } from './view/proof.js';
 import { mountRack } from './view/rack.js';
+import { mountShelf } from './view/shelf.js';
 import { layOut, mountHead, offerKinds } from './view/ticket.js';
 import { mountWishes } from './view/wishes.js';
 import { mountWork } from './view/work.js';
@@ -50,6 +52,7 @@ const store = createStore(first, (state) => { kept = shelf.keep(state); });
 /** @type {{ busy: boolean, progress: any, problem: any, address: string, wish: AbortController | null }} */
 const work = { busy: false, progress: null, problem: null, address: '', wish: null };
 /** @type {{ found: any[], wish: AbortController | null }} */
+const made = { list: /** @type {any[]} */ ([]) };
 const tries = { found: [], wish: null };
 const series = seriesOf(listed);
 
@@ -89,6 +92,7 @@ async function go() {
     });
     store.change('plan', (state) => Object.assign(state, { plan: { document: plan, order, address: `/api/plans/${plan.id}` }, ticks: {} }));
     done();
+    void listPlans();
     if (performance.now() - begun < SHORT_MILLISECONDS) void tryChanges(plan);
   } catch (fault) {
     if (!(fault instanceof plans.Refused)) throw fault;
@@ -133,13 +137,24 @@ function done() {
   document.getElementById('plan')?.focus();
 }
 
+/** Plans the service has kept, for the list of what can be opened. */
+async function listPlans() {
+  made.list = await studio.plans(MOST_EARLIER).catch((fault) => {
+    if (fault instanceof plans.Refused) return made.list;
+    throw fault;
+  });
+  render();
+}
+
 /** A link that names a plan opens it. */
 async function openLinked() {
   const id = /^#plan=([\w-]+)$/.exec(location.hash)?.[1];
   if (!id || store.state().plan?.document.id === id) return;
   try {
-    const plan = await plans.read(`/api/plans/${id}`);
-    if (plan.sheets) store.change('plan', (state) => Object.assign(state, { plan: { document: plan, order: toWire(state.order), address: `/api/plans/${id}` }, ticks: {} }));
+    const [plan, order] = await Promise.all([plans.read(`/api/plans/${id}`), studio.orderOf(id)]);
+    if (!plan.sheets) return;
+    open(fromWire(order));
+    store.change('plan', (state) => Object.assign(state, { plan: { document: plan, order: toWire(state.order), address: `/api/plans/${id}` }, ticks: {} }));
   } catch (fault) {
     if (!(fault instanceof plans.Refused)) throw fault;
     work.problem = fault.problem;
@@ -162,6 +177,7 @@ function props() {
     head: {
       ...base, demos, decimals, language, kept, canUndo: store.canUndo(), undo: store.undo, fresh: () => open(emptyOrder()),
       earlier: store.state().earlier ?? [], openEarlier: (/** @type {number} */ i) => open(structuredClone(store.state().earlier[i].order)),
+      plans: made.list, openPlan: (/** @type {string} */ id) => { location.hash = `#plan=${id}`; },
       openDemo: async (/** @type {string} */ name) => open(fromWire(await catalogue.demo(name))),
       setUnits: (/** @type {any} */ unit) => store.change('units', (state) => changeUnits(state.order, unit)),
       setDecimals: (/** @type {boolean} */ on) => store.change('decimals', (state) => { state.decimals = on; }),
@@ -170,6 +186,7 @@ function props() {
     rack: { ...base, series, way, setWay: (/** @type {any} */ next) => store.change('way', (state) => Object.assign(state.way, next)), add: (/** @type {any} */ line) => addLines([line]) },
     write: { order, way, named: (/** @type {string} */ name) => formatByName(series, name, way.series), add: addLines },
     lines: { ...base, addOwn: () => add('panels', { mark: freeMark(order), quantity: '1', width: '', height: '', surface: way.surface }) },
+    shelf: { order, numbers: format, fromShelf: order.fromShelf === true, setFromShelf: (/** @type {boolean} */ on) => store.change('from shelf', (state) => { state.order.fromShelf = on; }) },
     wishes: { ...base, freeMark: () => freeMark(order) },
     act: {
       ...work, canStop: work.address !== '', stop: () => void plans.stop(work.address), go, panels, hasPlan: plan !== null, stale, numbers: format,
@@ -178,6 +195,7 @@ function props() {
     changes: { found: stale ? [] : tries.found, numbers: format, use: useChange },
     days: plan && {
       plan: plan.document, order: plan.order, address: plan.address, ticks: { ...ticks }, decimals, numbers: numbers(plan.document.units, plan.document.currency, decimals),
+      openOrder: (/** @type {any} */ document) => open(fromWire(document)),
       tick: (/** @type {string} */ name, /** @type {boolean} */ ticked) => store.change('tick', (state) => { state.ticks[name] = ticked; }),
     },
   };
@@ -187,7 +205,7 @@ const now = props();
 const parts = {
   head: mountHead(places.head, now.head), lines: mountLines(places.lines, now.lines), write: mountWrite(places.write, now.write),
   rack: series.length > 0 ? mountRack(places.rack, now.rack) : { update: () => {} }, wishes: mountWishes(places.wishes, now.wishes),
-  goods: mountGoods(places.goods, now.base), work: mountWork(places.work, now.base), yields: mountYields(places.yields, now.base),
+  shelf: mountShelf(places.shelf, now.shelf), goods: mountGoods(places.goods, now.base), work: mountWork(places.work, now.base), yields: mountYields(places.yields, now.base),
   problem: mountProblem(places.problem), changes: mountChanges(places.changes), proof: mountProof(places.proof, places.changes), days: mountDays(places.days), act: mountAct(/** @type {Element} */ (document.getElementById('act')), now.act),
 };
 
@@ -199,6 +217,8 @@ function render() {
   parts.write.update(next.write);
   parts.rack.update(next.rack);
   parts.wishes.update(next.wishes);
+  parts.shelf.update(next.shelf);
+  places.goods.hidden = next.shelf.fromShelf;
   parts.goods.update(next.base);
   parts.work.update(next.base);
   parts.yields.update(next.base);
@@ -215,6 +235,8 @@ document.addEventListener('keydown', (event) => {
   if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) void go();
 });
 ticket.removeAttribute('aria-busy');
+window.addEventListener('hashchange', () => void openLinked());
+void listPlans();
 await openLinked();
 // Not every browser offers this, and none does on a plain address of the network: the page is then online only.
 if ('serviceWorker' in navigator) void keepForLater();

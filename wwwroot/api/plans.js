@@ -3,21 +3,15 @@
  * Planning over HTTP. A plan is asked for with `Prefer: respond-async`, so that long work can be watched and
  * stopped; a service that answers at once is as welcome.
  *
- * @typedef {{ title: string, status?: number, detail?: string, type?: string, errors?: Record<string, string[]>, marks?: any }} Problem
+ * @typedef {import('./http.js').Problem} Problem
  * @typedef {{ spent: number | null, leastPossible: number | null }} Progress
  */
 
-const JSON_TYPE = { 'Content-Type': 'application/json' };
-const POLL_MILLISECONDS = 400;
+import { JSON_TYPE, Refused, ask, parsed } from './http.js';
 
-/** What went wrong, in the shape the page shows. */
-export class Refused extends Error {
-  /** @param {Problem} problem */
-  constructor(problem) {
-    super(problem.title);
-    this.problem = problem;
-  }
-}
+export { Refused };
+
+const POLL_MILLISECONDS = 400;
 
 /**
  * @param {any} order as the wire wants it
@@ -101,16 +95,6 @@ function byEvents(address, watch) {
   });
 }
 
-/** A heartbeat carries no JSON. @param {string} text */
-function parsed(text) {
-  try {
-    return JSON.parse(text);
-  } catch (fault) {
-    if (fault instanceof SyntaxError) return null;
-    throw fault;
-  }
-}
-
 /** @param {string} address @param {{ onProgress: (progress: Progress) => void, signal: AbortSignal }} watch */
 async function byAsking(address, watch) {
   for (;;) {
@@ -119,18 +103,4 @@ async function byAsking(address, watch) {
     watch.onProgress(news);
     await new Promise((resolve) => setTimeout(resolve, POLL_MILLISECONDS));
   }
-}
-
-/** @param {string} address @param {RequestInit} [request] */
-async function ask(address, request) {
-  let response;
-  try {
-    response = await fetch(address, request);
-  } catch (fault) {
-    if (fault instanceof TypeError) throw new Refused({ title: 'unreachable' });
-    throw fault;
-  }
-  if (response.ok) return response;
-  const problem = parsed(await response.text()) ?? { title: response.statusText };
-  throw new Refused({ status: response.status, ...problem });
 }

@@ -30,8 +30,14 @@ export const keyed = (row) => ({ ...row, key: newKey() });
  * @param {Order} order
  */
 export function toWire(order) {
-  return wire(order, '');
+  const { fromShelf, ...rest } = /** @type {any} */ (order);
+  const document = wire(rest, '');
+  if (fromShelf) for (const list of GOODS) delete document[list];
+  return document;
 }
+
+/** What an order may leave out: the service then takes it from the studio's shelf. */
+const GOODS = ['boards', 'cloths', 'adhesives', 'primers'];
 
 /** What an empty ticket is. @returns {Order} */
 export const emptyOrder = () => ({

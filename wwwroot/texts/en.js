@@ -10,7 +10,7 @@ export default {
   page: {
     title: 'Panel Service', skip: 'To the button', batch: 'Batch', batchHint: 'name of the batch', units: 'Sizes in', currency: 'Money in',
     undo: 'Undo', notKept: 'This browser keeps nothing: print or copy what you need.',
-    fresh: 'Start an empty ticket', examples: 'Examples', earlier: 'Earlier tickets', open: 'Open', unnamed: 'without a name', tagline: 'what to buy, how to cut it, what each panel costs', fractions: 'Fractions', decimals: 'Decimals', inchesAs: 'Inches as',
+    fresh: 'Start an empty ticket', examples: 'Examples', earlier: 'Earlier tickets', plans: 'Plans on the shelf', isMade: 'made', open: 'Open', unnamed: 'without a name', tagline: 'what to buy, how to cut it, what each panel costs', fractions: 'Fractions', decimals: 'Decimals', inchesAs: 'Inches as',
     nav: 'The days of the job', language: 'Language',
   },
   door: {
@@ -126,6 +126,17 @@ export default {
     total: 'In all', sum: (/** @type {string} */ used, /** @type {string} */ back, /** @type {string} */ cash) => `This batch uses ${used}. ${back} goes back on the rack. The shops get ${cash}.`,
     savedAll: (/** @type {string} */ money, /** @type {string} */ share) => `Against the shop that saves ${money}, ${share}.`, dearer: (/** @type {string} */ money) => `The shop would be ${money} cheaper.`,
     waste: (/** @type {string} */ dust, /** @type {string} */ trim, /** @type {string} */ scrap) => `Of the board, ${dust} turn to dust, ${trim} go as edge trim and ${scrap} are too small to keep.`,
+  },
+  made: {
+    head: 'Is the batch made?', hint: 'Then book it: what it used leaves the shelf, and what is kept goes onto it, each piece with a short id.', spoiled: 'Some were spoiled',
+    of: (/** @type {string} */ mark) => `of ${mark} spoiled`, book: 'It is made', booked: (/** @type {string} */ when) => `Booked as made, ${when}.`, write: 'Write these on in pencil:',
+    replace: 'Make a ticket for the spoiled ones', undo: 'It was not: take the booking back',
+  },
+  shelf: {
+    use: 'Take board, cloth, glue and ground from the studio’s shelf', save: 'Save these prices on the shelf', open: 'What is on the shelf', there: 'There', toBuy: 'Can be bought',
+    empty: 'Nothing yet. A batch booked as made puts its leftovers here.', saved: 'Saved. Another ticket can take them from the shelf.', howMany: (/** @type {string} */ id) => `How many of ${id}`,
+    priced: (/** @type {string} */ day) => ` price of ${day}`,
+    sorts: { board: 'board', offcut: 'offcut', cloth: 'cloth', remnant: 'remnant', adhesive: 'glue', primer: 'ground', panel: 'finished panel', strip: 'strip' },
   },
   rack: { nothing: 'Nothing is left over.', boards: 'Board', cloth: 'Cloth', liquids: 'In the bottle', hint: 'Write the size on each in pencil.' },
   yields: {

@@ -11,7 +11,7 @@ export default {
   page: {
     title: 'Panel Service', skip: 'Au bouton', batch: 'Série', batchHint: 'nom de la série', units: 'Mesures en', currency: 'Monnaie',
     undo: 'Annuler', notKept: 'Ce navigateur ne garde rien : imprimez ou copiez ce qu’il vous faut.',
-    fresh: 'Fiche vierge', examples: 'Exemples', earlier: 'Fiches précédentes', open: 'Ouvrir', unnamed: 'sans nom', tagline: 'quoi acheter, comment couper, ce que coûte chaque panneau', fractions: 'Fractions', decimals: 'Décimales', inchesAs: 'Pouces en',
+    fresh: 'Fiche vierge', examples: 'Exemples', earlier: 'Fiches précédentes', plans: 'Plans au casier', isMade: 'fait', open: 'Ouvrir', unnamed: 'sans nom', tagline: 'quoi acheter, comment couper, ce que coûte chaque panneau', fractions: 'Fractions', decimals: 'Décimales', inchesAs: 'Pouces en',
     nav: 'Les jours du travail', language: 'Langue',
   },
   door: {
@@ -121,6 +121,17 @@ export default {
     total: 'En tout', sum: (used, back, cash) => `Cette série consomme ${used}. ${back} retournent au casier. Les magasins reçoivent ${cash}.`,
     savedAll: (money, share) => `Par rapport au magasin, ${money} de gagnés, soit ${share}.`, dearer: (money) => `Le magasin serait moins cher de ${money}.`,
     waste: (dust, trim, scrap) => `Du panneau, ${dust} partent en sciure, ${trim} en rives et ${scrap} sont trop petits pour être gardés.`,
+  },
+  made: {
+    head: 'La série est-elle faite ?', hint: 'Inscrivez-la alors : ce qu’elle a pris quitte le casier, ce qui reste y entre, chaque pièce avec un court repère.', spoiled: 'Quelques-uns sont ratés',
+    of: (/** @type {string} */ mark) => `de ${mark} ratés`, book: 'C’est fait', booked: (/** @type {string} */ when) => `Inscrite comme faite, ${when}.`, write: 'À noter au crayon :',
+    replace: 'Préparer une fiche pour les ratés', undo: 'Ce n’était pas fait : annuler l’inscription',
+  },
+  shelf: {
+    use: 'Prendre panneaux, toile, colle et enduit au casier de l’atelier', save: 'Garder ces prix au casier', open: 'Ce qu’il y a au casier', there: 'Sur place', toBuy: 'À acheter',
+    empty: 'Rien encore. Une série inscrite comme faite y laisse ses chutes.', saved: 'Gardé. Une autre fiche pourra s’y servir.', howMany: (/** @type {string} */ id) => `Combien de ${id}`,
+    priced: (/** @type {string} */ day) => ` prix du ${day}`,
+    sorts: { board: 'panneau', offcut: 'chute', cloth: 'toile', remnant: 'coupon', adhesive: 'colle', primer: 'enduit', panel: 'panneau fini', strip: 'tasseau' },
   },
   rack: { nothing: 'Il ne reste rien.', boards: 'Panneaux', cloth: 'Toile', liquids: 'Dans le flacon', hint: 'Notez la mesure au crayon sur chacun.' },
   yields: { head: 'Combien dans une plaque ?', ask: 'dans', all: 'chacune', go: 'Compter', comeOut: 'en sortent.', area: (n) => `À la surface seule, on en espérerait ${n}.` },

@@ -4,6 +4,7 @@
 import { kept, nameOf } from '../model/plan.js';
 import { t } from '../texts/index.js';
 import { h, svg } from './dom.js';
+import { made } from './made.js';
 import { tick } from './tick.js';
 
 const TALLEST_PIXELS = 96;
@@ -19,7 +20,7 @@ export function rack(props) {
     ...(liquids.length > 0 ? [h('h3', {}, t.rack.liquids), h('ul', { class: 'slip' }, ...liquids.map((/** @type {any} */ l) => h('li', {},
       tick(props, `left-${l.id}`, h('strong', { class: 'amount' }, numbers.volume(l.left)), ' ', nameOf(order, l.id)))))] : []),
   ];
-  return content.length > 0 ? [...content, h('p', { class: 'hint' }, t.rack.hint)] : [h('p', {}, t.rack.nothing)];
+  return [...(content.length > 0 ? [...content, h('p', { class: 'hint' }, t.rack.hint)] : [h('p', {}, t.rack.nothing)]), made(props)];
 }
 
 /** @param {import('./days.js').DayProps} props @param {ReturnType<typeof kept>} all @param {string} head @param {string} sort */

@@ -6,7 +6,7 @@ import { h, say, set } from './dom.js';
 import { field } from './field.js';
 
 /**
- * @typedef {import('./field.js').FieldProps & { canUndo: boolean, undo: () => void, fresh: () => void, demos: string[], openDemo: (name: string) => void, earlier: { title: string, saved: string }[], openEarlier: (index: number) => void,
+ * @typedef {import('./field.js').FieldProps & { canUndo: boolean, undo: () => void, fresh: () => void, demos: string[], openDemo: (name: string) => void, earlier: { title: string, saved: string }[], openEarlier: (index: number) => void, plans: any[], openPlan: (id: string) => void,
  *   setUnits: (unit: any) => void, decimals: boolean, setDecimals: (on: boolean) => void, language: string, setLanguage: (code: string) => void, kept: boolean }} HeadProps
  * @param {Element} element @param {HeadProps} props
  */
@@ -47,19 +47,33 @@ export function mountHead(element, props) {
 function mountOpen(now) {
   const earlier = h('optgroup', { label: t.page.earlier });
   const examples = h('optgroup', { label: t.page.examples }, ...now().demos.map((name) => h('option', { value: `demo ${name}` }, spoken(name))));
-  const input = h('select', { id: 'open', onchange: choose }, h('option', { value: '' }, '…'), earlier, examples);
+  const kept = h('optgroup', { label: t.page.plans });
+  const input = h('select', { id: 'open', onchange: choose }, h('option', { value: '' }, '…'), earlier, kept, examples);
   let shown = '';
+  let listed = '';
 
   function choose() {
     const [sort, ...name] = input.value.split(' ');
     input.value = '';
     if (sort === 'demo') now().openDemo(name.join(' '));
     if (sort === 'earlier') now().openEarlier(Number(name[0]));
+    if (sort === 'plan') now().openPlan(name[0]);
+  }
+
+  function updateKept() {
+    const list = now().plans;
+    const key = list.map((one) => one.id + one.isCut).join();
+    kept.hidden = list.length === 0;
+    if (key === listed) return;
+    listed = key;
+    kept.replaceChildren(...list.map((one) => h('option', { value: `plan ${one.id}` },
+      `${one.title || t.page.unnamed}, ${new Date(one.createdAt).toLocaleDateString(t.language)}${one.isCut ? `, ${t.page.isMade}` : ''}`)));
   }
 
   return {
     element: h('span', { class: 'field choice-field' }, h('label', { for: 'open', class: 'name' }, t.page.open), input),
     update() {
+      updateKept();
       const list = now().earlier;
       const key = list.map((one) => one.saved).join();
       if (key === shown) return;
@@ -90,7 +104,7 @@ export function layOut(ticket) {
   const place = (/** @type {string} */ name, /** @type {string} */ tag = 'div') => h(tag, { class: name });
   const places = {
     head: place('ticket-head', 'header'), write: place('write-place'), lines: place('lines-place'), wishes: place('wishes-place'), rack: place('rack-place'),
-    goods: place('goods-place'), work: place('work-place'), yields: place('yield-place', 'aside'), problem: place('problem-place'), proof: place('proof-place'), changes: place('changes-place'), days: place('days'),
+    shelf: place('shelf-place'), goods: place('goods-place'), work: place('work-place'), yields: place('yield-place', 'aside'), problem: place('problem-place'), proof: place('proof-place'), changes: place('changes-place'), days: place('days'),
   };
   const fold = (/** @type {string} */ name, /** @type {string} */ head, /** @type {Element[]} */ ...content) =>
     h('details', { class: `fold fold-${name}` }, h('summary', {}, h('h3', {}, head)), ...content);
@@ -99,7 +113,7 @@ export function layOut(ticket) {
     h('div', { class: 'day-work' }, places.lines, places.write, h('section', { class: 'rack', 'aria-labelledby': 'formats-head' }, h('h3', { id: 'formats-head' }, t.make.rack), places.rack), places.wishes));
   const supplies = h('section', { class: 'day day-supplies', 'aria-labelledby': 'goods-head' },
     h('div', { class: 'day-head' }, h('h2', { id: 'goods-head' }, t.goods.head)),
-    h('div', { class: 'day-work' }, places.goods, fold('work', t.work.head, places.work), places.yields));
+    h('div', { class: 'day-work' }, places.shelf, places.goods, fold('work', t.work.head, places.work), places.yields));
   ticket.append(places.head, order, supplies, places.problem, places.proof, places.days, datalist('board-kinds'), datalist('cloth-kinds'));
   return places;
 }

@@ -1,0 +1,75 @@
+// @ts-check
+/** The end of the job: the batch is booked as made, what was spoiled with it, and each piece gets the id to write on it. */
+
+import { Refused } from '../api/http.js';
+import * as studio from '../api/studio.js';
+import { t } from '../texts/index.js';
+import { h, refill, say } from './dom.js';
+
+/** @param {import('./days.js').DayProps} props */
+export function made(props) {
+  const { plan } = props;
+  const place = h('div');
+  const said = h('p', { role: 'status' });
+  const section = h('section', { class: 'made', 'aria-labelledby': 'made-head' }, h('h3', { id: 'made-head' }, t.made.head), place, said);
+  const counts = new Map(plan.panels.filter((/** @type {any} */ line) => line.made > 0).map((/** @type {any} */ line) => [line.mark, spoiledInput(line)]));
+
+  const book = async () => {
+    const spoiled = [...counts].map(([mark, input]) => ({ mark, count: Number(input.value) || 0 })).filter((one) => one.count > 0);
+    await attempt(said, async () => show(await studio.cut(plan.id, spoiled)));
+  };
+  const undo = () => attempt(said, async () => {
+    await studio.undoCut(plan.id);
+    show(null);
+  });
+
+  /** @param {any} booking */
+  function show(booking) {
+    say(said, '');
+    refill(place, ...(booking ? booked(props, booking, undo) : [
+      h('p', {}, t.made.hint),
+      h('details', {}, h('summary', {}, t.made.spoiled), h('ul', { class: 'spoiled' }, ...[...counts].map(([mark, input]) => h('li', {}, input.parentElement ?? h('label', {}, input, ` ${t.made.of(mark)}`))))),
+      h('button', { type: 'button', class: 'book', onclick: book }, t.made.book),
+    ]));
+  }
+
+  show(null);
+  void attempt(said, async () => {
+    const booking = await studio.cutOf(plan.id);
+    if (booking) show(booking);
+  }, true);
+  return section;
+}
+
+/** @param {any} line */
+const spoiledInput = (line) => h('input', { type: 'number', min: 0, max: line.made, value: 0, inputmode: 'numeric', 'data-mark': line.mark });
+
+/** @param {import('./days.js').DayProps} props @param {any} booking @param {() => void} undo */
+function booked(props, booking, undo) {
+  const when = new Date(booking.at).toLocaleString(t.language, { dateStyle: 'medium', timeStyle: 'short' });
+  const { entered, replacements } = booking;
+  return [
+    h('p', {}, h('strong', {}, t.made.booked(when))),
+    entered.length > 0 && h('p', {}, t.made.write),
+    h('ul', { class: 'slip heaps' }, ...entered.map((/** @type {any} */ heap) => h('li', {}, h('strong', { class: 'pencil' }, heap.id), ' ', heapSaid(heap, props.numbers)))),
+    replacements && h('p', {}, h('button', { type: 'button', onclick: () => props.openOrder(replacements) }, t.made.replace)),
+    h('button', { type: 'button', class: 'quiet', onclick: undo }, t.made.undo),
+  ];
+}
+
+/** A heap in words: how many of what size. @param {any} heap @param {import('../model/numbers.js').Numbers} numbers */
+export function heapSaid(heap, numbers) {
+  const size = heap.volume !== undefined ? numbers.volume(heap.volume) : numbers.size(heap.width, heap.height ?? heap.length);
+  const count = (heap.count ?? 1) === 1 ? '' : `${heap.count} ${t.make.of} `;
+  return [`${count}${size}`, t.shelf.sorts[/** @type {'board'} */ (heap.sort)], heap.name ?? heap.kind ?? '', heap.mark ?? ''].filter(Boolean).join(', ');
+}
+
+/** Does it, and says what went wrong. @param {Element} said @param {() => Promise<void>} work @param {boolean} [quietly] */
+export async function attempt(said, work, quietly = false) {
+  try {
+    await work();
+  } catch (fault) {
+    if (!(fault instanceof Refused)) throw fault;
+    if (!quietly) say(said, [fault.problem.title === 'unreachable' ? t.wrong.unreachable : fault.problem.title, fault.problem.detail ?? '', ...(fault.problem.missing ?? []).map((/** @type {any} */ one) => one.text)].filter(Boolean).join(' '));
+  }
+}
