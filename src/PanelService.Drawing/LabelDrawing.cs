@@ -5,31 +5,48 @@ namespace PanelService.Drawing;
 
 /// <summary>
 /// Labels for the backs of the panels a plan cuts and for the board offcuts it keeps, as SVG pages in millimetres of
-/// paper: print at full size, cut along the marks. Twelve to a page on either paper. Cloth without a board has no back
+/// paper: print at full size, on plain paper cut along the marks, twelve to a page;
+/// or on one of the grids of <see cref="LabelSheet"/>. Cloth without a board has no back
 /// and gets none. No script, no style sheet, no ids.
 /// </summary>
 public static class LabelDrawing
 {
-    /// <summary>How many pages the labels fill; 1 where there is nothing to label: it then says so.</summary>
+    /// <summary>How many pages the labels fill on plain paper; 1 where there is nothing to label: it then says so.</summary>
     /// <param name="plan">The plan.</param>
-    public static int Pages(Plan plan)
+    public static int Pages(Plan plan) => Pages(plan, LabelSheet.All[0]);
+
+    /// <summary>How many pages the labels fill.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="sheet">How they lie on the paper.</param>
+    public static int Pages(Plan plan, LabelSheet sheet)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return LabelPage.Count(LabelRuns.Of(plan));
+        ArgumentNullException.ThrowIfNull(sheet);
+        return LabelPage.Count(LabelRuns.Of(plan), sheet);
     }
+
+    /// <summary>Draws a page of plain paper.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="paper">What it is printed on.</param>
+    /// <param name="page">1 to <see cref="Pages(Plan)"/>.</param>
+    /// <returns>An SVG document, the same for the same plan.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no page of that number.</exception>
+    public static string Render(Plan plan, LabelPaper paper, int page) => Render(plan, LabelSheet.Find(paper, "plain")!, page, date: "");
 
     /// <summary>Draws a page.</summary>
     /// <param name="plan">The plan.</param>
-    /// <param name="paper">What it is printed on.</param>
-    /// <param name="page">1 to <see cref="Pages"/>.</param>
+    /// <param name="sheet">How labels lie on the paper.</param>
+    /// <param name="page">1 to <see cref="Pages(Plan, LabelSheet)"/>.</param>
+    /// <param name="date">What stands as the date; empty: room to write it.</param>
     /// <returns>An SVG document, the same for the same plan.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no page of that number.</exception>
-    public static string Render(Plan plan, LabelPaper paper, int page)
+    public static string Render(Plan plan, LabelSheet sheet, int page, string date)
     {
         ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(sheet);
         var runs = LabelRuns.Of(plan);
         ArgumentOutOfRangeException.ThrowIfLessThan(page, 1);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(page, LabelPage.Count(runs));
-        return LabelPage.Render(plan, paper, page, runs);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(page, LabelPage.Count(runs, sheet));
+        return new LabelPage(plan, sheet, date).Render(page, runs);
     }
 }

@@ -63,6 +63,44 @@ public sealed class LabelDrawingTests
         Assert.Equal(30, path.Count(sign => sign == 'M'));
     }
 
+    /// <summary>Every grid of label sheets.</summary>
+    public static TheoryData<LabelPaper, string> Grids()
+    {
+        var grids = new TheoryData<LabelPaper, string>();
+        foreach (LabelSheet sheet in LabelSheet.All)
+        {
+            grids.Add(sheet.Paper, sheet.Name);
+        }
+
+        return grids;
+    }
+
+    [Theory]
+    [MemberData(nameof(Grids))]
+    public void Every_grid_lies_on_its_paper_and_each_label_keeps_to_its_own_place(LabelPaper paper, string name)
+    {
+        LabelSheet sheet = LabelSheet.Find(paper, name)!;
+        var (width, height) = sheet.PaperSize;
+        Assert.InRange(sheet.Left + (sheet.Columns * (sheet.Width + sheet.GapAcross)) - sheet.GapAcross, 0, width + 0.01);
+        Assert.InRange(sheet.Top + (sheet.Rows * sheet.Height), 0, height + 0.01);
+        XElement root = XDocument.Parse(LabelDrawing.Render(Samples.StudyWeek(), sheet, 1, "2026-12-01")).Root!;
+
+        XElement[] labels = [.. root.Elements(_svg + "g").Where(g => Class(g).StartsWith("label ", StringComparison.Ordinal))];
+
+        Assert.Equal(sheet.IsPlain, root.Elements(_svg + "path").Any(p => Class(p) == "cut-marks"));
+        Assert.InRange(labels.Length, 1, sheet.Count);
+        for (int i = 0; i < labels.Length; i++)
+        {
+            double left = sheet.Left + (i % sheet.Columns * (sheet.Width + sheet.GapAcross)), top = sheet.Top + (i / sheet.Columns * sheet.Height);
+            Assert.Contains("2026-12-01", Texts(labels[i]));
+            Assert.All(labels[i].Descendants(_svg + "text"), text =>
+            {
+                Assert.InRange(Number(text, "x"), left, left + sheet.Width);
+                Assert.InRange(Number(text, "y"), top, top + sheet.Height);
+            });
+        }
+    }
+
     [Fact]
     public void Labels_go_on_over_as_many_pages_as_they_need_and_no_further()
     {

@@ -20,6 +20,8 @@ export function numbers(unit, currency, decimals) {
     length: (/** @type {number} */ value) => `${bare(value)} ${SIGN[unit]}`,
     size: (/** @type {number} */ width, /** @type {number} */ height) => `${bare(width)} × ${bare(height)} ${SIGN[unit]}`,
     area: (/** @type {number} */ value) => `${plain.format(value)} ${t.area[unit]}`,
+    weight: (/** @type {number} */ value) => `${plain.format(unit !== 'inch' && value >= 1000 ? value / 1000 : value)} ${unit === 'inch' ? 'lb' : value >= 1000 ? 'kg' : 'g'}`,
+    fine: (/** @type {number} */ value) => `${new Intl.NumberFormat(undefined, { maximumSignificantDigits: 2 }).format(value)} ${SIGN[unit]}`,
     volume: (/** @type {number} */ value) => `${plain.format(value)} ${t.volume[unit]}`,
   };
 }

@@ -113,12 +113,30 @@ export default {
     press: 'The press', stack: (/** @type {number} */ stacks, /** @type {number} */ most) => `${count(stacks, 'stack')} of up to ${most}`,
     rounds: (/** @type {number} */ rounds, /** @type {string} */ hours) => (rounds === 1 ? `All fit in the press at once: ${hours} hours.` : `${rounds} rounds in the press, ${hours} hours each.`),
     order: 'From the middle outwards; press edges and corners; a separator between panels (common practice).',
+    weights: 'Weight on each stack', onStack: (/** @type {number} */ n, /** @type {string} */ size) => `of books on stack ${n}, ${size}`, layAtOnce: (/** @type {number} */ n) => `lay ${n}, then the weight`, first: 'needed first',
+    days: 'The days', day: (/** @type {number} */ n) => `day ${n}`, done: (/** @type {string} */ day, /** @type {string} */ time) => `Done and rested: ${day}, ${time}.`, soonest: 'No sooner is possible with these hands, hours and press.',
+    atMost: (/** @type {string} */ hours) => `At most ${hours} h sooner might be possible.`, bars: 'Hands, press and drying', later: (/** @type {string} */ marks) => `Cut now, to be mounted later: ${marks}.`,
+    careHead: 'Take care', care: {
+      'oil-ground-water-glue': 'Oil-primed cloth on water-borne glue: it dries through the board and the edges only, and slowly. Keep glue off the primed face, press longer, try a piece first.',
+      ventilation: 'Solvent in the glue or the ground: windows open while it is used and dries, no flame; a dust mask does not hold its vapour.',
+      'oily-rags': 'Rags with drying oil heat themselves: lay them flat outdoors, or under water in a metal can (fire-service guidance).',
+      'sanding-dust': 'Sanding a ground makes fine dust: damp or with extraction, a fitting respirator, wipe instead of sweeping.',
+      'too-cold': 'The room may be too cold for the glue or the ground: warm room, board and pot, or wait.',
+      'open-time': 'The glue is open for less time than a panel takes: spread less at a time.',
+      'tight-frame': 'Large panels grow in damp air: leave room in the frame. Keep at 45 to 60 % relative humidity.',
+      'one-sided': 'One face only gets wet and may bow: seal back and edges too, or dry under weight.',
+    },
   },
   morning: {
     trim: 'Trim', to: 'to', steps: {
       cure: 'The glue has cured: lift a corner, nothing gives.', blade: 'A fresh blade in the knife.', edges: 'Re-glue edges that lift.', seal: 'Seal both faces and all edges against moisture.', mark: 'Size, board, ground and date on the back.',
     },
     hint: 'Common practice.', check: 'Check',
+    strength: {
+      head: 'How stiff they are', columns: ['Panel', 'Weight', 'Sags under a hand', 'Allowed', 'Thickness needed', 'Bows if one face is damp', ''], stiff: 'stiff enough', thicker: 'take a thicker board',
+      brace: (/** @type {string} */ strips) => `brace it: ${strips}`, cradled: (/** @type {string} */ strips) => `has its cradle: ${strips}`, thumb: 'stiff enough; by rule of thumb it is braced',
+      hint: 'Plate theory, lying on its four edges.', batch: (/** @type {string} */ weight) => `The batch weighs ${weight}.`, pack: (/** @type {string} */ weight) => `Your pack: ${weight}.`,
+    },
   },
   tally: {
     each: 'each', area: 'by area alone', shop: 'in the shop', saved: 'saved', areaHint: 'price × the panel’s area ÷ the sheet’s: the pencil’s figure, without waste',

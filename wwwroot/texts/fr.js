@@ -108,12 +108,30 @@ export default {
     press: 'La presse', stack: (stacks, most) => `${count(stacks, 'pile')} de ${most} au plus`,
     rounds: (rounds, hours) => (rounds === 1 ? `Tout tient sous presse en une fois : ${hours} heures.` : `${rounds} tours de presse, ${hours} heures chacun.`),
     order: 'Du milieu vers les bords ; presser bords et coins ; un intercalaire entre les panneaux (usage courant).',
+    weights: 'Le poids sur chaque pile', onStack: (n, size) => `de livres sur la pile ${n}, ${size}`, layAtOnce: (n) => `en poser ${n}, puis le poids`, first: 'à faire d’abord',
+    days: 'Les jours', day: (n) => `jour ${n}`, done: (day, time) => `Fini et reposé : ${day}, ${time}.`, soonest: 'Pas plus tôt avec ces mains, ces heures et cette presse.',
+    atMost: (hours) => `Au mieux ${hours} h plus tôt.`, bars: 'Mains, presse et séchage', later: (marks) => `Coupés maintenant, à maroufler plus tard : ${marks}.`,
+    careHead: 'Attention', care: {
+      'oil-ground-water-glue': 'Toile préparée à l’huile et colle à l’eau : elle ne sèche que par le panneau et les chants, lentement. Pas de colle sur la face préparée, presser plus longtemps, faire un essai.',
+      ventilation: 'Solvant dans la colle ou l’enduit : fenêtres ouvertes pendant l’emploi et le séchage, pas de flamme ; un masque à poussière n’arrête pas les vapeurs.',
+      'oily-rags': 'Les chiffons imbibés d’huile siccative s’échauffent : les étendre dehors, ou sous l’eau dans une boîte en métal (consigne des pompiers).',
+      'sanding-dust': 'Poncer un enduit fait une poussière fine : à l’eau ou avec aspiration, masque adapté, essuyer au lieu de balayer.',
+      'too-cold': 'La pièce peut être trop froide pour la colle ou l’enduit : chauffer pièce, panneau et pot, ou attendre.',
+      'open-time': 'Le temps ouvert de la colle est plus court qu’un panneau n’en demande : en étaler moins à la fois.',
+      'tight-frame': 'Les grands panneaux gonflent à l’air humide : laisser du jeu dans le cadre. Garder entre 45 et 60 % d’humidité relative.',
+      'one-sided': 'Une seule face mouillée peut faire bomber : isoler aussi dos et chants, ou sécher sous presse.',
+    },
   },
   morning: {
     trim: 'Araser', to: 'à', steps: {
       cure: 'La colle a pris : soulever un coin, rien ne cède.', blade: 'Une lame neuve au cutter.', edges: 'Recoller les bords qui se lèvent.', seal: 'Isoler les deux faces et tous les chants contre l’humidité.', mark: 'Mesures, panneau, enduit et date au dos.',
     },
     hint: 'Usage courant.', check: 'Contrôler',
+    strength: {
+      head: 'Leur raideur', columns: ['Panneau', 'Poids', 'Fléchit sous la main', 'Permis', 'Épaisseur voulue', 'Bombe si une face est humide', ''], stiff: 'assez raide', thicker: 'prendre plus épais',
+      brace: (strips) => `à renforcer : ${strips}`, cradled: (strips) => `a son châssis : ${strips}`, thumb: 'assez raide ; renforcé selon l’usage',
+      hint: 'Théorie des plaques, posé sur ses quatre bords.', batch: (weight) => `La série pèse ${weight}.`, pack: (weight) => `Votre sac : ${weight}.`,
+    },
   },
   tally: {
     each: 'pièce', area: 'à la surface seule', shop: 'en magasin', saved: 'gagnés', areaHint: 'prix × surface du panneau ÷ celle de la plaque : le calcul au crayon, sans les pertes',

@@ -9,7 +9,7 @@ import { tick } from './tick.js';
 
 /** @param {import('./days.js').DayProps} props */
 export function bench(props) {
-  const content = [...cloth(props), ...liquids(props), ...stacks(props)];
+  const content = [...care(props), ...cloth(props), ...liquids(props), ...stacks(props), ...schedule(props)];
   return content.length > 0 ? content : [h('p', {}, t.bench.nothing)];
 }
 
@@ -20,6 +20,28 @@ function cloth({ plan, order }) {
     h('h3', {}, t.bench.cloth),
     h('div', { class: 'cloths' }, ...plan.cloth.map((/** @type {any} */ one) => figure(
       one.drawing, `${one.number}: ${t.bench.copies(one.copies)}, ${nameOf(order, one.cloth)}${one.remnant ? `, ${one.remnant}` : ''}`, one.svg))),
+  ];
+}
+
+/** What matters in this batch, and only that. @param {import('./days.js').DayProps} props */
+function care({ plan }) {
+  if (plan.care.length === 0) return [];
+  return [
+    h('h3', {}, t.bench.careHead),
+    h('ul', { class: 'notes' }, ...plan.care.map((/** @type {any} */ one) => h('li', {}, /** @type {Record<string, string>} */ (t.bench.care)[one.id] ?? one.text))),
+  ];
+}
+
+/** When it is done, as bars over days. @param {import('./days.js').DayProps} props */
+function schedule({ plan }) {
+  const { schedule: days, scheduleProof: proof } = plan.benchPlan;
+  if (!days || days.jobs.length === 0) return [];
+  const at = days.finish.date ?? t.bench.day(days.finish.day);
+  return [
+    h('h3', {}, t.bench.days),
+    h('p', {}, t.bench.done(at, days.finish.time), ' ', proof.proven ? t.bench.soonest : t.bench.atMost(String(Math.ceil((proof.finish - proof.leastPossible) / 60)))),
+    figure(days.drawing, t.bench.bars, undefined),
+    ...(plan.benchPlan.mountLater.length > 0 ? [h('p', { class: 'hint' }, t.bench.later(plan.benchPlan.mountLater.join(', ')))] : []),
   ];
 }
 
@@ -47,6 +69,10 @@ function stacks(props) {
     h('ul', { class: 'slip' }, ...pressed.lines.map((/** @type {any} */ p) => h('li', {}, tick(props, `press-${p.mark}`,
       h('strong', { class: 'amount' }, `${p.made} × ${p.mark}`), ' ', numbers.size(p.width, p.height),
       h('span', { class: 'at' }, t.bench.stack(p.stacks, settings.stackHeight)))))),
+    h('h4', {}, t.bench.weights),
+    h('ul', { class: 'slip' }, ...plan.benchPlan.stacks.map((/** @type {any} */ one) => h('li', {}, tick(props, `weight-${one.number}`,
+      h('strong', { class: 'amount' }, numbers.weight(one.weight)), ' ', t.bench.onStack(one.number, numbers.size(one.width, one.height)),
+      h('span', { class: 'at' }, [one.panels.map((/** @type {any} */ p) => `${p.count} × ${p.mark}`).join(', '), t.bench.layAtOnce(one.perRound), one.first && t.bench.first].filter(Boolean).join(', ')))))),
     h('p', { class: 'hint' }, t.bench.order),
   ];
 }

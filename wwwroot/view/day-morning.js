@@ -17,5 +17,30 @@ export function morning(props) {
     h('h3', {}, t.morning.check),
     h('ul', { class: 'slip' }, ...steps.map(([name, text]) => h('li', {}, tick(props, `check-${name}`, text)))),
     h('p', { class: 'hint' }, t.morning.hint),
+    ...strength(props),
   ];
+}
+
+/** What the panels weigh and bear: one line for each and for each board. @param {import('./days.js').DayProps} props */
+function strength({ plan, numbers }) {
+  if (plan.strength.length === 0) return [];
+  const words = t.morning.strength;
+  return [
+    h('h3', {}, words.head),
+    h('div', { class: 'tolerances' }, h('table', {},
+      h('thead', {}, h('tr', {}, ...words.columns.map((name) => h('th', { scope: 'col' }, name)))),
+      h('tbody', {}, ...plan.strength.map((/** @type {any} */ one) => h('tr', {},
+        h('th', { scope: 'row' }, one.mark), h('td', {}, numbers.weight(one.weight)), h('td', {}, numbers.fine(one.sagUnderHand)), h('td', {}, numbers.fine(one.allowed)),
+        h('td', {}, numbers.fine(one.leastThickness)), h('td', {}, numbers.fine(one.bow)), h('td', {}, advice(one, numbers))))))),
+    h('p', { class: 'hint' }, words.hint, ' ', words.batch(numbers.weight(plan.weights.batch)), plan.weights.pack > 0 ? ` ${words.pack(numbers.weight(plan.weights.pack))}` : ''),
+  ];
+}
+
+/** @param {any} one @param {import('../model/numbers.js').Numbers} numbers */
+function advice(one, numbers) {
+  const words = t.morning.strength;
+  const strips = one.cradle?.strips.map((/** @type {any} */ s) => `${s.count} × ${numbers.length(s.length)}`).join(', ');
+  if (one.cradle?.made) return words.cradled(strips);
+  if (one.braceIt) return strips ? words.brace(strips) : words.thicker;
+  return one.thumbBraces ? words.thumb : words.stiff;
 }

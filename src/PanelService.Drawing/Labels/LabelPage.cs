@@ -7,25 +7,22 @@ using PanelService.Planning.Plans;
 
 namespace PanelService.Drawing.Labels;
 
-/// <summary>A page of labels, two columns by six rows in the middle of the paper, with marks to cut along.</summary>
-internal static class LabelPage
+/// <summary>A page of labels; plain paper has marks to cut along. Lives for one page.</summary>
+internal sealed class LabelPage(Plan plan, LabelSheet sheet, string date)
 {
-    public const int Columns = 2;
-    public const int Rows = 6;
-
     private const double TickGap = 2;
     private const double TickLength = 5;
     private const double CrossArm = 1.5;
 
-    public static int Count(ImmutableArray<LabelRun> runs) =>
-        (int)Math.Max(1, (runs.Sum(run => run.Count) + (Columns * Rows) - 1) / (Columns * Rows));
+    public static int Count(ImmutableArray<LabelRun> runs, LabelSheet sheet) =>
+        (int)Math.Max(1, (runs.Sum(run => run.Count) + sheet.Count - 1) / sheet.Count);
 
-    public static string Render(Plan plan, LabelPaper paper, int page, ImmutableArray<LabelRun> runs)
+    public string Render(int page, ImmutableArray<LabelRun> runs)
     {
-        (double width, double height) = paper == LabelPaper.A4 ? (210, 297) : (215.9, 279.4);
-        var grid = Box.Centred(width / 2, height / 2, Columns * LabelFace.Width, Rows * LabelFace.Height);
+        (double width, double height) = sheet.PaperSize;
+        var grid = new Box(sheet.Left, sheet.Top, (sheet.Columns * (sheet.Width + sheet.GapAcross)) - sheet.GapAcross, sheet.Rows * sheet.Height);
         string batch = Lettering.Clean(plan.Order.Title);
-        string heading = string.Create(CultureInfo.InvariantCulture, $"Labels, page {page} of {Count(runs)}");
+        string heading = string.Create(CultureInfo.InvariantCulture, $"Labels, page {page} of {Count(runs, sheet)}");
         return new XElement(
             Ink.Svg + "svg",
             new XAttribute("viewBox", $"0 0 {Ink.Number(width)} {Ink.Number(height)}"),
@@ -37,27 +34,27 @@ internal static class LabelPage
             Ink.Fill(Ink.Black),
             Ink.Title(batch.Length == 0 ? heading : $"{batch}: {heading}"),
             Ink.Rectangle(new Box(0, 0, width, height), Ink.Fill(Ink.White), new XAttribute("class", "paper")),
-            Marks(grid),
-            runs.IsEmpty ? [LabelFace.Nothing(grid)] : Faces(grid, batch, page, runs)).ToString(SaveOptions.DisableFormatting);
+            sheet.IsPlain ? [Marks(grid)] : Array.Empty<XElement>(),
+            runs.IsEmpty ? [LabelFace.Nothing(grid)] : Faces(batch, page, runs)).ToString(SaveOptions.DisableFormatting);
     }
 
-    private static XElement[] Faces(Box grid, string batch, int page, ImmutableArray<LabelRun> runs) =>
+    private XElement[] Faces(string batch, int page, ImmutableArray<LabelRun> runs) =>
     [
-        .. Slice(runs, (page - 1L) * Columns * Rows).Select((label, place) => LabelFace.Draw(
+        .. Slice(runs, (page - 1L) * sheet.Count).Select((label, place) => LabelFace.Draw(
             new Box(
-                grid.X + (place % Columns * LabelFace.Width),
-                grid.Y + (place / Columns * LabelFace.Height),
-                LabelFace.Width,
-                LabelFace.Height),
+                sheet.Left + (place % sheet.Columns * (sheet.Width + sheet.GapAcross)),
+                sheet.Top + (place / sheet.Columns * sheet.Height),
+                sheet.Width,
+                sheet.Height),
             label.Run,
             label.Number,
-            batch)),
+            (batch, date))),
     ];
 
     // Runs may be a hundred thousand long: those before the page are stepped over, not counted out.
-    private static IEnumerable<(LabelRun Run, long Number)> Slice(ImmutableArray<LabelRun> runs, long skip)
+    private IEnumerable<(LabelRun Run, long Number)> Slice(ImmutableArray<LabelRun> runs, long skip)
     {
-        int room = Columns * Rows;
+        int room = sheet.Count;
         foreach (LabelRun run in runs)
         {
             for (long at = Math.Min(skip, run.Count); at < run.Count && room > 0; at++, room--)
@@ -69,11 +66,11 @@ internal static class LabelPage
         }
     }
 
-    private static XElement Marks(Box grid)
+    private XElement Marks(Box grid)
     {
         var path = new StringBuilder();
-        double[] across = [.. Enumerable.Range(0, Columns + 1).Select(n => grid.X + (n * LabelFace.Width))];
-        double[] down = [.. Enumerable.Range(0, Rows + 1).Select(n => grid.Y + (n * LabelFace.Height))];
+        double[] across = [.. Enumerable.Range(0, sheet.Columns + 1).Select(n => grid.X + (n * sheet.Width))];
+        double[] down = [.. Enumerable.Range(0, sheet.Rows + 1).Select(n => grid.Y + (n * sheet.Height))];
         foreach (double x in across)
         {
             path.Append(Ink.Line(x, grid.Y - TickGap - TickLength, x, grid.Y - TickGap));

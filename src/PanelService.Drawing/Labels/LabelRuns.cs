@@ -61,6 +61,7 @@ internal static class LabelRuns
 
     private static string Finish(Plan plan, PanelLine line) => line.Surface switch
     {
+        Surface.Cloth when line.MountLater => $"for {Cloth(plan, line)}, not yet glued on",
         Surface.Cloth => $"{Cloth(plan, line)} glued on",
         Surface.Primed => "primed board",
         _ => "bare board",

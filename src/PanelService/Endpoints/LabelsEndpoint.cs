@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text;
 using Microsoft.AspNetCore.Http.HttpResults;
 using PanelService.Drawing;
 using PanelService.Http;
@@ -8,9 +10,27 @@ namespace PanelService.Endpoints;
 /// <summary>Labels for panels and offcuts, a page at a time.</summary>
 internal static class LabelsEndpoint
 {
-    private static readonly PagedPaper Paper = new("page of labels", LabelDrawing.Pages, LabelDrawing.Render);
-
     internal static Results<ContentHttpResult, ProblemHttpResult> Answer(
-        string id, [AsParameters] LabelsQuery query, PlanDesk desk, HttpResponse response) =>
-        Paper.Answer(id, query, desk, response);
+        string id, [AsParameters] LabelSheetQuery query, PlanDesk desk, HttpResponse response)
+    {
+        (LabelSheet sheet, int page, ProblemHttpResult? fault) = query.Read();
+        if (fault is not null)
+        {
+            return fault;
+        }
+
+        if (PlanPartEndpoints.PlanOf(id, desk, out ProblemHttpResult? problem) is not { } plan)
+        {
+            return problem!;
+        }
+
+        int pages = LabelDrawing.Pages(plan, sheet);
+        if (page > pages)
+        {
+            return Problems.UnknownPart("page of labels", page);
+        }
+
+        response.Headers[PagedPaper.PageCount] = pages.ToString(CultureInfo.InvariantCulture);
+        return TypedResults.Text(LabelDrawing.Render(plan, sheet, page, query.Date ?? ""), "image/svg+xml", Encoding.UTF8);
+    }
 }

@@ -11,6 +11,8 @@ public sealed class LabelTests
     [InlineData("", "210mm", "297mm")]
     [InlineData("?paper=a4", "210mm", "297mm")]
     [InlineData("?paper=letter&page=1", "215.9mm", "279.4mm")]
+    [InlineData("?paper=letter&grid=3x10&date=2026-12-01", "215.9mm", "279.4mm")]
+    [InlineData("?grid=3x8", "210mm", "297mm")]
     public async Task Labels_are_svg_in_the_papers_millimetres(string query, string width, string height)
     {
         using var host = new TestHost();
@@ -62,6 +64,9 @@ public sealed class LabelTests
     [Theory]
     [InlineData("paper=a5", "paper")]
     [InlineData("paper=", "paper")]
+    [InlineData("grid=9x9", "grid")]
+    [InlineData("grid=3x10", "grid")]
+    [InlineData("date=soon", "date")]
     [InlineData("page=0", "page")]
     [InlineData("page=-1", "page")]
     [InlineData("page=two", "page")]
