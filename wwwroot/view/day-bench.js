@@ -61,7 +61,8 @@ function liquids(props) {
 function stacks(props) {
   const { plan, order, numbers } = props;
   const settings = { pressSpaces: Number(order.bench?.pressSpaces ?? 4), stackHeight: Number(order.bench?.stackHeight ?? 10) };
-  const pressed = press(plan, settings);
+  const now = plan.panels.filter((/** @type {any} */ p) => !plan.benchPlan.mountLater.includes(p.mark));
+  const pressed = press({ ...plan, panels: now }, settings);
   if (pressed.stacks === 0) return [];
   return [
     h('h3', {}, t.bench.press),

@@ -8,7 +8,7 @@ import { tick } from './tick.js';
 /** @param {import('./days.js').DayProps} props */
 export function morning(props) {
   const { plan, numbers } = props;
-  const glued = plan.panels.filter((/** @type {any} */ p) => p.surface === 'cloth' && p.made > 0);
+  const glued = plan.panels.filter((/** @type {any} */ p) => p.surface === 'cloth' && p.made > 0 && !plan.benchPlan.mountLater.includes(p.mark));
   const trim = glued.map((/** @type {any} */ p) => h('li', {}, tick(props, `trim-${p.mark}`,
     h('strong', { class: 'amount' }, `${p.made} × ${p.mark}`), ' ', `${t.morning.to} ${numbers.size(p.cutWidth, p.cutHeight)}`)));
   const steps = Object.entries(t.morning.steps).filter(([name]) => glued.length > 0 || name === 'seal' || name === 'mark');
