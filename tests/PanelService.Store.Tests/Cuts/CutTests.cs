@@ -202,3 +202,7 @@ public abstract class CutTests(IDatabase database)
 
 /// <summary>On SQLite.</summary>
 public sealed class SqliteCutTests() : CutTests(new SqliteDatabase());
+
+/// <summary>On PostgreSQL.</summary>
+[Trait(PostgresDatabase.Trait, PostgresDatabase.Name)]
+public sealed class PostgresCutTests() : CutTests(new PostgresDatabase());

@@ -106,3 +106,7 @@ public abstract class PlanMemoryTests(IDatabase database)
 
 /// <summary>On SQLite.</summary>
 public sealed class SqlitePlanMemoryTests() : PlanMemoryTests(new SqliteDatabase());
+
+/// <summary>On PostgreSQL.</summary>
+[Trait(PostgresDatabase.Trait, PostgresDatabase.Name)]
+public sealed class PostgresPlanMemoryTests() : PlanMemoryTests(new PostgresDatabase());

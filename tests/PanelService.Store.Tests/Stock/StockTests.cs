@@ -149,3 +149,7 @@ public abstract class StockTests(IDatabase database)
 
 /// <summary>On SQLite.</summary>
 public sealed class SqliteStockTests() : StockTests(new SqliteDatabase());
+
+/// <summary>On PostgreSQL.</summary>
+[Trait(PostgresDatabase.Trait, PostgresDatabase.Name)]
+public sealed class PostgresStockTests() : StockTests(new PostgresDatabase());

@@ -192,3 +192,7 @@ public abstract class SupplyTests(IDatabase database)
 
 /// <summary>On SQLite.</summary>
 public sealed class SqliteSupplyTests() : SupplyTests(new SqliteDatabase());
+
+/// <summary>On PostgreSQL.</summary>
+[Trait(PostgresDatabase.Trait, PostgresDatabase.Name)]
+public sealed class PostgresSupplyTests() : SupplyTests(new PostgresDatabase());
