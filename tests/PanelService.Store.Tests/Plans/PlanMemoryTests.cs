@@ -12,7 +12,6 @@ public abstract class PlanMemoryTests(IDatabase database)
     [Theory]
     [InlineData("tern-island")]
     [InlineData("lighthouse-studio")]
-    [InlineData("ropewalk-workshop")]
     public async Task Plan_after_a_restart_is_the_same_in_every_paper(string demo)
     {
         using Home home = database.Open();
