@@ -13,6 +13,11 @@ if (args is [DoorCommands.KeyCommand, ..])
     return DoorCommands.MakeKey(dataFolder, Console.Out);
 }
 
+if (args is [BackupCommand.Name, ..])
+{
+    return await BackupCommand.RunAsync(args, Memory.OptionsOf(builder.Configuration), Console.Out, Console.Error);
+}
+
 if (!DoorCommands.MayStart(reach, dataFolder, Console.Error))
 {
     return DoorCommands.BadConfiguration;
@@ -43,6 +48,8 @@ app.MapSupplies();
 app.MapSettings();
 app.MapStock();
 app.MapMovements();
+app.MapExchange();
+app.MapCsv();
 app.MapPlanParts();
 app.MapYield();
 app.MapPractice();

@@ -14,6 +14,7 @@ internal sealed class CutDrafter(FinishedPlan finished, ImmutableArray<Spoiling>
     private const string Cloths = "cloths";
     private const string Adhesives = "adhesives";
     private const string Primers = "primers";
+    private const string Strips = "strips";
 
     private readonly Plan _plan = finished.Plan;
     private readonly Order _order = finished.Plan.Order;
@@ -21,9 +22,9 @@ internal sealed class CutDrafter(FinishedPlan finished, ImmutableArray<Spoiling>
         finished.Links.ToLookup(link => (link.List, link.Good, link.Remnant), link => link.Stock);
 
     internal CutDraft Draft() => new(
-        [.. DeclaredBoards(), .. DeclaredRemnants(), .. DeclaredLiquids()],
-        [.. TakenBoards(), .. TakenRemnants(), .. TakenLiquids()],
-        [.. KeptBoards(), .. KeptCloth(), .. LeftLiquids()],
+        [.. DeclaredBoards(), .. DeclaredRemnants(), .. DeclaredLiquids(), .. DeclaredStrips()],
+        [.. TakenBoards(), .. TakenRemnants(), .. TakenLiquids(), .. TakenStrips()],
+        [.. KeptBoards(), .. KeptCloth(), .. LeftLiquids(), .. KeptStrips()],
         [.. FinishedPanels()]);
 
     private IEnumerable<Declaration> DeclaredBoards() =>
@@ -68,6 +69,25 @@ internal sealed class CutDrafter(FinishedPlan finished, ImmutableArray<Spoiling>
         let used = UsedOf(liquid.List, liquid.Supply)
         where used > 0 && _links.Contains((liquid.List, liquid.Supply.Id, null))
         select _links[(liquid.List, liquid.Supply.Id, null)].Select(stock => new Taking(stock, used, null, null)).ToImmutableArray();
+
+    private IEnumerable<Declaration> DeclaredStrips() =>
+        from strip in _order.Strips
+        where strip.OnHand > 0 && !_links.Contains((Strips, strip.Id, null))
+        select new Declaration(Heap(StockSort.Strip, GoodOf(strip, strip.Length), strip.OnHand, strip.Value), UsedOf(strip));
+
+    private IEnumerable<ImmutableArray<Taking>> TakenStrips() =>
+        from strip in _order.Strips
+        let used = UsedOf(strip)
+        where used > 0
+        from stock in _links[(Strips, strip.Id, null)]
+        select ImmutableArray.Create(new Taking(stock, used, null, strip.Length));
+
+    private IEnumerable<StockDraft> KeptStrips() =>
+        from layout in _plan.Strips
+        where layout.RestKept
+        group layout.Copies by (layout.Strip.Id, Left: layout.Rest, Value: Rounded((decimal)layout.CostEach.Minor * layout.Rest.Steps / layout.Strip.Length.Steps)) into alike
+        let strip = _order.Strips.First(strip => strip.Id == alike.Key.Id)
+        select Heap(StockSort.Strip, GoodOf(strip, alike.Key.Left), alike.Sum(), alike.Key.Value);
 
     // Alike offcuts of one board make one heap.
     private IEnumerable<StockDraft> KeptBoards() =>
@@ -120,6 +140,9 @@ internal sealed class CutDrafter(FinishedPlan finished, ImmutableArray<Spoiling>
     private int UsedOf(ClothSupply cloth, Remnant remnant) =>
         _plan.Cloth.Where(layout => layout.Cloth.Id == cloth.Id && layout.Remnant?.Id == remnant.Id).Sum(layout => layout.Copies);
 
+    private int UsedOf(StripSupply strip) =>
+        _plan.Strips.Where(layout => layout.Source == Source.OnHand && layout.Strip.Id == strip.Id).Sum(layout => layout.Copies);
+
     private long UsedOf(string list, LiquidSupply liquid) => _plan.Liquids
         .Where(use => use.IsAdhesive == (list == Adhesives) && use.Liquid.Id == liquid.Id)
         .Sum(use => StockQuantity.Of(use.FromHand));
@@ -148,6 +171,8 @@ internal sealed class CutDrafter(FinishedPlan finished, ImmutableArray<Spoiling>
 
     private static StockGood GoodOf(ClothSupply cloth, Length width, Length length) =>
         new() { Name = cloth.Name, Kind = cloth.Kind, Supply = cloth.Id, Width = width, Length = length, Grain = cloth.Warp };
+
+    private static StockGood GoodOf(StripSupply strip, Length length) => new() { Name = strip.Name, Supply = strip.Id, Length = length };
 
     private static StockGood GoodOf(LiquidSupply liquid) => new()
     {

@@ -47,9 +47,14 @@ internal sealed record Takings(Dictionary<string, long> Quantities, Dictionary<s
 
     private static bool Measures(Taking taking, StockGood? good)
     {
-        if (taking.Width is null || good is null)
+        if (taking.Length is null || good is null)
         {
             return good is not null;
+        }
+
+        if (taking.Width is null)
+        {
+            return good.Length == taking.Length;
         }
 
         Length usable = (good.Width ?? default) - ((good.Selvedge ?? default) * 2);

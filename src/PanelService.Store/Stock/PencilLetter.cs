@@ -10,6 +10,7 @@ internal static class PencilLetter
         StockSort.Board or StockSort.Offcut => "B",
         StockSort.Cloth or StockSort.Remnant => "C",
         StockSort.Adhesive or StockSort.Primer => "L",
+        StockSort.Strip => "S",
         StockSort.Panel => "P",
         _ => throw new ArgumentOutOfRangeException(nameof(sort)),
     };

@@ -24,7 +24,7 @@ public sealed record StockGood
     /// <summary>Of a board or a panel.</summary>
     public Length? Height { get; init; }
 
-    /// <summary>Of a cloth, along the roll.</summary>
+    /// <summary>Of a cloth, along the roll; of a strip.</summary>
     public Length? Length { get; init; }
 
     /// <summary>Of a cloth: lost at each side.</summary>

@@ -21,6 +21,9 @@ public enum StockSort
     /// <summary>Primer.</summary>
     Primer,
 
+    /// <summary>Strips for cradles, whole or what was left of one.</summary>
+    Strip,
+
     /// <summary>Finished panels.</summary>
     Panel,
 }

@@ -51,6 +51,24 @@ public sealed class SupplyBook(Studio studio, TimeProvider clock)
             cancellation);
     }
 
+    /// <summary>Saves many over what there is, all or none.</summary>
+    /// <param name="drafts">The goods, each with the day its price was set (null: as <see cref="PutAsync"/> has it).</param>
+    /// <param name="cancellation">Gives up before anything is saved.</param>
+    public Task PutAllAsync(ImmutableArray<(Supply Good, DateOnly? PricedOn)> drafts, CancellationToken cancellation) => studio.WriteAsync(
+        async context =>
+        {
+            Dictionary<(string, string), SupplyRow> rows = await context.Supplies.ToDictionaryAsync(row => (row.Sort, row.Id), cancellation);
+            foreach ((Supply good, DateOnly? pricedOn) in drafts)
+            {
+                (string, string) key = (StoreJson.Word(good.Sort), good.Id);
+                _ = Put(context, rows.GetValueOrDefault(key), good, pricedOn);
+                rows.TryAdd(key, context.Supplies.Local.First(row => row.Sort == key.Item1 && row.Id == key.Item2));
+            }
+
+            return drafts.Length;
+        },
+        cancellation);
+
     /// <summary>Takes one out of what can be bought.</summary>
     /// <param name="sort">Of what sort.</param>
     /// <param name="id">Its id.</param>

@@ -14,4 +14,7 @@ public enum SupplySort
 
     /// <summary>Primers.</summary>
     Primers,
+
+    /// <summary>Strips for cradles.</summary>
+    Strips,
 }

@@ -13,7 +13,7 @@ namespace PanelService.Endpoints;
 internal static class SupplyEndpoints
 {
     private const string Address = "/api/supplies";
-    private const string Shapes = "sort: boards, cloths, adhesives or primers. ";
+    private const string Shapes = "sort: boards, cloths, adhesives, primers or strips. ";
 
     internal static void MapSupplies(this IEndpointRouteBuilder routes)
     {

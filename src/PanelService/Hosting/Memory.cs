@@ -1,6 +1,7 @@
 using Microsoft.Extensions.Options;
 using PanelService.Store;
 using PanelService.Store.Cuts;
+using PanelService.Store.Exchange;
 using PanelService.Store.Plans;
 using PanelService.Store.Settings;
 using PanelService.Store.Shelves;
@@ -12,6 +13,14 @@ namespace PanelService.Hosting;
 /// <summary>The studio's memory: where it is kept, and what speaks to it.</summary>
 internal static class Memory
 {
+    /// <summary>The options alone, for a command that starts no service.</summary>
+    internal static StoreOptions OptionsOf(IConfiguration configuration)
+    {
+        StoreOptions options = configuration.GetSection(StoreOptions.Section).Get<StoreOptions>() ?? new StoreOptions();
+        options.DataFolder = Folders.Data(configuration);
+        return options;
+    }
+
     internal static void AddMemory(this IServiceCollection services, IConfiguration configuration)
     {
         services.AddOptions<StoreOptions>()
@@ -27,6 +36,8 @@ internal static class Memory
         services.AddSingleton<StockBook>();
         services.AddSingleton<ShelfBook>();
         services.AddSingleton<CutBook>();
+        services.AddSingleton<StudioBackup>();
+        services.AddSingleton<StudioExchange>();
         services.AddHostedService<MemoryStart>();
     }
 }

@@ -20,7 +20,7 @@ internal static class StudioProblems
     internal const string GoodsGone = "/problems/goods-gone";
 
     internal static ProblemHttpResult UnknownSort(string sort) => Of(
-        NoSuchSupply, StatusCodes.Status404NotFound, "There is no such sort of supplies.", $"Supplies are boards, cloths, adhesives or primers; \"{sort}\" is none of them.");
+        NoSuchSupply, StatusCodes.Status404NotFound, "There is no such sort of supplies.", $"Supplies are boards, cloths, adhesives, primers or strips; \"{sort}\" is none of them.");
 
     internal static ProblemHttpResult UnknownSupply(string sort, string id) => Of(
         NoSuchSupply, StatusCodes.Status404NotFound, "There is no such supply.", $"Nothing is saved as \"{id}\" among the {sort}; GET /api/supplies lists what is.");

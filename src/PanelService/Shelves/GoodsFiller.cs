@@ -36,6 +36,7 @@ internal sealed class GoodsFiller
             Boards = order.Boards ?? Boards(),
             Cloths = order.Cloths ?? Cloths(),
             Adhesives = order.Adhesives ?? Liquids(SupplySort.Adhesives, StockSort.Adhesive, "adhesives"),
+            Strips = order.Strips ?? Strips(),
             Primers = order.Primers ?? Liquids(SupplySort.Primers, StockSort.Primer, "primers"),
         };
         LinkNamed(order.Boards);
@@ -99,6 +100,13 @@ internal sealed class GoodsFiller
             _links.Add(new StockLink(list, of >= 0 ? all[of]!.Id! : heap.Id, null, heap.Id));
         }
 
+        return all.Count > 0 ? all : null;
+    }
+
+    private List<StripRequest?>? Strips()
+    {
+        List<StripRequest?> bought = [.. Supplies(SupplySort.Strips, SupplyReader.Strip)];
+        List<StripRequest?> all = [.. bought, .. Room([.. Heaps(StockSort.Strip)], bought.Count, WireLimits.Goods).Select(heap => Linked("strips", heap, _heaps.Strip(heap)))];
         return all.Count > 0 ? all : null;
     }
 

@@ -58,6 +58,16 @@ internal sealed class HeapReader(OrderMeasures measures)
         Value = ValueOf(heap),
     };
 
+    internal StripRequest Strip(StockItem heap) => new()
+    {
+        Id = heap.Id,
+        Name = NameOf(heap, "strip"),
+        Length = heap.Good.Length,
+        ForSale = 0,
+        OnHand = Count(heap),
+        Value = ValueOf(heap),
+    };
+
     internal decimal VolumeOf(StockItem heap) => StockQuantity.VolumeOf(heap.Quantity).In(measures.Units);
 
     internal decimal ValueOf(StockItem heap) => heap.Value.Minor / MoneyScale.Of(measures.Currency);

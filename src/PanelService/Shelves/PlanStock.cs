@@ -21,6 +21,7 @@ internal static class PlanStock
         int count = link.List switch
         {
             "boards" => plan.Sheets.Where(sheet => sheet.Source == Source.OnHand && sheet.Board.Id == link.Good).Sum(sheet => sheet.Copies),
+            "strips" => plan.Strips.Where(strip => strip.Source == Source.OnHand && strip.Strip.Id == link.Good).Sum(strip => strip.Copies),
             "cloths" => plan.Cloth.Where(cloth => cloth.Cloth.Id == link.Good && cloth.Remnant?.Id == link.Remnant).Sum(cloth => cloth.Copies),
             _ => 0,
         };

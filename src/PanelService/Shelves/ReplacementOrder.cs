@@ -34,6 +34,7 @@ internal static class ReplacementOrder
         ForSaleOnly(order, "cloths", null, "remnants");
         ForSaleOnly(order, "adhesives", null, "onHand", "value");
         ForSaleOnly(order, "primers", null, "onHand", "value");
+        ForSaleOnly(order, "strips", "forSale", "onHand", "value");
         AddHeaps(order, plan.Plan, stock);
         return order;
     }

@@ -22,6 +22,7 @@ internal static class StockReader
         {
             StockSort.Board or StockSort.Offcut => Board(request, supply is null ? null : SupplyReader.Board(supply)),
             StockSort.Cloth or StockSort.Remnant => Cloth(request, supply is null ? null : SupplyReader.Cloth(supply)),
+            StockSort.Strip => Strip(request, supply is null ? null : SupplyReader.Strip(supply)),
             StockSort.Panel => new StockGood { Width = request.Width, Height = request.Height, Surface = request.Surface, Mark = request.Mark },
             _ => Liquid(request, supply is null ? null : SupplyReader.Liquid(supply, measures.Units), measures.Units),
         };
@@ -43,6 +44,7 @@ internal static class StockReader
             StockSort.Cloth or StockSort.Remnant => SupplySort.Cloths,
             StockSort.Adhesive => SupplySort.Adhesives,
             StockSort.Primer => SupplySort.Primers,
+            StockSort.Strip => SupplySort.Strips,
             _ => null,
         };
         Supply? found = supplies.FirstOrDefault(supply => supply.Sort == wanted && supply.Id == request.Supply);
@@ -86,6 +88,9 @@ internal static class StockReader
         };
     }
 
+    private static StockGood Strip(StockRequest request, StripRequest? supply) =>
+        new() { Name = supply?.Name, Length = request.Length ?? supply?.Length };
+
     private static StockGood Liquid(StockRequest request, LiquidRequest? supply, LengthUnit units)
     {
         CoverageRequest? coverage = request.Coverage ?? supply?.Coverage;
@@ -105,7 +110,7 @@ internal static class StockReader
         Ask(isBoard && good.Thickness is null, "thickness", "the board's thickness, such as \"1/8\" or \"3.2 mm\"");
         Ask((isBoard || isCloth || sort == StockSort.Panel) && good.Width is null, "width", "the width");
         Ask((isBoard || sort == StockSort.Panel) && good.Height is null, "height", "the height");
-        Ask(isCloth && good.Length is null, "length", "the length along the roll");
+        Ask((isCloth || sort == StockSort.Strip) && good.Length is null, "length", "the length");
         Ask(StockQuantity.IsLiquid(sort) && good.CoverageArea is null, "coverage", "how far it goes, such as { \"area\": 80, \"volume\": 0.4 }, or the supply it came from");
 
         void Ask(bool isMissing, string field, string expected)

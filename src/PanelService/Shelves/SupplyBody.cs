@@ -102,6 +102,9 @@ internal sealed class SupplyBody
             case SupplySort.Cloths:
                 Check(good, measures, new ClothRules());
                 break;
+            case SupplySort.Strips:
+                Check(good, measures, new StripRules());
+                break;
             default:
                 Check<LiquidRequest>(good, measures, new LiquidRules());
                 break;

@@ -13,6 +13,8 @@ internal static class SupplyReader
 
     internal static ClothRequest? Cloth(Supply supply) => Read<ClothRequest>(supply);
 
+    internal static StripRequest? Strip(Supply supply) => Read<StripRequest>(supply);
+
     /// <summary>A liquid: areas and volumes are bare numbers, so they change with the units.</summary>
     internal static LiquidRequest? Liquid(Supply supply, LengthUnit units)
     {

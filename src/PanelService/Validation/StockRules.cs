@@ -12,7 +12,7 @@ internal sealed class StockRules : AbstractValidator<StockRequest>
     public StockRules()
     {
         RuleFor(s => s.Currency).Fault(CurrencyFault);
-        RuleFor(s => s.Sort).Needed("\"board\", \"offcut\", \"cloth\", \"remnant\", \"adhesive\", \"primer\" or \"panel\"");
+        RuleFor(s => s.Sort).Needed("\"board\", \"offcut\", \"cloth\", \"remnant\", \"adhesive\", \"primer\", \"strip\" or \"panel\"");
         RuleFor(s => s.Supply).Word(WireLimits.IdLength);
         RuleFor(s => s.Name).Title(WireLimits.NameLength);
         RuleFor(s => s.Kind).Word(WireLimits.IdLength);

@@ -19,7 +19,7 @@ internal sealed record StockRequest : IMeasuredRequest
     /// <summary>ISO 4217 code of its value. Default: the studio's.</summary>
     public string? Currency { get; init; }
 
-    /// <summary>board, offcut, cloth, remnant, adhesive, primer or panel. Required.</summary>
+    /// <summary>board, offcut, cloth, remnant, adhesive, primer, strip or panel. Required.</summary>
     [Required]
     public StockSort? Sort { get; init; }
 
@@ -41,7 +41,7 @@ internal sealed record StockRequest : IMeasuredRequest
     /// <summary>Of a board or panel.</summary>
     public Length? Height { get; init; }
 
-    /// <summary>Of a cloth, along the roll.</summary>
+    /// <summary>Of a cloth, along the roll; of a strip.</summary>
     public Length? Length { get; init; }
 
     /// <summary>Of a cloth: lost at each side. A remnant has none.</summary>

@@ -14,7 +14,7 @@ internal sealed record StockResponse
     /// <summary>Short enough to write on it in pencil; never given out twice.</summary>
     public required string Id { get; init; }
 
-    /// <summary>board, offcut, cloth, remnant, adhesive, primer or panel.</summary>
+    /// <summary>board, offcut, cloth, remnant, adhesive, primer, strip or panel.</summary>
     public required StockSort Sort { get; init; }
 
     /// <summary>The supply it came from.</summary>

@@ -1,0 +1,162 @@
+using System.Globalization;
+using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
+using CsvHelper;
+using PanelService.Wire.Reading;
+
+namespace PanelService.Shelves;
+
+/// <summary>
+/// Records as comma-separated values (RFC 4180), a column per field by its path: <c>sale.step</c>,
+/// <c>containers[0].price</c>. Empty cells are fields left out. Text that a spreadsheet would take for a formula is disarmed
+/// on the way out and armed again on the way in.
+/// </summary>
+internal static partial class CsvTable
+{
+    private const int MostRows = 100_000;
+
+    private static readonly CsvWriterOptions Writing = CsvWriterOptions.Default with { Injection = CsvInjection.Escape };
+
+    // Words, even where they look like numbers.
+    private static readonly string[] Texts = ["id", "name", "kind", "sort", "supply", "units", "currency", "pricedOn", "grain", "warp", "sale.by", "surface", "mark", "note"];
+
+    internal static string Write(IReadOnlyList<JsonObject> records, IReadOnlyList<string> first)
+    {
+        List<Dictionary<string, string>> rows = [.. records.Select(Flat)];
+        string[] columns = [.. first, .. rows.SelectMany(row => row.Keys).Except(first).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+        using var text = new StringWriter(CultureInfo.InvariantCulture);
+        using (var csv = CsvWriter.Create(text, Writing, leaveOpen: true))
+        {
+            csv.WriteRecord(columns);
+            foreach (Dictionary<string, string> row in rows)
+            {
+                csv.WriteRecord([.. columns.Select(column => row.GetValueOrDefault(column, ""))]);
+            }
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>The records, each with the line it begins on; faults where the text is no table.</summary>
+    internal static List<(long Line, JsonObject Record)> Read(string text, Faults faults)
+    {
+        List<(long, JsonObject)> records = [];
+        long line = 1;
+        try
+        {
+            using var csv = CsvReader.FromText(text, CsvReaderOptions.Default with { TrackLineNumbers = true });
+            while (csv.Read() && records.Count < MostRows)
+            {
+                line = csv.LineNumber;
+                if (csv.FieldCount != csv.Headers.Count)
+                {
+                    faults.Add(At(line), $"Expected {csv.Headers.Count} cells as in the first line; this has {csv.FieldCount}.");
+                    continue;
+                }
+
+                records.Add((line, Deep(csv.Headers, [.. Enumerable.Range(0, csv.FieldCount).Select(csv.GetString)])));
+            }
+        }
+        catch (CsvFormatException fault)
+        {
+            faults.Add(At(line), $"No comma-separated values (RFC 4180): {fault.Message}");
+        }
+
+        return records;
+    }
+
+    internal static string At(long line) => string.Create(CultureInfo.InvariantCulture, $"line {line}");
+
+    private static Dictionary<string, string> Flat(JsonObject record)
+    {
+        var row = new Dictionary<string, string>(StringComparer.Ordinal);
+        Flatten(record, "", row);
+        return row;
+    }
+
+    private static void Flatten(JsonNode? node, string path, Dictionary<string, string> row)
+    {
+        switch (node)
+        {
+            case JsonObject record:
+                foreach ((string name, JsonNode? value) in record)
+                {
+                    Flatten(value, path.Length == 0 ? name : $"{path}.{name}", row);
+                }
+
+                break;
+            case JsonArray list:
+                for (int index = 0; index < list.Count; index++)
+                {
+                    Flatten(list[index], JsonPath.Element(path, index), row);
+                }
+
+                break;
+            case JsonValue value:
+                row[path] = value.TryGetValue(out string? text) ? text : value.ToJsonString();
+                break;
+            default:
+                break;
+        }
+    }
+
+    private static JsonObject Deep(IReadOnlyList<string> columns, string[] cells)
+    {
+        var record = new JsonObject();
+        for (int column = 0; column < columns.Count; column++)
+        {
+            if (cells[column].Length > 0)
+            {
+                Put(record, columns[column], Value(columns[column], Armed(cells[column])));
+            }
+        }
+
+        return record;
+    }
+
+    private static void Put(JsonObject record, string column, JsonNode value)
+    {
+        string[] steps = column.Split('.');
+        JsonObject here = record;
+        foreach (string step in steps[..^1])
+        {
+            here = Step(here, step);
+        }
+
+        here[steps[^1]] = value;
+    }
+
+    // "containers[0]" is the first of a list; a gap in the numbers is closed up.
+    private static JsonObject Step(JsonObject record, string step)
+    {
+        Match match = Element().Match(step);
+        if (!match.Success)
+        {
+            return (JsonObject)(record[step] ??= new JsonObject());
+        }
+
+        var list = (JsonArray)(record[match.Groups[1].Value] ??= new JsonArray());
+        int index = Math.Min(int.Parse(match.Groups[2].Value, CultureInfo.InvariantCulture), list.Count);
+        if (index == list.Count)
+        {
+            list.Add(new JsonObject());
+        }
+
+        return (JsonObject)list[index]!;
+    }
+
+    private static JsonNode Value(string column, string cell) => (Texts.Contains(column), cell) switch
+    {
+        (true, _) => JsonValue.Create(cell),
+        (_, "true") => JsonValue.Create(true),
+        (_, "false") => JsonValue.Create(false),
+        _ => decimal.TryParse(cell, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal number)
+            ? JsonValue.Create(number)
+            : JsonValue.Create(cell),
+    };
+
+    private static string Armed(string cell) => cell.Length > 1 && cell[0] == '\'' && cell[1] is '=' or '+' or '-' or '@' ? cell[1..] : cell;
+
+    [GeneratedRegex(@"^([A-Za-z]+)\[([0-9]{1,3})\]$")]
+    private static partial Regex Element();
+}
