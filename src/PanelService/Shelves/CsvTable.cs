@@ -145,7 +145,7 @@ internal static partial class CsvTable
         return (JsonObject)list[index]!;
     }
 
-    private static JsonNode Value(string column, string cell) => (Texts.Contains(column), cell) switch
+    private static JsonValue Value(string column, string cell) => (Texts.Contains(column), cell) switch
     {
         (true, _) => JsonValue.Create(cell),
         (_, "true") => JsonValue.Create(true),
