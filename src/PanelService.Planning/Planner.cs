@@ -11,6 +11,7 @@ using PanelService.Planning.Prices;
 using PanelService.Planning.Refusals;
 using PanelService.Planning.SawRun;
 using PanelService.Planning.Sizes;
+using PanelService.Planning.Spare;
 using PanelService.Planning.Strength;
 using PanelService.Planning.Wishes;
 
@@ -104,6 +105,7 @@ public static class Planner
             Surplus = surplus,
             Deliveries = choice.Deliveries,
             Cost = TallyMaker.Make(goods, buy),
+            CouldStillMake = SparePanels.Of(goods),
             Warnings = [.. batch.Liquids.Warnings, .. batch.Strips.Warnings, .. PriceWarnings.Of(choice), .. HandlingRemarks.Of(order, sheets)],
             StoppedEarly = batch.StoppedEarly || cancellation.IsCancellationRequested,
         };

@@ -77,6 +77,9 @@ public sealed record Plan
     /// <summary>The tally.</summary>
     public required Tally Cost { get; init; }
 
+    /// <summary>Formats that what is left is enough for: they cost only the work. Each by itself.</summary>
+    public ImmutableArray<SparePanel> CouldStillMake { get; init; } = [];
+
     /// <summary>What the painter should know.</summary>
     public required ImmutableArray<Warning> Warnings { get; init; }
 

@@ -96,6 +96,12 @@ internal sealed record PlanResponse
     /// <summary>The tally.</summary>
     public required CostResponse Cost { get; init; }
 
+    /// <summary>
+    /// Formats that what is left is enough for (kept leftovers, unused stock, what was bought beyond need, left liquids):
+    /// they cost only the work. Each by itself, had it all that is left.
+    /// </summary>
+    public required IReadOnlyList<SparePanelResponse> CouldStillMake { get; init; }
+
     /// <summary>What the painter should know.</summary>
     public required IReadOnlyList<WarningResponse> Warnings { get; init; }
 }
@@ -143,3 +149,11 @@ internal sealed record WarningResponse(string Id, string Text);
 /// <param name="Count">How many pieces.</param>
 /// <param name="Volume">How much of a liquid; left out where several heaps give it together.</param>
 internal sealed record FromStockResponse(string Id, int? Count, decimal? Volume);
+
+/// <summary>A format that what is left is enough for.</summary>
+/// <param name="Mark">The line of the order it is another one of; left out for a standard format.</param>
+/// <param name="Width">Width as it hangs.</param>
+/// <param name="Height">Height as it hangs.</param>
+/// <param name="Surface">The finish.</param>
+/// <param name="Count">How many, packed with straight cuts.</param>
+internal sealed record SparePanelResponse(string? Mark, decimal Width, decimal Height, Surface Surface, int Count);

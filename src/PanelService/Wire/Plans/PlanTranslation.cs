@@ -38,6 +38,7 @@ internal sealed class PlanTranslation(string id, Plan plan, DrawingLinks drawing
         Surplus = [.. plan.Surplus.Select(one => new SurplusResponse(one.Id, one.SaleUnit, one.Quantity, _numbers.Of(one.Cost), one.Reason))],
         Deliveries = [.. plan.Deliveries.Select(one => new DeliveryResponse(one.Shop.Id, _numbers.Of(one.Goods), _numbers.Of(one.Charge)))],
         Tax = plan.Order.TaxPercent == 0 ? null : new TaxResponse(plan.Order.TaxPercent, _numbers.Of(plan.Tax)),
+        CouldStillMake = [.. plan.CouldStillMake.Select(one => new SparePanelResponse(one.Mark, _numbers.Of(one.Width), _numbers.Of(one.Height), one.Surface, one.Count))],
         Cost = new CostTranslation(plan).Write(),
         Warnings = [.. plan.Warnings.Select(w => new WarningResponse(w.Id, w.Text))],
     };
