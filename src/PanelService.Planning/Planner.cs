@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PanelService.Planning.Batches;
 using PanelService.Planning.Boards;
+using PanelService.Planning.Budgets;
 using PanelService.Planning.Care;
 using PanelService.Planning.Cloth;
 using PanelService.Planning.Costing;
@@ -33,6 +34,11 @@ public static class Planner
         if (Unfitting.Check(order) is { } refusal)
         {
             return refusal;
+        }
+
+        if (order.Budget is not null)
+        {
+            return BudgetPlanner.Plan(order, made => Plan(made, progress, cancellation), cancellation);
         }
 
         var priced = Tax.AddedTo(order);

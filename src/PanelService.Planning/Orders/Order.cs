@@ -70,6 +70,9 @@ public sealed record Order
     /// <summary>Percent of tax that comes on top of every price paid in a shop; 0: prices are as they are paid.</summary>
     public decimal TaxPercent { get; init; }
 
+    /// <summary>The cash there is: then the lines say what is made at most. Null: everything is made, whatever it costs.</summary>
+    public Money? Budget { get; init; }
+
     /// <summary>How much work the search may do.</summary>
     public Effort Effort { get; init; } = Effort.Steady;
 }

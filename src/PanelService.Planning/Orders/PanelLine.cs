@@ -59,6 +59,9 @@ public sealed record PanelLine
     /// <summary>What a comparable ready-made panel costs; null where unknown.</summary>
     public Money? ShopPrice { get; init; }
 
+    /// <summary>What one is worth to the painter where a budget decides; null: its shop price.</summary>
+    public Money? Worth { get; init; }
+
     /// <summary>Whether it may be bought ready-made at <see cref="ShopPrice"/> where that is cheaper for the whole batch.</summary>
     public bool MayBuy { get; init; }
 

@@ -80,6 +80,9 @@ public sealed record Plan
     /// <summary>Formats that what is left is enough for: they cost only the work. Each by itself.</summary>
     public ImmutableArray<SparePanel> CouldStillMake { get; init; } = [];
 
+    /// <summary>What the order's budget is enough for; null where it has none. The plan's order then is of what is made.</summary>
+    public BudgetAnswer? Budget { get; init; }
+
     /// <summary>What the painter should know.</summary>
     public required ImmutableArray<Warning> Warnings { get; init; }
 

@@ -31,6 +31,7 @@ internal sealed class PanelRules : AbstractValidator<PanelRequest>
         RuleFor(p => p.Pack).Must((p, pack) => pack is not > 0 || p.Quantity is null || pack <= p.Quantity)
             .WithMessage("More than the line has panels: at most its quantity goes in a pack.");
         RuleFor(p => p.ShopPrice).Money();
+        RuleFor(p => p.Worth).Money();
         RuleFor(p => p.MayBuy).Must((p, may) => may != true || p.ShopPrice is not null)
             .WithMessage("A panel that may be bought needs its shopPrice: what a comparable ready-made one costs.");
         RuleFor(p => p.ShopPrice).Must((p, price) => price is not null || p.MayBuy != true)

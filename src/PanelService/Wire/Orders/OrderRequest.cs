@@ -60,6 +60,12 @@ internal sealed record OrderRequest : IMeasuredRequest
     /// <summary>Costs of the batch as a whole; at most 100.</summary>
     public IReadOnlyList<OverheadRequest?>? Overheads { get; init; }
 
+    /// <summary>
+    /// Money for the whole shop trip, tax and deliveries included: the lines then say what is made at most, and the panels
+    /// that are worth most together are planned. What is on hand counts nothing. Not together with spares or mayBuy.
+    /// </summary>
+    public decimal? Budget { get; init; }
+
     /// <summary>The shops that charge for getting goods from there; at most 50.</summary>
     public IReadOnlyList<ShopRequest?>? Shops { get; init; }
 

@@ -34,6 +34,7 @@ internal sealed class OrderTranslation(OrderMeasures measures)
             Strength = StrengthTranslation.Settings(request.Strength, measures.Units),
             LabourPerHour = Money(request.Labour?.PerHour),
             Overheads = [.. (request.Overheads ?? []).OfType<OverheadRequest>().Select(o => new Overhead(o.Name ?? "", Money(o.Cost)))],
+            Budget = request.Budget is null ? null : Money(request.Budget),
             Shops = [.. (request.Shops ?? []).OfType<ShopRequest>()
                 .Select(s => new Shop(s.Id!, s.Name, Money(s.Charge), s.FreeFrom is null ? null : Money(s.FreeFrom)))],
             TaxPercent = request.Tax?.Percent ?? 0,
@@ -64,6 +65,7 @@ internal sealed class OrderTranslation(OrderMeasures measures)
         Cradle = line.Cradle ?? false,
         Pack = line.Pack ?? 0,
         ShopPrice = line.ShopPrice is null ? null : Money(line.ShopPrice),
+        Worth = line.Worth is null ? null : Money(line.Worth),
         MayBuy = line.MayBuy ?? false,
     };
 

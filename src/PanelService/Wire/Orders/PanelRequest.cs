@@ -61,6 +61,9 @@ internal sealed record PanelRequest
     /// <summary>Money for a comparable ready-made panel.</summary>
     public decimal? ShopPrice { get; init; }
 
+    /// <summary>Money: what one is worth where a budget decides; null: its shopPrice, and where a line has neither all count by area.</summary>
+    public decimal? Worth { get; init; }
+
     /// <summary>Whether it may be bought ready-made where that is cheaper for the whole batch; needs shopPrice. Default false.</summary>
     public bool? MayBuy { get; init; }
 }

@@ -96,6 +96,9 @@ internal sealed record PlanResponse
     /// <summary>The tally.</summary>
     public required CostResponse Cost { get; init; }
 
+    /// <summary>What the order's budget is enough for; left out where it has none.</summary>
+    public BudgetResponse? Budget { get; init; }
+
     /// <summary>
     /// Formats that what is left is enough for (kept leftovers, unused stock, what was bought beyond need, left liquids):
     /// they cost only the work. Each by itself, had it all that is left.
@@ -157,3 +160,18 @@ internal sealed record FromStockResponse(string Id, int? Count, decimal? Volume)
 /// <param name="Surface">The finish.</param>
 /// <param name="Count">How many, packed with straight cuts.</param>
 internal sealed record SparePanelResponse(string? Mark, decimal Width, decimal Height, Surface Surface, int Count);
+
+/// <summary>What a budget is enough for. The plan is of what is made.</summary>
+/// <param name="Cash">The budget.</param>
+/// <param name="By">"worth": panels count by worth or shop price; "area": a line has neither, and all count by area.</param>
+/// <param name="Worth">What the panels made are worth together: money, or area.</param>
+/// <param name="MostPossible">No choice of panels within the budget is worth more.</param>
+/// <param name="Proven">Whether the two are equal.</param>
+/// <param name="Lines">Per line of the order: how many were wanted, and how many are made.</param>
+internal sealed record BudgetResponse(decimal Cash, string By, decimal Worth, decimal MostPossible, bool Proven, IReadOnlyList<BudgetLineResponse> Lines);
+
+/// <summary>A line of an order with a budget.</summary>
+/// <param name="Mark">Its mark.</param>
+/// <param name="Wanted">How many the order asks for at most.</param>
+/// <param name="Made">How many are made.</param>
+internal sealed record BudgetLineResponse(string Mark, int Wanted, int Made);

@@ -1,3 +1,4 @@
+using PanelService.Planning.Measures;
 using PanelService.Planning.Plans;
 
 namespace PanelService.Wire.Plans;
@@ -38,6 +39,7 @@ internal sealed class PlanTranslation(string id, Plan plan, DrawingLinks drawing
         Surplus = [.. plan.Surplus.Select(one => new SurplusResponse(one.Id, one.SaleUnit, one.Quantity, _numbers.Of(one.Cost), one.Reason))],
         Deliveries = [.. plan.Deliveries.Select(one => new DeliveryResponse(one.Shop.Id, _numbers.Of(one.Goods), _numbers.Of(one.Charge)))],
         Tax = plan.Order.TaxPercent == 0 ? null : new TaxResponse(plan.Order.TaxPercent, _numbers.Of(plan.Tax)),
+        Budget = plan.Budget is null ? null : Budget(plan.Budget),
         CouldStillMake = [.. plan.CouldStillMake.Select(one => new SparePanelResponse(one.Mark, _numbers.Of(one.Width), _numbers.Of(one.Height), one.Surface, one.Count))],
         Cost = new CostTranslation(plan).Write(),
         Warnings = [.. plan.Warnings.Select(w => new WarningResponse(w.Id, w.Text))],
@@ -77,6 +79,18 @@ internal sealed class PlanTranslation(string id, Plan plan, DrawingLinks drawing
         _numbers.Of(use.FromHand),
         [.. use.Bought.Select(b => new ContainerResponse(_numbers.Of(b.Container.Volume), b.Count, _numbers.Of(b.Container.Price)))],
         _numbers.Of(use.Left));
+
+    private BudgetResponse Budget(BudgetAnswer answer)
+    {
+        decimal Worth(long worth) => answer.ByArea ? _numbers.OfSquareMillimetres(worth) : _numbers.Of(new Money(worth));
+        return new(
+            _numbers.Of(answer.Budget),
+            answer.ByArea ? "area" : "worth",
+            Worth(answer.Worth),
+            Worth(answer.MostPossible),
+            answer.Proven,
+            [.. answer.Lines.Select(line => new BudgetLineResponse(line.Mark, line.Wanted, line.Made))]);
+    }
 
     private PurchaseResponse Purchase(Purchase purchase) => new(
         purchase.Id,

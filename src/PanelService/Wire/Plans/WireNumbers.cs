@@ -31,6 +31,8 @@ internal sealed class WireNumbers(Order order)
         return new Money((long)rounded).In(order.Currency.MinorDigits);
     }
 
+    internal decimal OfSquareMillimetres(long area) => Of(Area.FromSquareSteps((Int128)area * Length.StepsPerMillimetre * Length.StepsPerMillimetre));
+
     internal static decimal Figure(decimal figure) => Rounded(figure, Decimals);
 
     internal static decimal? Share(decimal? share) => share is { } part ? Rounded(part, Decimals) : null;
