@@ -73,6 +73,8 @@ public sealed class OrderFaultTests : IClassFixture<RefusingService>
     [InlineData("shops", """[{"id":"a"},{"id":"a"}]""", "shops[1].id", "already the id of a shop at shops[0].id")]
     [InlineData("shops", """[{"id":"a","charge":-1}]""", "shops[0].charge", "0 to 10000000")]
     [InlineData("shops", """[{"id":"a","freeFrom":0.001}]""", "shops[0].freeFrom", "EUR has 2 decimal digits")]
+    [InlineData("budget", "-1", "budget", "0 to 10000000")]
+    [InlineData("panels[0].worth", "1.001", "panels[0].worth", "EUR has 2 decimal digits")]
     [InlineData("tax", "{}", "tax.percent", "Required")]
     [InlineData("tax", """{"percent":101}""", "tax.percent", "from 0 to 100")]
     [InlineData("consumables", "[{}]", "consumables[0].per", "sawMetre")]

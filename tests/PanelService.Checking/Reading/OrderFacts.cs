@@ -45,6 +45,11 @@ internal sealed record OrderFacts
 
     public required IReadOnlyList<ShopFacts> Shops { get; init; }
 
+    /// <summary>The cash there is; then the lines are of what is made, and <see cref="Asked"/> says what was wanted.</summary>
+    public long? Budget { get; init; }
+
+    public IReadOnlyList<AskedFacts> Asked { get; init; } = [];
+
     public required IReadOnlyList<ConsumableFacts> Consumables { get; init; }
 
     public required IReadOnlyList<ToolFacts> Tools { get; init; }
@@ -179,6 +184,9 @@ internal sealed record StripGoodFacts(string Id, long Length, long? Price, long?
 
 /// <summary>How cradles are made.</summary>
 internal sealed record CradleFacts(long Width, long Inset, long SmallestKept);
+
+/// <summary>A line of an order with a budget; area in the document's units.</summary>
+internal sealed record AskedFacts(string Mark, long Quantity, long? Worth, decimal Area);
 
 /// <summary>A remnant.</summary>
 internal sealed record RemnantFacts(string Id, long Width, long Length, long Quantity, long Value);

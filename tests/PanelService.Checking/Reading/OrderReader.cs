@@ -21,12 +21,12 @@ internal static class OrderReader
         long edgeTrim = Length(saw, "edgeTrim") ?? 0;
         string[] marks = [.. plan.GetProperty("panels").EnumerateArray().Select(panel => panel.GetProperty("mark").GetString()!)];
 
-        return new OrderFacts
+        var facts = new OrderFacts
         {
             Units = units,
             Lines =
             [
-                .. order.List("panels").Select((line, i) => Line(line, units, line.Text("mark") ?? marks[i])),
+                .. order.List("panels").Select((line, i) => Line(line, units, line.Text("mark") ?? marks.ElementAtOrDefault(i) ?? "")),
                 .. order.List("wishes").Select(wish => Wish(wish, units)),
             ],
             Boards = order.List("boards").Select(board => Board(board, units, edgeTrim)).ToDictionary(board => board.Id),
@@ -65,8 +65,38 @@ internal static class OrderReader
             PaysLabour = order.Field("labour")?.Field("perHour") is { } pay && pay.GetDecimal() > 0,
         };
 
+        return order.Field("budget") is { } budget ? WithBudget(facts, order, plan, units.Money(budget)) : facts;
+
         long? Length(JsonElement parent, string name) =>
             parent.Field(name) is { } value ? units.OrderLength(value) : null;
+    }
+
+    // What is on hand counts nothing then, and the plan is of what is made: no more of a line than was asked for.
+    private static OrderFacts WithBudget(OrderFacts facts, JsonElement order, JsonElement plan, long budget)
+    {
+        var made = plan.GetProperty("panels").EnumerateArray().ToDictionary(panel => panel.GetProperty("mark").GetString()!, panel => panel.GetProperty("made").GetInt64());
+        string[] told = [.. plan.Field("budget")?.GetProperty("lines").EnumerateArray().Select(line => line.GetProperty("mark").GetString()!) ?? []];
+        var lines = order.List("panels").Select((line, i) => (Json: line, Facts: facts.Lines[i] with { Mark = line.Text("mark") ?? told.ElementAtOrDefault(i) ?? "" })).ToArray();
+        return facts with
+        {
+            Budget = budget,
+            Asked = [.. lines.Select(line => new AskedFacts(
+                line.Facts.Mark,
+                line.Facts.Quantity,
+                line.Json.Field("worth") is { } worth ? facts.Units.Money(worth) : line.Json.Field("shopPrice") is { } price ? facts.Units.Money(price) : null,
+                (decimal)line.Facts.Area / facts.Units.SquareStepsPerArea))],
+            Lines =
+            [
+                .. lines.Select(line => line.Facts).Where(line => made.GetValueOrDefault(line.Mark) > 0)
+                    .Select(line => line with { Quantity = Math.Min(line.Quantity, made[line.Mark]), Wanted = Math.Min(line.Quantity, made[line.Mark]) }),
+                .. facts.Lines.Where(line => line.IsWish),
+            ],
+            Boards = facts.Boards.Values.ToDictionary(board => board.Id, board => board with { Value = 0 }),
+            Cloths = facts.Cloths.Values.ToDictionary(cloth => cloth.Id, cloth => cloth with { Remnants = cloth.Remnants.Values.ToDictionary(remnant => remnant.Id, remnant => remnant with { Value = 0 }) }),
+            Adhesives = facts.Adhesives.Values.ToDictionary(liquid => liquid.Id, liquid => liquid with { Value = 0 }),
+            Primers = facts.Primers.Values.ToDictionary(liquid => liquid.Id, liquid => liquid with { Value = 0 }),
+            Strips = facts.Strips.Values.ToDictionary(strip => strip.Id, strip => strip with { Value = 0 }),
+        };
     }
 
     private static (long A, long B)? Pair(JsonElement parent, string name, Units units) => parent.Field(name) switch

@@ -21,6 +21,8 @@ internal sealed record PlanFacts(
     IReadOnlyDictionary<string, int> Bars,
     BenchFacts? Bench)
 {
+    public BudgetFacts? Budget { get; init; }
+
     /// <summary>How many of a good are on the shopping list.</summary>
     public long Listed(string id, string unit) => Buy.Where(buy => buy.SaleUnit == unit && buy.Id == id).Sum(buy => buy.Quantity);
 
@@ -84,6 +86,9 @@ internal sealed record JobFacts(
 /// <summary>A liquid used.</summary>
 internal sealed record LiquidUseFacts(
     string Id, decimal Needed, decimal FromHand, IReadOnlyList<(decimal Volume, long Count, long Price)> Bought, decimal Left);
+
+/// <summary>What a budget is said to be enough for; worth in minor units, or in the document's areas.</summary>
+internal sealed record BudgetFacts(decimal Worth, decimal MostPossible, bool Proven, IReadOnlyList<(string Mark, long Wanted, long Made)> Lines);
 
 /// <summary>Goods bought beyond what is cut.</summary>
 internal sealed record SurplusFacts(string Id, string SaleUnit, long Quantity, long Cost, string Reason);

@@ -27,7 +27,22 @@ internal sealed class PlanReader(Units units, long sawKerf)
         [.. plan.List("strips").Select(Strip)],
         plan.Field("stripProof") is { } strips ? Proof(strips) : null,
         Bars(plan),
-        plan.Field("benchPlan") is { } bench ? Bench(bench) : null);
+        plan.Field("benchPlan") is { } bench ? Bench(bench) : null)
+    {
+        Budget = plan.Field("budget") is { } budget ? Budget(budget) : null,
+    };
+
+    private BudgetFacts Budget(JsonElement budget)
+    {
+        bool byArea = budget.GetProperty("by").GetString() == "area";
+        decimal Worth(string name) => byArea ? budget.GetProperty(name).GetDecimal() : units.RoughMoney(budget.GetProperty(name));
+        return new BudgetFacts(
+            Worth("worth"),
+            Worth("mostPossible"),
+            budget.GetProperty("proven").GetBoolean(),
+            [.. budget.GetProperty("lines").EnumerateArray().Select(line => (
+                line.GetProperty("mark").GetString()!, line.GetProperty("wanted").GetInt64(), line.GetProperty("made").GetInt64()))]);
+    }
 
     private long Length(JsonElement parent, string name) => units.PlanLength(parent.GetProperty(name));
 

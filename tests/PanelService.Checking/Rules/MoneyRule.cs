@@ -23,7 +23,7 @@ internal static class MoneyRule
         }
 
         CheckSaved(plan.Cost, findings);
-        return findings.All.Concat(SharesRule.Check(order, plan)).Concat(WearRule.Check(order, plan)).Concat(ShopRule.Check(order, plan));
+        return findings.All.Concat(SharesRule.Check(order, plan)).Concat(WearRule.Check(order, plan)).Concat(ShopRule.Check(order, plan)).Concat(BudgetRule.Check(order, plan));
     }
 
     private static long Sum(PlanFacts plan, params string[] parts) =>

@@ -201,6 +201,7 @@ public sealed class PlanCheckerTests
     [InlineData("consumables", """[{"per":"sawFoot","price":12,"lasts":40}]""", Rule.Money)]
     [InlineData("consumables", """[{"per":"clothMetre","price":12,"lasts":40}]""", Rule.Money)]
     [InlineData("consumables", """[{"per":"panel","price":1,"lasts":10}]""", Rule.Money)]
+    [InlineData("budget", "100", Rule.Money)]
     [InlineData("boards[0].priceFrom", """[{"count":2,"price":2.5}]""", Rule.Money)]
     [InlineData("boards[0].priceFrom", """[{"count":1,"price":5.5}]""", Rule.Supply)]
     [InlineData("cloths[0].sale.priceFrom", """[{"count":2,"price":4}]""", Rule.Money)]

@@ -39,6 +39,7 @@ internal sealed class RandomOrder
         AddWear(root);
         AddPrices(root);
         AddHandling(root);
+        AddBudget(root);
         root["effort"] = "quick";
         AddCradles(root);
         AddBench(root);
@@ -368,6 +369,23 @@ internal sealed class RandomOrder
         if (Chance(15))
         {
             AddShops(root);
+        }
+    }
+
+    // Enough for one panel of any order drawn here; rarely, since every choice of panels takes plans of its own.
+    private void AddBudget(JsonObject root)
+    {
+        if (!Chance(2))
+        {
+            return;
+        }
+
+        root["budget"] = Money(40000, 90000);
+        foreach (var panel in root["panels"]!.AsArray().Select(panel => panel!.AsObject()))
+        {
+            panel.Remove("spares");
+            panel.Remove("mayBuy");
+            Maybe(panel, 60, "worth", () => Money(100, 3000));
         }
     }
 
