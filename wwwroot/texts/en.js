@@ -140,7 +140,9 @@ export default {
   },
   tally: {
     each: 'each', area: 'by area alone', shop: 'in the shop', saved: 'saved', areaHint: 'price × the panel’s area ÷ the sheet’s: the pencil’s figure, without waste',
-    part: { board: 'board', cloth: 'cloth', adhesive: 'glue', primer: 'ground', strips: 'strips', ready: 'ready-made', labour: 'work', overheads: 'other', consumables: 'consumables', tools: 'tools' },
+    part: { board: 'board', cloth: 'cloth', adhesive: 'glue', primer: 'ground', strips: 'strips', ready: 'ready-made', delivery: 'delivery', labour: 'work', overheads: 'other', consumables: 'consumables', tools: 'tools' },
+    curve: 'Made several times over', still: 'What is left is enough, for nothing but the work, for', or: ', or ',
+    budget: (/** @type {string} */ cash, /** @type {string} */ lines) => `With ${cash}: ${lines}.`, budgetProven: 'No other choice is worth more.', budgetOpen: 'Another choice may be worth more.',
     total: 'In all', sum: (/** @type {string} */ used, /** @type {string} */ back, /** @type {string} */ cash) => `This batch uses ${used}. ${back} goes back on the rack. The shops get ${cash}.`,
     savedAll: (/** @type {string} */ money, /** @type {string} */ share) => `Against the shop that saves ${money}, ${share}.`, dearer: (/** @type {string} */ money) => `The shop would be ${money} cheaper.`,
     waste: (/** @type {string} */ dust, /** @type {string} */ trim, /** @type {string} */ scrap) => `Of the board, ${dust} turn to dust, ${trim} go as edge trim and ${scrap} are too small to keep.`,

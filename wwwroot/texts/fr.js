@@ -135,7 +135,9 @@ export default {
   },
   tally: {
     each: 'pièce', area: 'à la surface seule', shop: 'en magasin', saved: 'gagnés', areaHint: 'prix × surface du panneau ÷ celle de la plaque : le calcul au crayon, sans les pertes',
-    part: { board: 'panneau', cloth: 'toile', adhesive: 'colle', primer: 'enduit', strips: 'tasseaux', ready: 'tout fait', labour: 'travail', overheads: 'autres', consumables: 'consommables', tools: 'outils' },
+    part: { board: 'panneau', cloth: 'toile', adhesive: 'colle', primer: 'enduit', strips: 'tasseaux', ready: 'tout fait', delivery: 'livraison', labour: 'travail', overheads: 'autres', consumables: 'consommables', tools: 'outils' },
+    curve: 'La même série plusieurs fois', still: 'Ce qui reste suffit, sans autre frais que le travail, pour', or: ', ou ',
+    budget: (cash, lines) => `Avec ${cash} : ${lines}.`, budgetProven: 'Aucun autre choix ne vaut plus.', budgetOpen: 'Un autre choix peut valoir plus.',
     total: 'En tout', sum: (used, back, cash) => `Cette série consomme ${used}. ${back} retournent au casier. Les magasins reçoivent ${cash}.`,
     savedAll: (money, share) => `Par rapport au magasin, ${money} de gagnés, soit ${share}.`, dearer: (money) => `Le magasin serait moins cher de ${money}.`,
     waste: (dust, trim, scrap) => `Du panneau, ${dust} partent en sciure, ${trim} en rives et ${scrap} sont trop petits pour être gardés.`,

@@ -4,6 +4,7 @@
 import { parts, waste } from '../model/plan.js';
 import { t } from '../texts/index.js';
 import { h, svg } from './dom.js';
+import { figure } from './drawing.js';
 
 const BAR = 100;
 
@@ -17,7 +18,33 @@ export function tally({ plan, numbers }) {
     h('p', {}, t.tally.sum(numbers.money(cost.used), numbers.money(cost.backOnRack), numbers.money(cost.cash))),
     ...against(cost, numbers),
     ...wasted(plan, numbers),
+    ...within(plan, numbers),
+    ...stillMake(plan, numbers),
+    curve(plan),
   ];
+}
+
+/** What a budget was enough for. @param {any} plan @param {import('../model/numbers.js').Numbers} numbers */
+function within(plan, numbers) {
+  if (!plan.budget) return [];
+  const lines = plan.budget.lines.map((/** @type {any} */ line) => `${line.mark} ${line.made} ${t.make.of} ${line.wanted}`);
+  return [h('p', {}, t.tally.budget(numbers.money(plan.budget.cash), lines.join(', ')), ' ', plan.budget.proven ? t.tally.budgetProven : t.tally.budgetOpen)];
+}
+
+/** Formats that what is left is enough for. @param {any} plan @param {import('../model/numbers.js').Numbers} numbers */
+function stillMake(plan, numbers) {
+  const spare = (plan.couldStillMake ?? []).slice(0, 8);
+  if (spare.length === 0) return [];
+  const formats = spare.map((/** @type {any} */ one) => `${one.count} × ${numbers.size(one.width, one.height)} ${t.surfaces[/** @type {'bare'} */ (one.surface)]}`);
+  return [h('p', {}, t.tally.still, ' ', formats.join(t.tally.or), '.')];
+}
+
+/** The order made several times over, drawn when it is asked for: every point is a plan of its own. @param {any} plan */
+function curve(plan) {
+  const details = h('details', { class: 'curve', ontoggle: () => {
+    if (details.open && details.childElementCount === 1) details.append(figure(`/api/plans/${plan.id}/batch-curve.svg?upTo=8`, t.tally.curve, undefined));
+  } }, h('summary', {}, t.tally.curve));
+  return details;
 }
 
 /** One format: what one costs beside the shop's price, as bars to one scale, and where the money goes. */
