@@ -27,7 +27,7 @@ function strength({ plan, numbers }) {
   const words = t.morning.strength;
   return [
     h('h3', {}, words.head),
-    h('div', { class: 'tolerances' }, h('table', {},
+    h('div', { class: 'strength', tabindex: 0, role: 'group', 'aria-label': words.head }, h('table', {},
       h('thead', {}, h('tr', {}, ...words.columns.map((name) => h('th', { scope: 'col' }, name)))),
       h('tbody', {}, ...plan.strength.map((/** @type {any} */ one) => h('tr', {},
         h('th', { scope: 'row' }, one.mark), h('td', {}, numbers.weight(one.weight)), h('td', {}, numbers.fine(one.sagUnderHand)), h('td', {}, numbers.fine(one.allowed)),
