@@ -24,7 +24,7 @@ internal sealed class CutDrafter(FinishedPlan finished, ImmutableArray<Spoiling>
     internal CutDraft Draft() => new(
         [.. DeclaredBoards(), .. DeclaredRemnants(), .. DeclaredLiquids(), .. DeclaredStrips()],
         [.. TakenBoards(), .. TakenRemnants(), .. TakenLiquids(), .. TakenStrips()],
-        [.. KeptBoards(), .. KeptCloth(), .. LeftLiquids(), .. KeptStrips()],
+        [.. KeptBoards(), .. BeyondBoards(), .. KeptCloth(), .. BeyondCloth(), .. LeftLiquids(), .. KeptStrips()],
         [.. FinishedPanels()]);
 
     private IEnumerable<Declaration> DeclaredBoards() =>
@@ -101,6 +101,21 @@ internal sealed class CutDrafter(FinishedPlan finished, ImmutableArray<Spoiling>
             GoodOf(board) with { Width = alike.Key.Width, Height = alike.Key.Height, EdgeTrim = Length.Zero },
             alike.Sum(),
             alike.Key.Value);
+
+    // Bought beyond what is cut, because that was cheaper: whole goods, at what they cost.
+    private IEnumerable<StockDraft> BeyondBoards() =>
+        from surplus in _plan.Surplus
+        where surplus.SaleUnit == SaleUnit.Sheet
+        select Heap(StockSort.Board, GoodOf(_order.Boards.First(board => board.Id == surplus.Id)), surplus.Quantity, surplus.UnitPrice);
+
+    private IEnumerable<StockDraft> BeyondCloth() =>
+        from surplus in _plan.Surplus
+        where surplus.SaleUnit is SaleUnit.Step or SaleUnit.Roll
+        let cloth = _order.Cloths.First(cloth => cloth.Id == surplus.Id)
+        let usable = cloth.Width - (cloth.Selvedge * 2)
+        select cloth.Sale is SaleByLength length
+            ? Heap(StockSort.Remnant, GoodOf(cloth, usable, length.Step * surplus.Quantity), 1, surplus.Cost)
+            : Heap(StockSort.Remnant, GoodOf(cloth, usable, ((SaleByRoll)cloth.Sale!).Length), surplus.Quantity, surplus.UnitPrice);
 
     private IEnumerable<StockDraft> KeptCloth() =>
         from layout in _plan.Cloth
