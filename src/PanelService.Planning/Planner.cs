@@ -55,26 +55,22 @@ public static class Planner
         return Shortage.Of(order, choice.Best);
     }
 
-    /// <summary>The sheets as the engine's patterns lay them out, before the saw run is planned: what the benchmark measures that step against.</summary>
-    internal static ImmutableArray<SheetLayout> FirstSheets(Order order)
+    /// <summary>The sheets as the engine's patterns lay them out, and the step that makes the saw run of them: for the benchmark of that step.</summary>
+    internal static (ImmutableArray<SheetLayout> First, Func<SawPlan> Step) SawStep(Order order)
     {
         var best = BatchPlanner.Cheapest(order, new Search(null, default, default)).Best;
         var batch = best with { Boards = BoardPlanner.Gather(order, best.Boards, default) };
-        return SheetLayoutMaker.Make(
-            order.Saw, Layouts.Of(batch.Boards, SizesOf(order, batch), order.Saw.Kerf), PanelResults.Marks(order));
+        var sizes = JointChoice.Grown(order, batch);
+        var first = SheetLayoutMaker.Make(order.Saw, Layouts.Of(batch.Boards, sizes, order.Saw.Kerf), PanelResults.Marks(order));
+        return (first, () => JointChoice.Make(order, batch, sizes, default).Saw);
     }
 
     private static Plan Write(Order asked, BatchChoice choice, CancellationToken cancellation)
     {
         var (order, batch, surplus) = Purchases.Of(asked, choice);
-        var sizes = SizesOf(order, batch);
-        var filled = WishPlanner.Fill(order, new FilledBatch(
-            Layouts.Of(batch.Boards, sizes, order.Saw.Kerf),
-            Layouts.Of(batch.Cloth, sizes, order.Bench),
-            batch.Liquids.Uses,
-            Counts: []));
+        var sizes = JointChoice.Grown(order, batch);
+        var (filled, saw) = JointChoice.Make(order, batch, sizes, cancellation);
         var marks = PanelResults.Marks(order);
-        var saw = SawRunPlanner.Plan(order.Saw, SheetLayoutMaker.Make(order.Saw, filled.Boards, marks), cancellation);
         var sheets = saw.Sheets;
         var goods = new Goods(
             order,
@@ -120,10 +116,4 @@ public static class Planner
 
     private static Proof WithTopUps(Proof proof, BatchChoice choice, params ReadOnlySpan<SaleUnit> units) =>
         proof with { Spent = proof.Spent + Purchases.CostOf(choice.TopUps, units) };
-
-    private static ImmutableArray<CutSize> SizesOf(Order order, Batch batch) => SizeGrower.Grow(
-        CutSizes.Smallest(order),
-        CutSizes.Nominal(order),
-        batch.Boards.Rooms(order.Saw.Kerf).Concat(batch.Cloth.Rooms(order.Bench)),
-        SizeGrower.Tape(order.Units));
 }

@@ -100,6 +100,15 @@ internal sealed class Model
     /// <param name="piece">The piece.</param>
     public int TypeOf(int piece) => _typeOf[piece];
 
+    /// <summary>A block of the problem's pieces as a block of types.</summary>
+    /// <param name="block">The block; every piece in it fits some stock.</param>
+    public Block ToTypes(Block block) => block switch
+    {
+        StackBlock stack => stack with { Parts = [.. stack.Parts.Select(ToTypes)] },
+        PieceBlock piece => new PieceBlock(_typeOf[piece.Piece], piece.Turned != _swapped[piece.Piece]),
+        _ => throw new InvalidOperationException("Blocks are a closed family."),
+    };
+
     /// <summary>Per piece of the problem what is known of its type; 0 where the piece fits nothing.</summary>
     /// <param name="perType">What is known.</param>
     public ImmutableArray<long> ByPiece(long[] perType) => [.. _typeOf.Select(type => type < 0 ? 0 : perType[type])];

@@ -77,6 +77,9 @@ internal sealed class PlanSearch
     /// <summary>Pieces no plan found so far has a place for.</summary>
     public int Missing { get; private set; } = int.MaxValue;
 
+    /// <summary>Every pattern it came by.</summary>
+    public IReadOnlyList<Column> Columns => _pool.Columns;
+
     /// <summary>What the bound rests on.</summary>
     public BoundProof Proof => _proof.ToProof(_relaxation.Inequalities, _box);
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PanelService.Cutting;
 using PanelService.Cutting.Leftovers;
+using PanelService.Cutting.Settings;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Prices;
@@ -70,8 +71,26 @@ internal static class BoardPlanner
             : plan with
             {
                 Patterns = PatternsOf(gathered, cut.Stocks),
+                Cut = cut with { Result = gathered },
                 Outcome = plan.Outcome with { StoppedEarly = plan.Outcome.StoppedEarly || gathered.StoppedEarly },
             };
+    }
+
+    /// <summary>The same boards cut in other patterns, where those take fewer sizes.</summary>
+    /// <param name="plan">A whole plan without ready-made panels.</param>
+    /// <param name="cancellation">Ends the search.</param>
+    /// <returns>Another plan of the same price; <paramref name="plan"/> itself where none was found.</returns>
+    public static BoardPlan AtFewSizes(BoardPlan plan, CancellationToken cancellation)
+    {
+        if (plan.Cut is not { } cut || cut.Stocks.Any(stock => stock.First is not null))
+        {
+            return plan;
+        }
+
+        var other = FewSizesPlanner.Find(cut.Task.Problem, cut.Result, cancellation);
+        return ReferenceEquals(other, cut.Result) || !LimitedBoards.CanCut(other, cut.Stocks, cut.Task.Problem)
+            ? plan
+            : plan with { Patterns = PatternsOf(other, cut.Stocks) };
     }
 
     private static PatternUse WithFewFirstCuts(Order order, BoardCut cut, PatternUse use, CancellationToken cancellation) =>

@@ -3,7 +3,6 @@ using PanelService.Planning;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Plans;
-using PanelService.Planning.SawRun;
 
 namespace PanelService.Benchmarks.Running;
 
@@ -21,9 +20,9 @@ public static class SawRunner
     private static Measurement Measure(CuttingCase one, Options options)
     {
         var order = OrderOf(one) with { Effort = options.Effort };
-        var first = Planner.FirstSheets(order);
+        var (first, step) = Planner.SawStep(order);
         int before = FirstFoundRun.Settings(first);
-        var (plan, cpu, clock) = Timing.Of(() => SawRunPlanner.Plan(order.Saw, first, default));
+        var (plan, cpu, clock) = Timing.Of(step);
         return new Measurement(one.Group, one.Name, plan.Proof.Settings, plan.Proof.LeastPossible, cpu, clock)
         {
             Known = (long)Math.Floor(before * 0.6),
