@@ -29,6 +29,8 @@ public sealed class DoorTests(Studio studio)
         string code = string.Concat((await said.TextContentAsync())!.Split("and type")[1].Split(',')[0].Where(char.IsDigit));
 
         IPage phone = await studio.OpenAsync(address, 390, 844);
+        await phone.Locator("#join-code").WaitForAsync();
+        Assert.Empty(await phone.FaultsAsync("the door"));
         await phone.Locator("#join-code").FillAsync(code == "000000" ? "111111" : "000000");
         await phone.Keyboard.PressAsync("Enter");
         await Assertions.Expect(phone.Locator("#join-said")).ToContainTextAsync("Those do not work");

@@ -1,14 +1,15 @@
-using System.Text;
-using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 
 namespace PanelService.Browser.Tests;
 
 /// <summary>The page's weight, where it comes from, and how it lies on paper.</summary>
 [Collection(StudioGroup.Name)]
-public sealed partial class PaperTests(Studio studio)
+public sealed class PaperTests(Studio studio)
 {
     private const int MostBytes = 150_000;
+
+    /// <summary>In points: the margins of 12 mm, less what a letter's side may take.</summary>
+    private const double LeastMargin = 30;
 
     [BrowserFact]
     public async Task The_page_weighs_little_and_comes_from_one_host()
@@ -43,25 +44,42 @@ public sealed partial class PaperTests(Studio studio)
         await page.Context.CloseAsync();
     }
 
+    // ISO 216 and ANSI/ASME Y14.1, in points of 1/72 in.
     [BrowserTheory]
-    [InlineData("A4")]
-    [InlineData("Letter")]
-    public async Task Every_drawing_prints_whole_on_a_page(string paper)
+    [InlineData("A4", 595.3, 841.9)]
+    [InlineData("Letter", 612, 792)]
+    public async Task The_ticket_prints_by_days_with_every_drawing_whole_on_a_page(string paper, double width, double height)
     {
         IPage page = await studio.VisitAsync();
         await page.PlanAsync();
+        string cash = await page.Locator(".proof .cash").TextContentAsync() ?? "";
+        string[] days = [.. await page.Locator(".days h2").AllTextContentsAsync()];
+        string[] captions = [.. (await page.Locator("figure[data-sheet] figcaption").AllTextContentsAsync()).Select(text => text.Split(',')[0])];
+
+        IReadOnlyList<Printed> pages = Printed.Read(await page.PdfAsync(new PagePdfOptions { Format = paper }));
+
         int drawings = await page.Locator("figure svg.drawing").CountAsync();
-        await page.EmulateMediaAsync(new PageEmulateMediaOptions { Media = Media.Print });
+        Assert.InRange(pages.Count, drawings + 4, drawings + 10);
+        Assert.All(pages, one => Assert.InRange(one.Width, width - 1, width + 1));
+        Assert.All(pages, one => Assert.InRange(one.Height, height - 1, height + 1));
+        Assert.All(pages, one => Assert.True(one.Text.Length > 20, "A page came out empty."));
+        Assert.All(pages, one => Assert.True(Math.Min(one.Left, Math.Min(one.Right, one.Bottom)) > LeastMargin, $"Something stands outside the margins: {one.Text[..40]}"));
+        Assert.Contains(Printed.Close(cash), pages[0].Text, StringComparison.Ordinal);
+        Assert.DoesNotContain(pages, one => one.Text.Contains(Printed.Close("Plan it again"), StringComparison.Ordinal));
 
-        double tallest = await page.EvaluateAsync<double>("() => Math.max(...[...document.querySelectorAll('figure svg.drawing')].map((s) => s.getBoundingClientRect().height)) / 96 * 25.4");
-        byte[] pdf = await page.PdfAsync(new PagePdfOptions { Format = paper });
+        // The days come in their order, and those with work of their own begin a page.
+        int[] begins = [.. days.Select(day => pages.ToList().FindIndex(one => one.Text.Contains(Printed.Close(day), StringComparison.Ordinal)))];
+        Assert.DoesNotContain(-1, begins);
+        Assert.Equal(begins.Order(), begins);
+        Assert.All([1, 2, 4], day => Assert.InRange(pages[begins[day]].Text.IndexOf(Printed.Close(days[day]), StringComparison.Ordinal), 0, 2));
 
-        // Letter is the lower one: 279.4 mm less two margins of 12 and a line for the caption.
-        Assert.InRange(tallest, 50, 245);
-        Assert.InRange(PdfPage().Count(Encoding.Latin1.GetString(pdf)), drawings + 2, drawings + 12);
+        // A drawing ends with its title block: where that stands on the page of the caption, nothing was cut off or broken.
+        for (int i = 0; i < captions.Length; i++)
+        {
+            Printed one = Assert.Single(pages, p => p.Text.Contains(Printed.Close(captions[i]), StringComparison.Ordinal));
+            Assert.Contains(Printed.Close($"Sheet {i + 1} of {captions.Length}"), one.Text, StringComparison.Ordinal);
+        }
+
         await page.Context.CloseAsync();
     }
-
-    [GeneratedRegex(@"/Type\s*/Page\b")]
-    private static partial Regex PdfPage();
 }

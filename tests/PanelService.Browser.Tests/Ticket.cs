@@ -23,6 +23,10 @@ internal static class Ticket
         await page.WaitForFunctionAsync("() => { const places = [...document.querySelectorAll('figure .drawing-place')]; return places.length > 0 && places.every((p) => p.querySelector('svg')); }");
     }
 
+    /// <summary>Opens every fold, and has drawings out of view painted too.</summary>
+    public static Task OpenEverythingAsync(this IPage page) => page.EvaluateAsync(
+        "() => { document.querySelectorAll('details').forEach((d) => { d.open = true; }); document.querySelectorAll('.figure').forEach((f) => { f.style.contentVisibility = 'visible'; }); }");
+
     /// <summary>Whether the page is wider than the window.</summary>
     public static Task<bool> OverflowsAsync(this IPage page) =>
         page.EvaluateAsync<bool>("() => document.documentElement.scrollWidth > window.innerWidth");

@@ -27,7 +27,7 @@ export function standAtSaw(props, sheets, tick) {
   const close = h('button', { type: 'button', class: 'quiet', onclick: () => dialog.close() }, t.saw.close);
   const dialog = h('dialog', { class: 'large stand', 'aria-labelledby': 'stand-head', onclose: end, onkeydown: keys },
     h('div', { class: 'large-bar' }, h('strong', { id: 'stand-head' }, t.saw.run), place, close),
-    h('div', { class: 'stand-step', 'aria-live': 'polite' }, size, cuts, cautions, pictures),
+    h('div', { class: 'stand-step', role: 'group', tabindex: 0, 'aria-live': 'polite', 'aria-labelledby': 'stand-head' }, size, cuts, cautions, pictures),
     h('div', { class: 'stand-bar' }, back, next));
   const awake = stayAwake();
 
