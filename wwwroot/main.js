@@ -5,7 +5,7 @@ import * as catalogue from './api/catalogue.js';
 import * as plans from './api/plans.js';
 import * as shelf from './api/shelf.js';
 import * as studio from './api/studio.js';
-import { changesOf, gainOf } from './model/changes.js';
+import { against, best, changesOf, gainOf } from './model/changes.js';
 import { formatByName, seriesOf } from './model/formats.js';
 import { numbers } from './model/numbers.js';
 import { addLine, changeUnits, emptyOrder, freeMark, fromWire, keyed, put, at, toWire } from './model/order.js';
@@ -29,7 +29,7 @@ import { mountYields } from './view/yields.js';
 const EXAMPLE = 'tern-island';
 
 /** Planning that took longer than this is not repeated unasked. */
-const SHORT_MILLISECONDS = 2500;
+const SHORT_MILLISECONDS = 5000;
 
 /** What can go wrong before there is a page: no service. */
 const orElse = (/** @type {Promise<any>} */ wanted, /** @type {any} */ instead) => wanted.catch((fault) => {
@@ -49,8 +49,8 @@ const first = remembered ?? {
 
 let kept = true;
 const store = createStore(first, (state) => { kept = shelf.keep(state); });
-/** @type {{ busy: boolean, progress: any, problem: any, address: string, wish: AbortController | null }} */
-const work = { busy: false, progress: null, problem: null, address: '', wish: null };
+/** @type {{ busy: boolean, away: boolean, progress: any, problem: any, address: string, wish: AbortController | null }} */
+const work = { busy: false, away: false, progress: null, problem: null, address: '', wish: null };
 /** @type {{ found: any[], wish: AbortController | null }} */
 const made = { list: /** @type {any[]} */ ([]) };
 const tries = { found: [], wish: null };
@@ -82,19 +82,23 @@ async function go() {
   tries.wish?.abort();
   tries.found = [];
   const begun = performance.now();
-  Object.assign(work, { busy: true, progress: null, problem: null, address: '', wish: new AbortController() });
+  Object.assign(work, { busy: true, away: false, progress: null, problem: null, address: '', wish: new AbortController() });
   render();
   try {
     const plan = await plans.plan(order, {
       signal: /** @type {AbortController} */ (work.wish).signal,
       onStart: (address) => { work.address = address; render(); },
       onProgress: (progress) => { work.progress = progress; render(); },
+      onAway: (away) => { if (away !== work.away) { work.away = away; render(); } },
     });
-    store.change('plan', (state) => Object.assign(state, { plan: { document: plan, order, address: `/api/plans/${plan.id}` }, ticks: {} }));
+    const last = store.state().plan?.document;
+    store.change('plan', (state) => Object.assign(state, { plan: { document: plan, order, address: `/api/plans/${plan.id}`, did: last ? against(last, plan) : null }, ticks: {} }));
     done();
     void listPlans();
     if (performance.now() - begun < SHORT_MILLISECONDS) void tryChanges(plan);
   } catch (fault) {
+    // Somebody did not want to wait for the service any longer.
+    if (work.wish?.signal.aborted) return;
     if (!(fault instanceof plans.Refused)) throw fault;
     work.problem = fault.problem;
   } finally {
@@ -102,6 +106,17 @@ async function go() {
     render();
   }
   if (work.problem) places.problem.querySelector('h3')?.focus();
+}
+
+/** Ends the search and keeps the best so far; where nobody answers, ends the wait. */
+async function stop() {
+  if (work.away) return work.wish?.abort();
+  try {
+    await plans.stop(work.address);
+  } catch (fault) {
+    // Gone, or done already: the search tells of both itself.
+    if (!(fault instanceof plans.Refused)) throw fault;
+  }
 }
 
 /** Plans the order again with one thing other, one after the other, where planning is quick. @param {any} before */
@@ -189,12 +204,12 @@ function props() {
     shelf: { order, numbers: format, fromShelf: order.fromShelf === true, setFromShelf: (/** @type {boolean} */ on) => store.change('from shelf', (state) => { state.order.fromShelf = on; }) },
     wishes: { ...base, freeMark: () => freeMark(order) },
     act: {
-      ...work, canStop: work.address !== '', stop: () => void plans.stop(work.address), go, panels, hasPlan: plan !== null, stale, numbers: format,
+      ...work, canStop: work.address !== '', stop, go, panels, hasPlan: plan !== null, stale, numbers: format,
       said: plan ? t.act.done(numbers(plan.document.units, plan.document.currency, decimals).money(plan.document.cost.cash)) : '',
     },
-    changes: { found: stale ? [] : tries.found, numbers: format, use: useChange },
+    changes: { found: stale ? [] : best(tries.found), numbers: format, use: useChange },
     days: plan && {
-      plan: plan.document, order: plan.order, address: plan.address, ticks: { ...ticks }, decimals, numbers: numbers(plan.document.units, plan.document.currency, decimals),
+      plan: plan.document, order: plan.order, address: plan.address, did: plan.did ?? null, ticks: { ...ticks }, decimals, numbers: numbers(plan.document.units, plan.document.currency, decimals),
       openOrder: (/** @type {any} */ document) => open(fromWire(document)),
       tick: (/** @type {string} */ name, /** @type {boolean} */ ticked) => store.change('tick', (state) => { state.ticks[name] = ticked; }),
     },

@@ -29,6 +29,8 @@ scope.addEventListener('fetch', (event) => {
   const { request } = event;
   const address = new URL(request.url);
   if (request.method !== 'GET' || address.origin !== location.origin || address.pathname.endsWith('/progress')) return;
+  // News of a search under way is never old news.
+  if (request.cache === 'no-store') return;
   event.respondWith(answer(request));
 });
 

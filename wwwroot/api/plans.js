@@ -7,27 +7,78 @@
  * @typedef {{ spent: number | null, leastPossible: number | null }} Progress
  */
 
+import { whole } from '../model/plan.js';
 import { JSON_TYPE, Refused, ask, parsed } from './http.js';
 
 export { Refused };
 
 const POLL_MILLISECONDS = 400;
 
+/** How long to leave a service alone that did not answer. */
+const AWAY_MILLISECONDS = 2000;
+
+const UNKNOWN = 404;
+
+/** @typedef {{ onStart: (id: string) => void, onProgress: (progress: Progress) => void, onAway: (away: boolean) => void, signal: AbortSignal }} Watch */
+
 /**
- * @param {any} order as the wire wants it
- * @param {{ onStart: (id: string) => void, onProgress: (progress: Progress) => void, signal: AbortSignal }} watch
+ * Asks until there is a plan: a service that goes away in the middle is waited for, and one that comes back without
+ * the search (it was restarted) is asked for the same plan again.
+ * @param {any} order as the wire wants it @param {Watch} watch
  * @returns {Promise<any>} the plan
  */
 export async function plan(order, watch) {
+  let found = await begun(order, watch);
+  while (typeof found === 'string') found = await followed(found, watch) ?? await patient(() => begun(order, watch), watch);
+  return found;
+}
+
+/** Asks for a plan. @param {any} order @param {Watch} watch @returns {Promise<any>} the plan, or the address where it will be */
+async function begun(order, watch) {
   const response = await ask('/api/plans', {
     method: 'POST', body: JSON.stringify(order), headers: { ...JSON_TYPE, Prefer: 'respond-async' }, signal: watch.signal,
   });
-  if (response.status !== 202) return response.json();
+  if (response.status !== 202) return whole(await response.json());
   const address = response.headers.get('Location') ?? `/api/plans/${(await response.json()).id}`;
   watch.onStart(address);
-  await finished(address, watch);
-  return read(address);
+  return address;
 }
+
+/** Watches a search to its end. @param {string} address @param {Watch} watch @returns {Promise<any>} the plan; null where the service no longer knows of it */
+async function followed(address, watch) {
+  try {
+    await finished(address, watch);
+    return await patient(() => read(address), watch);
+  } catch (fault) {
+    if (!(fault instanceof Refused) || fault.problem.status !== UNKNOWN) throw fault;
+    return null;
+  }
+}
+
+/** Tries again for as long as nobody answers. @template T @param {() => Promise<T>} what @param {Watch} watch @returns {Promise<T>} */
+async function patient(what, watch) {
+  for (;;) {
+    try {
+      const answer = await what();
+      watch.onAway(false);
+      return answer;
+    } catch (fault) {
+      if (!(fault instanceof Refused) || fault.problem.title !== 'unreachable') throw fault;
+      watch.onAway(true);
+    }
+    await pause(AWAY_MILLISECONDS, watch.signal);
+  }
+}
+
+/** @param {number} milliseconds @param {AbortSignal} signal ends the wait with its reason */
+const pause = (milliseconds, signal) => new Promise((resolve, reject) => {
+  const end = () => reject(signal.reason);
+  signal.addEventListener('abort', end, { once: true });
+  setTimeout(() => {
+    signal.removeEventListener('abort', end);
+    resolve(undefined);
+  }, milliseconds);
+});
 
 /** A plan of something merely tried: waited for, then dropped. @param {any} order @param {AbortSignal} signal */
 export async function tried(order, signal) {
@@ -37,7 +88,7 @@ export async function tried(order, signal) {
 }
 
 /** A plan by its address. @param {string} address */
-export const read = async (address) => settled(await (await ask(address)).json());
+export const read = async (address) => whole(settled(await (await ask(address)).json()));
 
 /** Ends the search and keeps the best plan so far. @param {string} address */
 export const stop = (address) => ask(`${address}/stop`, { method: 'POST' });
@@ -61,7 +112,7 @@ function settled(document) {
 /**
  * Waits for the end, by events where they come, else by asking again.
  * @param {string} address
- * @param {{ onProgress: (progress: Progress) => void, signal: AbortSignal }} watch
+ * @param {Watch} watch
  */
 async function finished(address, watch) {
   try {
@@ -74,7 +125,7 @@ async function finished(address, watch) {
 
 class EventsLost extends Error {}
 
-/** @param {string} address @param {{ onProgress: (progress: Progress) => void, signal: AbortSignal }} watch */
+/** @param {string} address @param {Watch} watch */
 function byEvents(address, watch) {
   return new Promise((resolve, reject) => {
     const events = new EventSource(`${address}/progress`);
@@ -95,12 +146,12 @@ function byEvents(address, watch) {
   });
 }
 
-/** @param {string} address @param {{ onProgress: (progress: Progress) => void, signal: AbortSignal }} watch */
+/** @param {string} address @param {Watch} watch */
 async function byAsking(address, watch) {
   for (;;) {
-    const news = await (await ask(address, { signal: watch.signal })).json();
+    const news = await patient(async () => (await ask(address, { signal: watch.signal, cache: 'no-store' })).json(), watch);
     if (news.state !== 'planning') return;
     watch.onProgress(news);
-    await new Promise((resolve) => setTimeout(resolve, POLL_MILLISECONDS));
+    await pause(POLL_MILLISECONDS, watch.signal);
   }
 }

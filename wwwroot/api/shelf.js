@@ -1,6 +1,8 @@
 // @ts-check
 /** What the browser keeps: the order, the last plan, ticks. Storage may be full or forbidden: then nothing is kept, and the page says so. */
 
+import { whole } from '../model/plan.js';
+
 const TICKET = 'panel-service.ticket.1';
 const PLAN = 'panel-service.plan.1';
 
@@ -11,7 +13,8 @@ let keptPlan = null;
 export function recall() {
   try {
     const ticket = JSON.parse(localStorage.getItem(TICKET) ?? 'null');
-    return ticket && { ...ticket, plan: JSON.parse(localStorage.getItem(PLAN) ?? 'null') };
+    const plan = JSON.parse(localStorage.getItem(PLAN) ?? 'null');
+    return ticket && { ...ticket, plan: plan && { ...plan, document: whole(plan.document) } };
   } catch (fault) {
     if (fault instanceof SyntaxError || fault instanceof DOMException) return null;
     throw fault;

@@ -10,6 +10,7 @@ import { readLength, SIGN } from './measures.js';
 import { t } from '../texts/index.js';
 
 const MOST_LINES = 4;
+const MOST_SHOWN = 4;
 const THIN_BLADE = 2.38125;
 const UNDER = 1.5875;
 
@@ -31,6 +32,22 @@ export function changesOf(order) {
   ];
 }
 
+/** The best of those found: what saves most first, then what is free. @template {{ saved: number }} F @param {F[]} found @returns {F[]} */
+export const best = (found) => [...found].sort((a, b) => b.saved - a.saved).slice(0, MOST_SHOWN);
+
+/** How many sheets a plan cuts. @param {any} plan @returns {number} */
+const sheetsOf = (plan) => plan.sheets.reduce((/** @type {number} */ sum, /** @type {any} */ s) => sum + s.copies, 0);
+
+/**
+ * What another plan of the same ticket does against the one before.
+ * @param {any} before @param {any} after
+ * @returns {{ saved: number, sheets: number } | null} null where the two cannot be compared
+ */
+export function against(before, after) {
+  if (before.title !== after.title || before.currency !== after.currency || before.id === after.id) return null;
+  return { saved: Math.round((before.cost.cash - after.cost.cash) * 1e4) / 1e4, sheets: sheetsOf(before) - sheetsOf(after) };
+}
+
 /**
  * Whether a change gains anything, by the two plans.
  * @param {Change} change @param {any} before @param {any} after
@@ -38,7 +55,6 @@ export function changesOf(order) {
  */
 export function gainOf(change, before, after) {
   const saved = Math.round((before.proof.spent - after.proof.spent) * 1e4) / 1e4;
-  const count = (/** @type {any} */ plan) => plan.sheets.reduce((/** @type {number} */ sum, /** @type {any} */ s) => sum + s.copies, 0);
   const gains = change.gain === 'less' ? saved > 0 : saved >= 0;
-  return gains ? { saved, sheets: count(before) - count(after) } : null;
+  return gains ? { saved, sheets: sheetsOf(before) - sheetsOf(after) } : null;
 }

@@ -3,6 +3,14 @@
 
 /** @typedef {Record<string, any>} Plan */
 
+/** A plan kept from before a part of it was thought of has that part empty. @param {Plan | null} plan @returns {any} */
+export const whole = (plan) => plan && { ...LATER, ...plan };
+
+const LATER = {
+  warnings: [], strips: [], unmatched: [], tolerances: [], care: [], strength: [], couldStillMake: [], surplus: [], weights: { batch: 0, pack: 0 },
+  benchPlan: { steps: [], stacks: [], mountLater: [], schedule: null, scheduleProof: null },
+};
+
 /** What is taken from the rack: boards, remnants, liquids. @param {Plan} plan */
 export function fromRack(plan) {
   const boards = plan.sheets.filter((/** @type {any} */ s) => s.source === 'onHand')

@@ -73,6 +73,7 @@ export default {
     quick: 'quick', steady: 'steady', thorough: 'thorough',
   },
   act: {
+    away: 'The service does not answer. Nothing is lost: it is asked again until it does.', noWait: 'Do not wait',
     plan: 'Plan this batch', shortcut: 'Ctrl + Enter', again: 'Plan it again', planning: 'Looking for the cheapest plan …', stop: 'Stop, keep the best so far',
     stale: 'The ticket has changed since this plan.', best: 'Best so far', least: 'No plan can cost less than',
     done: (/** @type {string} */ cash) => `To buy: ${cash}.`,
@@ -82,6 +83,7 @@ export default {
     busy: 'All planners are busy. Try again in a moment.', lost: 'This plan is no longer kept by the service.', drawing: 'This drawing could not be loaded.', retry: 'Try again',
   },
   proof: {
+    did: (/** @type {number} */ saved, /** @type {string} */ money, /** @type {number} */ sheets) => `Against the plan before: ${saved === 0 ? 'the same to buy' : `${money} ${saved > 0 ? 'less' : 'more'} to buy`}${sheets === 0 ? '' : `, ${count(Math.abs(sheets), 'sheet')} ${sheets > 0 ? 'less' : 'more'}`}.`,
     proven: 'No plan buys less than this: proven to the cent.', provenNothing: 'Everything needed is on the rack.',
     open: (/** @type {string} */ gap, /** @type {string} */ share) => `A cheaper plan may exist, by ${gap} at most (${share}); none was found.`,
     early: 'The search was stopped early.', toBuy: 'to buy', notes: 'Mind this',
@@ -92,6 +94,7 @@ export default {
     less: (/** @type {string} */ money) => `${money} less to buy.`, free: 'nothing more to buy.', sheets: (/** @type {number} */ n) => (n > 0 ? `, ${count(n, 'sheet')} less` : ''),
   },
   errand: {
+    printList: 'Print this list alone',
     shops: { board: 'At the timber yard', cloth: 'At the cloth counter', liquid: 'At the paint shop', ready: 'Ready-made panels' },
     nothing: 'Nothing to buy.', sum: 'Cash for the errand', csv: 'As a table (CSV)', share: 'Share the list', copied: 'Copied.', print: 'Print the ticket', at: 'at',
     fromRack: 'Take from the rack',

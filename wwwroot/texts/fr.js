@@ -68,6 +68,7 @@ export default {
     labour: 'une heure de votre travail', labourHint: 'vide : pas comptée', overhead: 'autre frais', addOverhead: 'Autre frais', overheadName: 'pour quoi', effort: 'chercher', quick: 'vite', steady: 'posément', thorough: 'à fond',
   },
   act: {
+    away: 'Le service ne répond pas. Rien n’est perdu : il est rappelé jusqu’à ce qu’il réponde.', noWait: 'Ne pas attendre',
     plan: 'Établir le plan', shortcut: 'Ctrl + Entrée', again: 'Refaire le plan', planning: 'Recherche du plan le moins cher …', stop: 'Arrêter, garder le meilleur',
     stale: 'La fiche a changé depuis ce plan.', best: 'Meilleur jusqu’ici', least: 'Aucun plan ne peut coûter moins de',
     done: (cash) => `À acheter : ${cash}.`,
@@ -77,6 +78,7 @@ export default {
     busy: 'Tous les planificateurs sont occupés. Réessayez dans un instant.', lost: 'Le service ne garde plus ce plan.', drawing: 'Ce dessin n’a pas pu être chargé.', retry: 'Réessayer',
   },
   proof: {
+    did: (/** @type {number} */ saved, /** @type {string} */ money, /** @type {number} */ sheets) => `Par rapport au plan précédent : ${saved === 0 ? 'autant à acheter' : `${money} ${saved > 0 ? 'de moins' : 'de plus'} à acheter`}${sheets === 0 ? '' : `, ${count(Math.abs(sheets), 'plaque')} de ${sheets > 0 ? 'moins' : 'plus'}`}.`,
     proven: 'Aucun plan n’achète pour moins : prouvé au centime.', provenNothing: 'Tout ce qu’il faut est au casier.',
     open: (gap, share) => `Un plan moins cher existe peut-être, de ${gap} au plus (${share}) ; aucun n’a été trouvé.`,
     early: 'La recherche a été arrêtée.', toBuy: 'à acheter', notes: 'À savoir',
@@ -87,6 +89,7 @@ export default {
     less: (money) => `${money} de moins à acheter.`, free: 'rien de plus à acheter.', sheets: (n) => (n > 0 ? `, ${count(n, 'plaque')} de moins` : ''),
   },
   errand: {
+    printList: 'Imprimer cette liste seule',
     shops: { board: 'Au dépôt de bois', cloth: 'Au comptoir des toiles', liquid: 'Chez le marchand de couleurs', ready: 'Panneaux tout faits' },
     nothing: 'Rien à acheter.', sum: 'Argent pour les courses', csv: 'En tableau (CSV)', share: 'Partager la liste', copied: 'Copié.', print: 'Imprimer la fiche', at: 'à',
     fromRack: 'À prendre au casier',

@@ -5,7 +5,7 @@ import { t } from '../texts/index.js';
 import { h, refill, say, set } from './dom.js';
 
 /**
- * @typedef {{ busy: boolean, progress: import('../api/plans.js').Progress | null, problem: import('../api/plans.js').Problem | null, canStop: boolean,
+ * @typedef {{ busy: boolean, away: boolean, progress: import('../api/plans.js').Progress | null, problem: import('../api/plans.js').Problem | null, canStop: boolean,
  *   panels: number, hasPlan: boolean, stale: boolean, said: string, numbers: import('../model/numbers.js').Numbers, go: () => void, stop: () => void }} ActProps
  * @param {Element} element @param {ActProps} props
  */
@@ -24,6 +24,7 @@ export function mountAct(element, props) {
     set(go, { 'aria-disabled': String(busy), 'data-fresh': hasPlan && !stale });
     go.hidden = busy;
     stop.hidden = !busy || !props.canStop;
+    say(stop, props.away ? t.act.noWait : t.act.stop);
     skip.hidden = !hasPlan || busy;
     meter.hidden = !busy || !progress?.spent;
     if (progress?.spent) meter.value = Math.min(1, (progress.leastPossible ?? 0) / progress.spent);
@@ -34,8 +35,9 @@ export function mountAct(element, props) {
 }
 
 /** @param {ActProps} props */
-function words({ busy, progress, panels, hasPlan, stale, said, numbers }) {
+function words({ busy, away, progress, panels, hasPlan, stale, said, numbers }) {
   if (!busy) return [hasPlan && stale ? t.act.stale : said, panels === 0 ? '' : t.make.total(panels)].filter(Boolean).join(' ');
+  if (away) return t.act.away;
   const spent = typeof progress?.spent === 'number' ? `${t.act.best}: ${numbers.money(progress.spent)}.` : '';
   const least = typeof progress?.leastPossible === 'number' && progress.leastPossible > 0 ? `${t.act.least} ${numbers.money(progress.leastPossible)}.` : '';
   return [t.act.planning, spent, least].filter(Boolean).join(' ');

@@ -2,10 +2,11 @@
 /** Changes that would gain something, each with what it gains and a button that makes it. */
 
 import { t } from '../texts/index.js';
-import { h, refill } from './dom.js';
+import { h, rows, say, set } from './dom.js';
 
 /**
- * @typedef {{ found: { change: import('../model/changes.js').Change, saved: number, sheets: number }[], numbers: import('../model/numbers.js').Numbers, use: (change: import('../model/changes.js').Change) => void }} ChangesProps
+ * @typedef {{ change: import('../model/changes.js').Change, saved: number, sheets: number }} Found
+ * @typedef {{ found: Found[], numbers: import('../model/numbers.js').Numbers, use: (change: import('../model/changes.js').Change) => void }} ChangesProps
  * @param {Element} element
  */
 export function mountChanges(element) {
@@ -13,17 +14,28 @@ export function mountChanges(element) {
   const box = h('div', { class: 'changes', 'aria-live': 'polite' }, h('h3', {}, t.change.head), list);
   box.hidden = true;
   element.append(box);
-  let shown = '';
+  const fill = rows(list, (/** @type {Found} */ one) => one.change.words, mountChange);
   return {
     /** @param {ChangesProps} props */
-    update({ found, numbers, use }) {
-      const key = found.map((one) => one.change.words).join();
-      if (key === shown) return;
-      shown = key;
-      box.hidden = found.length === 0;
-      refill(list, ...found.map(({ change, saved, sheets }) => h('li', {},
-        h('span', {}, `${change.words}${change.gain === 'less' ? t.change.sheets(sheets) : ''}: ${change.gain === 'less' ? t.change.less(numbers.money(saved)) : t.change.free}`), ' ',
-        h('button', { type: 'button', class: 'quiet', onclick: () => use(change), 'aria-label': `${t.change.use}: ${change.words}` }, t.change.use))));
+    update(props) {
+      box.hidden = props.found.length === 0;
+      fill(props.found, props);
+    },
+  };
+}
+
+function mountChange() {
+  /** @type {() => void} */
+  let use = () => {};
+  const said = h('span');
+  const button = h('button', { type: 'button', class: 'quiet', onclick: () => use() }, t.change.use);
+  return {
+    element: h('li', {}, said, ' ', button),
+    /** @param {Found} one @param {number} _index @param {ChangesProps} props */
+    update({ change, saved, sheets }, _index, props) {
+      use = () => props.use(change);
+      say(said, `${change.words}${change.gain === 'less' ? t.change.sheets(sheets) : ''}: ${change.gain === 'less' ? t.change.less(props.numbers.money(saved)) : t.change.free}`);
+      set(button, { 'aria-label': `${t.change.use}: ${change.words}` });
     },
   };
 }

@@ -20,19 +20,31 @@ export function errand(props) {
     ...taken(props),
     h('p', { class: 'tools' },
       h('button', { type: 'button', onclick: () => print() }, t.errand.print),
+      plan.buy.length > 0 && h('button', { type: 'button', class: 'print-list', onclick: printList }, t.errand.printList),
       plan.buy.length > 0 && shareButton(props),
       h('a', { href: `${address}/buy.csv`, download: '' }, t.errand.csv)),
   ];
 }
 
+/** The errand alone on paper. */
+function printList() {
+  const root = document.documentElement;
+  root.dataset.print = 'errand';
+  addEventListener('afterprint', () => { delete root.dataset.print; }, { once: true });
+  print();
+}
+
 /** The list as text, to whom the browser lets one send it; else to the clipboard. @param {import('./days.js').DayProps} props */
-function shareButton({ plan, numbers }) {
+function shareButton(props) {
+  const { plan, numbers } = props;
   const button = h('button', { type: 'button', onclick: share }, t.errand.share);
-  const lines = plan.buy.map((/** @type {any} */ line) => `${line.quantity} × ${line.name ?? line.id}, ${numbers.money(line.cost)}`);
+  const lines = byShop(plan).flatMap(([shop, here]) => [`${t.errand.shops[shop]}:`, ...here.map((line) => `– ${amountOf(line, props)} ${line.name ?? line.id}, ${numbers.money(line.cost)}`), '']);
   const text = [...lines, `${t.errand.sum}: ${numbers.money(plan.cost.cash)}`].join('\n');
   async function share() {
     try {
       if (navigator.share) return void await navigator.share({ title: plan.title, text });
+      // A plain address of the network has no clipboard: then the text stands there to be copied by hand.
+      if (!navigator.clipboard) return byHand(button, text);
       await navigator.clipboard.writeText(text);
       button.textContent = t.errand.copied;
     } catch (fault) {
@@ -43,27 +55,43 @@ function shareButton({ plan, numbers }) {
   return button;
 }
 
+/** @param {Element} button @param {string} text */
+function byHand(button, text) {
+  const area = h('textarea', { class: 'by-hand', readonly: true, rows: text.split('\n').length, 'aria-label': t.errand.share });
+  area.value = text;
+  button.parentElement?.after(area);
+  area.select();
+}
+
 /** @param {import('./days.js').DayProps} props */
 function shops(props) {
-  return Object.keys(t.errand.shops).flatMap((shop) => {
-    const here = props.plan.buy.map((/** @type {any} */ line, /** @type {number} */ i) => ({ ...line, i })).filter((/** @type {any} */ line) => SHOP[line.saleUnit] === shop);
-    if (here.length === 0) return [];
-    return [
-      h('h3', {}, t.errand.shops[/** @type {'board'} */ (shop)]),
-      h('ul', { class: 'slip' }, ...here.map((/** @type {any} */ line) => h('li', {}, tick(props, `buy${line.i}`, ...said(line, props))))),
-    ];
-  });
+  return byShop(props.plan).flatMap(([shop, here]) => [
+    h('h3', {}, t.errand.shops[shop]),
+    h('ul', { class: 'slip' }, ...here.map((line) => h('li', {}, tick(props, `buy${line.i}`, ...said(line, props))))),
+  ]);
+}
+
+/** What to buy by kind of shop, in the order of the way there; each line with its place in the whole. @param {any} plan @returns {[keyof typeof t.errand.shops, any[]][]} */
+function byShop(plan) {
+  const all = plan.buy.map((/** @type {any} */ line, /** @type {number} */ i) => ({ ...line, i }));
+  const shops = /** @type {(keyof typeof t.errand.shops)[]} */ (Object.keys(t.errand.shops));
+  return shops.map((shop) => /** @type {[typeof shop, any[]]} */ ([shop, all.filter((/** @type {any} */ line) => SHOP[line.saleUnit] === shop)])).filter(([, here]) => here.length > 0);
 }
 
 /** @param {any} line @param {import('./days.js').DayProps} props */
-function said(line, { order, numbers }) {
-  const cloth = line.saleUnit === 'step' && order.cloths.find((/** @type {any} */ c) => c.id === line.id);
-  const step = cloth ? `${cloth.sale.step} ${/[a-z]/i.test(String(cloth.sale.step)) ? '' : t.short[/** @type {'inch'} */ (order.units)]}`.trim() : '';
-  const amount = cloth ? t.errand.ofSteps(line.quantity, step) : `${line.quantity} ×`;
+function said(line, props) {
+  const { numbers } = props;
   return [
-    h('strong', { class: 'amount' }, amount), ' ', h('span', { class: 'what' }, line.name ?? line.id),
+    h('strong', { class: 'amount' }, amountOf(line, props)), ' ', h('span', { class: 'what' }, line.name ?? line.id),
     h('span', { class: 'at' }, `${t.errand.at} ${numbers.money(line.unitPrice)}`), h('span', { class: 'cost' }, numbers.money(line.cost)),
   ];
+}
+
+/** "3 ×", or so many lengths off the roll. @param {any} line @param {import('./days.js').DayProps} props @returns {string} */
+function amountOf(line, { order }) {
+  const cloth = line.saleUnit === 'step' && order.cloths.find((/** @type {any} */ c) => c.id === line.id);
+  const step = cloth ? `${cloth.sale.step} ${/[a-z]/i.test(String(cloth.sale.step)) ? '' : t.short[/** @type {'inch'} */ (order.units)]}`.trim() : '';
+  return cloth ? t.errand.ofSteps(line.quantity, step) : `${line.quantity} ×`;
 }
 
 /** @param {import('./days.js').DayProps} props */
