@@ -7,6 +7,10 @@ const count = (n, one, many = `${one}s`) => `${n} ${n === 1 ? one : many}`;
 export default {
   language: 'en',
   name: 'English',
+  /** A caution or remark of the service, by its id. */
+  said: (/** @type {{ id: string, text: string }} */ one) => one.text,
+  /** What stands in a drawing. */
+  drawn: (/** @type {string} */ text) => text,
   page: {
     title: 'Panel Service', skip: 'To the button', batch: 'Batch', batchHint: 'name of the batch', units: 'Sizes in', currency: 'Money in',
     undo: 'Undo', notKept: 'This browser keeps nothing: print or copy what you need.',

@@ -4,10 +4,50 @@
 /** @param {number} n @param {string} one @param {string} [many] */
 const count = (n, one, many = `${one}s`) => `${n} ${n < 2 ? one : many}`;
 
+/** Précautions et avertissements du service, par leur nom ; les mêmes mots que sur les fiches à épingler. @type {Record<string, string>} */
+const SERVICE = {
+  'guards-on': 'Couteau diviseur à moins de 8 mm de la lame, capot en place, mains hors de la ligne de la lame (HSE WIS16 ; OSHA 29 CFR 1910.213).',
+  'push-stick': 'Un poussoir d’au moins 450 mm pour les 300 derniers mm de toute coupe (HSE WIS16).',
+  'eyes-and-ears': 'Lunettes et protection de l’ouïe, pas de gants, rien de flottant.',
+  'dust-hardboard': 'La poussière d’isorel est de fine fibre de bois (NIOSH : au plus 1 mg/m³ sur 8 heures) : aspiration à la scie et masque ajusté.',
+  'dust-mdf': 'La poussière de MDF porte de la résine à formaldéhyde (limites : 40 CFR 770.10) : aspiration à la scie, masque ajusté, air frais.',
+  'dust-plywood': 'La poussière de contreplaqué peut être de bois dur (EH40 : au plus 3 mg/m³ sur 8 heures) : aspiration et masque ajusté ; le parement éclate, le beau côté vers les dents.',
+  'dust': 'La poussière de panneau nuit aux poumons : aspiration à la scie et masque ajusté.',
+  'thin-kerf': 'Lame à trait mince (3/32 in, 2,4 mm, ou moins) : montez le couteau diviseur fait pour elle, plus mince que le trait, et ne forcez pas l’avance.',
+  'thick-kerf': 'Lame à trait plein (1/8 in, 3,2 mm, ou plus) : montez le couteau diviseur fait pour elle, plus épais que la lame, plus mince que le trait.',
+  'large-sheet': 'Une grande plaque entière : deux personnes, appuis à l’entrée et à la sortie, ou faites faire cette coupe à la scie à panneaux du fournisseur.',
+  'factory-edge': 'Une bande mince tombe libre près de la lame : laissez-la jusqu’à l’arrêt de la lame.',
+  'narrow-rip': 'Moins de 6 in (150 mm) entre guide et lame : poussez avec un poussoir ou une cale, jamais de la main.',
+  'short-along-fence': 'Moins de 12 in (300 mm) le long du guide : la pièce peut tourner et être rejetée. Un chariot guide plus sûrement.',
+  'wider-than-long': 'La pièce est plus large que longue au guide : menez-la au chariot ou au guide d’angle, ou soutenez-la tout du long.',
+  'small-part-free': 'Un morceau de moins de 6 in (150 mm) des deux côtés tombe près de la lame : laissez-le jusqu’à l’arrêt de la lame, n’allez jamais le chercher.',
+  'no-fence-as-stop': 'Réglez la cote par une butée sur le chariot. Ne prenez jamais le guide comme butée d’une coupe traversante menée au chariot ou au guide d’angle.',
+  'manual-first': 'Ce sont des précautions, non des instructions : la notice de la scie, les règles locales et une personne expérimentée passent avant.',
+  'adhesive-missing': 'Aucune colle de cette fiche ne couvre tous les panneaux : elle ne coûte rien dans ce plan. Ajoutez-en une pour qu’elle compte.',
+  'primer-missing': 'Aucun enduit de cette fiche ne couvre tous les panneaux : il ne coûte rien dans ce plan. Ajoutez-en un pour qu’il compte.',
+  'quantity-prices-open': 'Les prix par quantité se combinent de plus de façons qu’on n’en a essayé : un plan moins cher est possible. Le moindre coût possible vaut pour toutes.',
+  'shops-open': 'Il y a plus de façons de choisir entre les magasins qu’on n’en a essayé : un plan moins cher est possible. Le moindre coût possible vaut pour toutes.',
+};
+
+/** Mots des dessins : ce que le service écrit en anglais, et ce qu’on lit. @type {[RegExp, string][]} */
+const DRAWN = [
+  [/\bSheet (\d+) of (\d+)$/, 'Plaque $1 sur $2'], [/\bCloth (\d+) of (\d+)$/, 'Toile $1 sur $2'], [/^keep(?=$| \d)/, 'garder'], [/^waste$/, 'chute'], [/^supplier$/, 'fournisseur'],
+  [/\bcut one like this\b/, 'en couper une ainsi'], [/\bcut (\d+) like this\b/, 'en couper $1 ainsi'], [/^sizes in inches$/, 'mesures en pouces'], [/^sizes in (centimet|millimet)res$/, 'mesures en $1res'],
+  [/ thick,/, ' d’épaisseur,'], [/ wide,/, ' de large,'], [/ long,/, ' de long,'], [/\bbought$/, 'achetée'], [/\bbought\./, 'achetée.'], [/\bfrom the rack\b/, 'du casier'],
+  [/^(\d+) of (?=\d)/, '$1 de '], [/, (\d+) of (?=\d)/g, ', $1 de '], [/, cut (?=\d)/g, ', coupé '], [/, turned\b/g, ', tourné'], [/\bPieces: /, 'Pièces : '], [/\bBack on the rack: /, 'De retour au casier : '],
+  [/^keep:/, 'garder :'], [/^waste:/, 'chute :'], [/^selvedge$/, 'lisière'], [/^Cut (\d+): (.*) from the left edge of its workpiece$/, 'Trait $1 : $2 depuis le bord gauche de sa pièce'],
+  [/^Cut (\d+): (.*) from the upper edge of its workpiece$/, 'Trait $1 : $2 depuis le bord haut de sa pièce'], [/\bBench days: done day (\d+)/, 'Jours d’établi : fini le jour $1'], [/\bday (?=\d)/g, 'jour '], [/\b(jour \d+ [\d:]+) to (?=jour)/, '$1 au '],
+  [/^buy\b/, 'acheter'], [/^saw, /, 'scier, '], [/^cut cloth, /, 'couper la toile, '], [/^ease and dust, /, 'adoucir et dépoussiérer, '], [/^glue stack /, 'coller la pile '], [/^trim stack /, 'araser la pile '],
+  [/^hands$/, 'mains'], [/^under weight$/, 'sous poids'], [/^drying, resting$/, 'sèche, repose'], [/(\d+) jobs by (\d+) pair\(s\) of hands\..*/, '$1 tâches, $2 paire(s) de mains.'],
+  [/\bNothing goes back on the rack\./, 'Rien ne retourne au casier.'], [/\bSizes in (\w+)\./, 'Mesures en $1.'],
+];
+
 /** @type {typeof import('./en.js').default} */
 export default {
   language: 'fr',
   name: 'Français',
+  said: (one) => SERVICE[one.id] ?? one.text,
+  drawn: (text) => DRAWN.reduce((now, [english, french]) => now.replace(english, french), text),
   page: {
     title: 'Panel Service', skip: 'Au bouton', batch: 'Série', batchHint: 'nom de la série', units: 'Mesures en', currency: 'Monnaie',
     undo: 'Annuler', notKept: 'Ce navigateur ne garde rien : imprimez ou copiez ce qu’il vous faut.',

@@ -104,7 +104,7 @@ function stepLine(step, props, warned, show) {
   return h('li', { class: 'step', 'data-step': step.step },
     h('button', { type: 'button', class: 'setting', 'aria-pressed': 'false', onclick: show }, h('span', { class: 'setting-size' }, head), h('span', { class: 'setting-cuts' }, cuts)),
     tick(props, `saw${step.step}`, t.saw.done),
-    ...cautions.map((/** @type {any} */ c) => h('p', { class: 'caution' }, c.text)));
+    ...cautions.map((/** @type {any} */ c) => h('p', { class: 'caution' }, t.said(c))));
 }
 
 /** Lights a setting's cuts on their sheets; the same again puts it out. @param {Element} list @param {Element} sheets @param {any} step */

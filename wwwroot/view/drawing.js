@@ -26,7 +26,9 @@ export function parse(text) {
   const root = new DOMParser().parseFromString(text, 'image/svg+xml').documentElement;
   const safe = [root, ...root.querySelectorAll('*')].every((element) => ALLOWED.has(element.localName)
     && [...element.attributes].every((attribute) => !attribute.name.startsWith('on') && attribute.localName !== 'href'));
-  return safe ? document.importNode(root, true) : null;
+  if (!safe) return null;
+  root.querySelectorAll('text, title, desc').forEach((words) => { if (words.childElementCount === 0) words.textContent = t.drawn(words.textContent ?? ''); });
+  return document.importNode(root, true);
 }
 
 /**

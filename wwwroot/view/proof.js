@@ -30,7 +30,7 @@ function words({ plan, numbers, did }) {
     h('h2', { id: 'plan-head' }, h('span', { class: 'cash' }, numbers.money(plan.cost.cash)), ` ${t.proof.toBuy}`),
     h('p', { class: 'sure' }, sure(plan, numbers)),
     did && (did.saved !== 0 || did.sheets !== 0) && h('p', { class: 'did' }, t.proof.did(did.saved, numbers.money(Math.abs(did.saved)), did.sheets)),
-    plan.warnings.length > 0 && h('details', { class: 'notes', open: true }, h('summary', {}, t.proof.notes), h('ul', {}, ...plan.warnings.map((/** @type {any} */ w) => h('li', {}, w.text)))),
+    plan.warnings.length > 0 && h('details', { class: 'notes', open: true }, h('summary', {}, t.proof.notes), h('ul', {}, ...plan.warnings.map((/** @type {any} */ w) => h('li', {}, t.said(w))))),
   ];
 }
 

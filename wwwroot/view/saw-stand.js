@@ -37,7 +37,7 @@ export function standAtSaw(props, sheets, tick) {
     say(place, t.saw.stepOf(at + 1, run.length));
     refill(size, h('span', { class: 'stand-tool' }, tool), ' ', props.numbers.length(step.fence));
     say(cuts, cutsSaid(step).map(t.saw.cutsSaid).join('; '));
-    refill(cautions, ...step.cautions.map((/** @type {any} */ c) => h('p', { class: 'caution' }, c.text)));
+    refill(cautions, ...step.cautions.map((/** @type {any} */ c) => h('p', { class: 'caution' }, t.said(c))));
     refill(pictures, ...cutsOf(step).map(([sheet, numbers]) => picture(sheets, sheet, numbers)));
     set(back, { disabled: at === 0 });
     say(next, at === run.length - 1 ? t.saw.finish : t.saw.next);
