@@ -4,7 +4,7 @@
 //          In the second all that the new sheets leave is named: there the fewest settings are proven, and where
 //          that gets by with fewer, the sheets are laid out once more.
 // Cost:    bounded by work counted, about half a second for an ordinary batch.
-// Not:     the fewest settings over other patterns of the same cost, nor the fewest changes.
+// Not:     the fewest changes; other patterns of the same cost are JointChoice's.
 using System.Collections.Immutable;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Plans;
