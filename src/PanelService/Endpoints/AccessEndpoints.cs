@@ -1,4 +1,3 @@
-using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
 using PanelService.FrontDoor;
@@ -8,6 +7,9 @@ namespace PanelService.Endpoints;
 /// <summary>Coming in when the service is open to the network: six digits from a browser that is in to one that is not.</summary>
 internal static class AccessEndpoints
 {
+    // The order and the last plan, which the page keeps to work without the network, go with the browser that leaves.
+    private const string EverythingKept = "\"cache\", \"storage\"";
+
     internal static void MapAccess(this IEndpointRouteBuilder routes)
     {
         RouteGroupBuilder access = routes.MapGroup("/api/access").WithTags("Access").ProducesProblem(StatusCodes.Status429TooManyRequests);
@@ -17,7 +19,7 @@ internal static class AccessEndpoints
         access.MapPost("/join", JoinAsync).AllowAnonymous().RequireRateLimiting(Doorway.TriesPolicy)
             .WithName("Join").WithSummary("Joins this browser with six digits or with the word of a link; the answer sets its cookie.")
             .ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status403Forbidden);
-        access.MapDelete("", (Delegate)LeaveAsync).AllowAnonymous().WithName("Leave").WithSummary("This browser leaves: its cookie is taken back.");
+        access.MapDelete("", (Delegate)LeaveAsync).AllowAnonymous().WithName("Leave").WithSummary("This browser leaves: its cookie is taken back, and it is to keep nothing of ours.");
     }
 
     private static Ok<AccessResponse> Look(Reach reach, HttpContext http) =>
@@ -34,20 +36,21 @@ internal static class AccessEndpoints
         return TypedResults.Ok(new JoinCodeResponse(code, ends));
     }
 
-    private static async Task<Results<NoContent, ProblemHttpResult>> JoinAsync([FromBody] JoinRequest wish, JoinTickets tickets, AccessKey key, HttpContext http)
+    private static async Task<Results<NoContent, ProblemHttpResult>> JoinAsync([FromBody] JoinRequest wish, JoinTickets tickets, AccessKey key, EndedStays ended, HttpContext http)
     {
         if (!tickets.Redeem(wish.Code ?? ""))
         {
             return DoorProblems.WrongTicket();
         }
 
-        await Joining.JoinAsync(http, key);
+        await Joining.JoinAsync(http, key, ended);
         return TypedResults.NoContent();
     }
 
-    private static async Task<NoContent> LeaveAsync(HttpContext http)
+    private static async Task<NoContent> LeaveAsync(EndedStays ended, HttpContext http)
     {
-        await http.SignOutAsync(Joining.Scheme);
+        await Joining.LeaveAsync(http, ended);
+        http.Response.Headers["Clear-Site-Data"] = EverythingKept;
         return TypedResults.NoContent();
     }
 }

@@ -3,6 +3,8 @@ using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.DataProtection.AuthenticatedEncryption;
+using Microsoft.AspNetCore.DataProtection.AuthenticatedEncryption.ConfigurationModel;
 using Microsoft.AspNetCore.RateLimiting;
 using Microsoft.Extensions.Options;
 
@@ -26,6 +28,8 @@ internal static class Doorway
         services.AddSingleton(reach);
         services.AddSingleton(new AccessKey(dataFolder));
         services.AddSingleton<JoinTickets>();
+        services.AddSingleton(provider => new EndedStays(
+            dataFolder, provider.GetRequiredService<TimeProvider>(), provider.GetRequiredService<IOptions<FrontDoorOptions>>()));
         services.AddAuthentications(reach, dataFolder);
         services.AddLimits();
         return reach;
@@ -51,9 +55,18 @@ internal static class Doorway
     {
         if (reach.Open)
         {
-            app.Lifetime.ApplicationStarted.Register(() => Console.WriteLine(
-                $"To join with a browser, add this to the page's address, within minutes and once: /#join={app.Services.GetRequiredService<JoinTickets>().NewLink()}"));
+            app.Lifetime.ApplicationStarted.Register(() => Tell(app));
         }
+    }
+
+    private static void Tell(WebApplication app)
+    {
+        if (app.Urls.Any(address => address.StartsWith("http:", StringComparison.OrdinalIgnoreCase)))
+        {
+            Console.WriteLine("Plain HTTP: whoever shares the network can read along, unless a proxy in front of it ends TLS. A certificate changes that (Kestrel:Certificates:Default).");
+        }
+
+        Console.WriteLine($"To join with a browser, add this to the page's address, within minutes and once: /#join={app.Services.GetRequiredService<JoinTickets>().NewLink()}");
     }
 
     private static void AddAuthentications(this IServiceCollection services, Reach reach, string dataFolder)
@@ -64,7 +77,8 @@ internal static class Doorway
         services.AddOptions<CookieAuthenticationOptions>(Joining.Scheme)
             .Configure<IOptions<FrontDoorOptions>>(Joining.Configure);
         services.AddAuthorizationBuilder().SetFallbackPolicy(reach.Open ? MustBeIn() : null);
-        IDataProtectionBuilder protection = services.AddDataProtection().SetApplicationName("panel-service");
+        IDataProtectionBuilder protection = services.AddDataProtection().SetApplicationName("panel-service")
+            .UseCryptographicAlgorithms(new AuthenticatedEncryptorConfiguration { EncryptionAlgorithm = EncryptionAlgorithm.AES_256_GCM });
         if (reach.Open)
         {
             protection.PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(dataFolder, "cookie-keys")));

@@ -1,3 +1,5 @@
+using System.Security.Authentication;
+
 namespace PanelService.Hosting;
 
 /// <summary>Where the service listens: on this machine only, unless the configuration says otherwise.</summary>
@@ -9,7 +11,13 @@ internal static class Listening
 
     internal static void ListenOnLoopbackByDefault(this WebApplicationBuilder builder)
     {
-        builder.WebHost.ConfigureKestrel(server => server.AddServerHeader = false);
+        builder.WebHost.ConfigureKestrel(server =>
+        {
+            server.AddServerHeader = false;
+
+            // Some systems still offer older ones.
+            server.ConfigureHttpsDefaults(https => https.SslProtocols = SslProtocols.Tls12 | SslProtocols.Tls13);
+        });
         if (!Settings.Any(setting => builder.Configuration.GetSection(setting).Exists()))
         {
             builder.WebHost.UseUrls(DefaultAddress);

@@ -93,4 +93,74 @@ public sealed class HeaderTests
         Assert.Equal("DENY", Assert.Single(response.Headers.GetValues("X-Frame-Options")));
         Assert.False(response.Headers.Contains("Server"));
     }
+
+    // ASVS 5.0, 3.2.1: opened by itself a document or a drawing runs and loads nothing.
+    [Theory]
+    [InlineData("/api/practice")]
+    [InlineData("/api/plans/none/sheets/1.svg")]
+    [InlineData("/api/nothing-here")]
+    public async Task A_document_opened_by_itself_is_boxed_in(string address)
+    {
+        using var host = new TestHost();
+        using HttpClient client = host.CreateClient();
+        using HttpResponseMessage response = await client.GetAsync(address);
+        string policy = Assert.Single(response.Headers.GetValues("Content-Security-Policy"));
+        Assert.Equal("default-src 'none'; object-src 'none'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'; sandbox", policy);
+    }
+
+    [Fact]
+    public async Task An_answer_to_an_exception_carries_them_too()
+    {
+        using var host = new TestHost();
+        using HttpClient client = host.CreateClient();
+        using HttpResponseMessage refused = await client.PostAsync("/api/access/join", Json.Content("{"u8.ToArray()));
+        _ = await Json.ReadProblemAsync(refused, 400, "/problems/bad-request");
+        Assert.Contains("sandbox", Assert.Single(refused.Headers.GetValues("Content-Security-Policy")), StringComparison.Ordinal);
+        Assert.Equal("nosniff", Assert.Single(refused.Headers.GetValues("X-Content-Type-Options")));
+    }
+
+    // ASVS 5.0, 4.1.1: text and XML say how their characters are written.
+    [Theory]
+    [InlineData("/", "text/html")]
+    [InlineData("/main.js", "text/javascript")]
+    [InlineData("/styles/page.css", "text/css")]
+    [InlineData("/icon.svg", "image/svg+xml")]
+    [InlineData("/docs/index.html", "text/html")]
+    [InlineData("/docs/swagger-ui.css", "text/css")]
+    public async Task Text_says_how_its_characters_are_written(string address, string type)
+    {
+        using var host = new TestHost();
+        using HttpClient client = host.CreateClient();
+        using HttpResponseMessage response = await client.GetAsync(address);
+        Assert.Equal(HttpStatusCode.OK, response.StatusCode);
+        Assert.Equal((type, "utf-8"), (response.Content.Headers.ContentType?.MediaType, response.Content.Headers.ContentType?.CharSet));
+    }
+
+    // ASVS 5.0, 3.4.1: a year, over TLS; never for localhost, which is every other service's name as well.
+    [Theory]
+    [InlineData("https://ticket.workshop.example", "max-age=31536000")]
+    [InlineData("http://ticket.workshop.example", null)]
+    [InlineData("https://localhost", null)]
+    public async Task Over_TLS_it_asks_for_TLS_from_now_on(string address, string? expected)
+    {
+        using var host = new TestHost(null, ("FrontDoor:Hosts:0", "ticket.workshop.example"));
+        using HttpClient client = host.CreateClient(new() { BaseAddress = new Uri(address) });
+        using HttpResponseMessage response = await client.GetAsync("/health");
+        Assert.Equal(expected, response.Headers.TryGetValues("Strict-Transport-Security", out var values) ? Assert.Single(values) : null);
+    }
+
+    // ASVS 5.0, 3.4.2: no other origin is ever allowed to read.
+    [Theory]
+    [InlineData("GET")]
+    [InlineData("OPTIONS")]
+    public async Task No_other_origin_may_read(string method)
+    {
+        using var host = new TestHost();
+        using HttpClient client = host.CreateClient();
+        using var request = new HttpRequestMessage(new HttpMethod(method), "/api/practice");
+        request.Headers.Add("Origin", "http://evil.example");
+        request.Headers.Add("Access-Control-Request-Method", "POST");
+        using HttpResponseMessage response = await client.SendAsync(request);
+        Assert.DoesNotContain(response.Headers, header => header.Key.StartsWith("Access-Control-", StringComparison.OrdinalIgnoreCase));
+    }
 }

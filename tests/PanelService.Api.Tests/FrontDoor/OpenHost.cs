@@ -36,6 +36,13 @@ internal sealed class OpenHost : IDisposable
         return client;
     }
 
+    /// <summary>A client over TLS, by an address of the network; without a jar for cookies where the test handles them itself.</summary>
+    internal HttpClient SecureClient(bool keepsCookies = true) => _host.CreateClient(
+        new() { BaseAddress = new Uri("https://192.0.2.7"), HandleCookies = keepsCookies });
+
+    /// <summary>What the host keeps in its data folder under a name.</summary>
+    internal FileInfo[] Kept(string folder, string pattern) => new DirectoryInfo(Path.Combine(_folder.FullName, folder)).GetFiles(pattern);
+
     internal void MakeOtherKey() => Key = new AccessKey(_folder.FullName).Make();
 
     internal async Task<string> NewCodeAsync()

@@ -8,7 +8,11 @@ namespace PanelService.Wire.Plans;
 /// <summary>The shopping list as RFC 4180 has it; text that a spreadsheet would take for a formula is disarmed.</summary>
 internal static class ShoppingListCsv
 {
-    private static readonly CsvWriterOptions Format = CsvWriterOptions.Default with { Injection = CsvInjection.Escape };
+    private static readonly CsvWriterOptions Format = CsvWriterOptions.Default with
+    {
+        Injection = CsvInjection.Escape,
+        InjectionCharacters = "=@+-\t\r\n",
+    };
 
     private static readonly string[] Header = ["id", "name", "quantity", "saleUnit", "unitPrice", "cost", "currency"];
 
@@ -23,8 +27,8 @@ internal static class ShoppingListCsv
             foreach (Purchase purchase in plan.Buy)
             {
                 csv.WriteRecord(
-                    purchase.Id,
-                    purchase.Name,
+                    Formulas.Disarm(purchase.Id),
+                    Formulas.Disarm(purchase.Name),
                     purchase.Quantity.ToString(CultureInfo.InvariantCulture),
                     JsonPath.Camel(purchase.SaleUnit.ToString()),
                     numbers.Of(purchase.UnitPrice).ToString(money, CultureInfo.InvariantCulture),
