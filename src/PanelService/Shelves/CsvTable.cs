@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using CsvHelper;
+using PanelService.Wire.Plans;
 using PanelService.Wire.Reading;
 
 namespace PanelService.Shelves;
@@ -93,7 +94,7 @@ internal static partial class CsvTable
 
                 break;
             case JsonValue value:
-                row[path] = value.TryGetValue(out string? text) ? text : value.ToJsonString();
+                row[path] = value.TryGetValue(out string? text) ? Formulas.Disarm(text) : value.ToJsonString();
                 break;
             default:
                 break;
@@ -107,7 +108,7 @@ internal static partial class CsvTable
         {
             if (cells[column].Length > 0)
             {
-                Put(record, columns[column], Value(columns[column], Armed(cells[column])));
+                Put(record, columns[column], Value(columns[column], Formulas.Arm(cells[column])));
             }
         }
 
@@ -154,8 +155,6 @@ internal static partial class CsvTable
             ? JsonValue.Create(number)
             : JsonValue.Create(cell),
     };
-
-    private static string Armed(string cell) => cell.Length > 1 && cell[0] == '\'' && cell[1] is '=' or '+' or '-' or '@' ? cell[1..] : cell;
 
     [GeneratedRegex(@"^([A-Za-z]+)\[([0-9]{1,3})\]$")]
     private static partial Regex Element();

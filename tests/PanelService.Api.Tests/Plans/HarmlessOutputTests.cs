@@ -6,6 +6,7 @@ using System.Xml.Linq;
 using PanelService.Api.Tests.Hosts;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Plans;
+using PanelService.Wire.Plans;
 
 namespace PanelService.Api.Tests.Plans;
 
@@ -22,7 +23,7 @@ public sealed class HarmlessOutputTests(HarmlessOutputTests.OneHost one) : IClas
     private const int MostMark = 16;
     private const int MostId = 63;
 
-    private static readonly HashSet<string> Formulas = ["=", "+", "-", "@", "\t", "\r", "\n", "\0", "＝", "＋", "－", "＠"];
+    private static readonly HashSet<string> Beginnings = ["=", "+", "-", "@", "\t", "\r", "\n", "\0", "＝", "＋", "－", "＠"];
 
     private static readonly string[] Held =
     [
@@ -103,6 +104,41 @@ public sealed class HarmlessOutputTests(HarmlessOutputTests.OneHost one) : IClas
         HoldToCells(await client.GetStringAsync($"{made.Headers.Location}/buy.csv"), texts);
     }
 
+    [Fact]
+    public async Task A_table_of_the_studio_begins_no_formula_and_comes_back_as_it_was()
+    {
+        using var host = new TestHost();
+        using HttpClient client = host.CreateClient();
+        string[] texts = [.. Held, "'=1", "''+1", "x;'-1"];
+        for (int i = 0; i < texts.Length; i++)
+        {
+            var good = new JsonObject { ["name"] = texts[i], ["kind"] = "hardboard", ["units"] = "inch", ["currency"] = "EUR", ["thickness"] = "1/8", ["width"] = 24, ["height"] = 48, ["price"] = 6.10 };
+            using HttpResponseMessage put = await client.PutAsync($"/api/supplies/boards/b{i}", Json.Content(Encoding.UTF8.GetBytes(good.ToJsonString())));
+            Assert.True(put.IsSuccessStatusCode, await put.Content.ReadAsStringAsync());
+        }
+
+        string table = await client.GetStringAsync("/api/supplies.csv");
+        HoldToCells(table, texts);
+        using HttpResponseMessage back = await client.PostAsync("/api/supplies.csv", Json.Content(Encoding.UTF8.GetBytes(table), "text/csv"));
+        Assert.True(back.StatusCode == HttpStatusCode.OK, await back.Content.ReadAsStringAsync());
+        for (int i = 0; i < texts.Length; i++)
+        {
+            Assert.Equal(texts[i], (await client.GetJsonAsync($"/api/supplies/boards/b{i}")).GetProperty("name").GetString());
+        }
+    }
+
+    [Fact]
+    public void What_was_disarmed_is_armed_again_to_the_letter()
+    {
+        string[] texts = [.. Held, .. Refused, "'=1", "''+1", "x;'-1", "; \"=", "'", "''", ""];
+        Assert.All(texts, text =>
+        {
+            string safe = Formulas.Disarm(text);
+            Assert.Equal(text, Formulas.Arm(safe));
+            Assert.Equal(safe, Formulas.Arm(Formulas.Disarm(safe)));
+        });
+    }
+
     private static async Task<List<string>> DrawingsAsync(HttpClient client, string plan, string text)
     {
         string[] parts = ["sheets/1.svg", "cloth/1.svg", "labels.svg", "saw-run.svg?lang=en", "saw-run.svg?lang=fr", "supplier-slip.svg", "batch-curve.svg?upTo=2"];
@@ -164,7 +200,7 @@ public sealed class HarmlessOutputTests(HarmlessOutputTests.OneHost one) : IClas
         {
             foreach (string part in cell.Split(';', '\t', '\r', '\n').Prepend(cell))
             {
-                Assert.False(part.Length > 0 && Formulas.Contains(part[..1]), $"\"{cell}\" begins a formula");
+                Assert.False(part.Length > 0 && Beginnings.Contains(part[..1]), $"\"{cell}\" begins a formula");
             }
         }
 

@@ -79,7 +79,7 @@ public sealed class PlanPartTests
         Assert.Equal(
             "id,name,quantity,saleUnit,unitPrice,cost,currency\r\n"
             + "hb3,\"Hardboard 1/8, 2 x 4 ft\",2,sheet,6.10,12.20,EUR\r\n"
-            + "\"'=1+1\",\"said \"\"best\"\"\",1,container,7.90,7.90,EUR\r\n",
+            + "'=1+1,\"said \"\"best\"\"\",1,container,7.90,7.90,EUR\r\n",
             await response.Content.ReadAsStringAsync());
     }
 

@@ -8,11 +8,7 @@ namespace PanelService.Wire.Plans;
 /// <summary>The shopping list as RFC 4180 has it; text that a spreadsheet would take for a formula is disarmed.</summary>
 internal static class ShoppingListCsv
 {
-    private static readonly CsvWriterOptions Format = CsvWriterOptions.Default with
-    {
-        Injection = CsvInjection.Escape,
-        InjectionCharacters = "=@+-\t\r\n",
-    };
+    private static readonly CsvWriterOptions Format = CsvWriterOptions.Default with { Injection = CsvInjection.Escape };
 
     private static readonly string[] Header = ["id", "name", "quantity", "saleUnit", "unitPrice", "cost", "currency"];
 
