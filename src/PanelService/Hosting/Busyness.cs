@@ -20,7 +20,7 @@ internal static class Busyness
         services.AddOptions<RateLimiterOptions>().Configure<IOptions<PlanningOptions>>((limiter, planning) =>
             limiter.AddConcurrencyLimiter(Policy, options =>
             {
-                options.PermitLimit = planning.Value.Planners;
+                options.PermitLimit = Math.Max(1, planning.Value.Planners);
                 options.QueueLimit = planning.Value.Waiting;
                 options.QueueProcessingOrder = QueueProcessingOrder.OldestFirst;
             }));

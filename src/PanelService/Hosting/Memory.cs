@@ -2,6 +2,7 @@ using Microsoft.Extensions.Options;
 using PanelService.Store;
 using PanelService.Store.Cuts;
 using PanelService.Store.Exchange;
+using PanelService.Store.Jobs;
 using PanelService.Store.Plans;
 using PanelService.Store.Settings;
 using PanelService.Store.Shelves;
@@ -36,6 +37,7 @@ internal static class Memory
         services.AddSingleton<StockBook>();
         services.AddSingleton<ShelfBook>();
         services.AddSingleton<CutBook>();
+        services.AddSingleton<JobBook>();
         services.AddSingleton<StudioBackup>();
         services.AddSingleton<StudioExchange>();
         services.AddHostedService<MemoryStart>();

@@ -28,6 +28,14 @@ internal static class Services
         services.AddSingleton<PlanKeeper>();
         services.AddSingleton<PlannerQueue>();
         services.AddHostedService(provider => provider.GetRequiredService<PlannerQueue>());
+        if (Memory.OptionsOf(configuration).UsesPostgres && configuration.GetValue($"{PlanningOptions.Section}:{nameof(PlanningOptions.Shared)}", true))
+        {
+            services.AddSingleton<SharedPlanner>();
+            services.AddSingleton<SharedPlans>();
+            services.AddSingleton<SharedQueue>();
+            services.AddHostedService(provider => provider.GetRequiredService<SharedQueue>());
+        }
+
         services.AddSingleton<PlanDesk>();
         services.AddSingleton<BatchRepeater>();
         services.AddSingleton<ProgressStream>();

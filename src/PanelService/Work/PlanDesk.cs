@@ -9,7 +9,7 @@ using PanelService.Wire.Plans;
 namespace PanelService.Work;
 
 /// <summary>Where orders are handed in and plans are picked up.</summary>
-internal sealed class PlanDesk(PlanStore store, PlannerQueue queue, PlanBook book, Studio studio)
+internal sealed class PlanDesk(PlanStore store, PlannerQueue queue, PlanBook book, Studio studio, SharedPlans? shared = null)
 {
     /// <summary>Takes an order in; null where every planner is busy and the queue is full.</summary>
     /// <param name="client">Whose it is; clients take turns.</param>
@@ -19,7 +19,7 @@ internal sealed class PlanDesk(PlanStore store, PlannerQueue queue, PlanBook boo
     internal PlanJob? Take(string client, Order order, ImmutableArray<Warning> remarks, PlanOrigin origin)
     {
         var job = new PlanJob(PlanStore.NewId(), order, remarks, origin);
-        if (!queue.TryAdd(client, job))
+        if (!(shared?.TryAdd(job) ?? queue.TryAdd(client, job)))
         {
             return null;
         }
@@ -75,13 +75,12 @@ internal sealed class PlanDesk(PlanStore store, PlannerQueue queue, PlanBook boo
             throw new StoreUnavailableException(StoreFault.Newer, $"Plan \"{id}\" was stored by a newer program, as a document of version {newer.Version}.");
         }
 
-        if (found is not PlanFound { Plan: var stored })
+        PlanJob? job = found is PlanFound { Plan: var stored } ? PlanJob.Of(stored) : shared?.Find(id);
+        if (job is not null)
         {
-            return null;
+            store.Add(job);
         }
 
-        var job = PlanJob.Of(stored);
-        store.Add(job);
         return job;
     }
 }

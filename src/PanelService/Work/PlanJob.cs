@@ -31,6 +31,12 @@ internal sealed class PlanJob(string id, Order order, ImmutableArray<Warning> re
     /// <summary>Where its order came from; null for a plan that is not stored.</summary>
     internal PlanOrigin? Origin => origin;
 
+    /// <summary>Warnings for the plan to carry.</summary>
+    internal ImmutableArray<Warning> Remarks => remarks;
+
+    /// <summary>Whether the best plan so far was asked for.</summary>
+    internal bool IsStopAsked => Volatile.Read(ref _stopAsked);
+
     /// <summary>Whether nobody wants it any more.</summary>
     internal bool IsDropped => Volatile.Read(ref _dropped);
 
@@ -110,6 +116,9 @@ internal sealed class PlanJob(string id, Order order, ImmutableArray<Warning> re
     /// <summary>Ends it for those who wait, whatever becomes of the search.</summary>
     /// <returns>Whether anybody could still be waiting.</returns>
     internal bool GiveUp() => End(PlanSnapshot.Of(Problems.StoppedTooSoon()));
+
+    /// <summary>Ends it with what another host's planner made of it.</summary>
+    internal void EndElsewhere(PlanSnapshot last) => _ = End(last);
 
     /// <summary>Ends it after a fault of the service's own.</summary>
     internal void Fail() => _ = End(PlanSnapshot.Of(Problems.Internal()));

@@ -21,11 +21,14 @@ internal sealed partial class PlannerQueue(
         base.Dispose();
     }
 
+    /// <summary>Plans a job of the shared queue, on the caller's thread; where the host goes down meanwhile, nothing of it is stored.</summary>
+    internal void PlanNow(PlanJob job, CancellationToken stopping) => Plan(job, stopping, isShared: true);
+
     /// <inheritdoc/>
     protected override Task ExecuteAsync(CancellationToken stoppingToken)
     {
         meter.Watch(() => _waiting.Count);
-        return Task.WhenAll(Enumerable.Range(0, options.Value.Planners).Select(_ => PlanOneByOneAsync(stoppingToken)));
+        return Task.WhenAll(Enumerable.Range(0, Math.Max(1, options.Value.Planners)).Select(_ => PlanOneByOneAsync(stoppingToken)));
     }
 
     private async Task PlanOneByOneAsync(CancellationToken stopping)
@@ -35,7 +38,7 @@ internal sealed partial class PlannerQueue(
             while (true)
             {
                 PlanJob job = await _waiting.TakeAsync(stopping);
-                await Task.Run(() => Plan(job, stopping), CancellationToken.None);
+                await Task.Run(() => Plan(job, stopping, isShared: false), CancellationToken.None);
             }
         }
         catch (OperationCanceledException) when (stopping.IsCancellationRequested)
@@ -44,7 +47,7 @@ internal sealed partial class PlannerQueue(
         }
     }
 
-    private void Plan(PlanJob job, CancellationToken stopping)
+    private void Plan(PlanJob job, CancellationToken stopping, bool isShared)
     {
         using var clockStop = new CancellationTokenSource(TimeSpan.FromSeconds(options.Value.SafetyStopSeconds), clock);
         using var safetyStop = CancellationTokenSource.CreateLinkedTokenSource(clockStop.Token, stopping);
@@ -52,7 +55,7 @@ internal sealed partial class PlannerQueue(
         long began = clock.GetTimestamp();
         try
         {
-            job.Run(planOrder, snapshot => keeper.Keep(job, snapshot), () => grace.Change(TimeSpan.FromSeconds(options.Value.GraceSeconds), Timeout.InfiniteTimeSpan), safetyStop.Token);
+            job.Run(planOrder, snapshot => isShared && stopping.IsCancellationRequested ? snapshot : keeper.Keep(job, snapshot), () => grace.Change(TimeSpan.FromSeconds(options.Value.GraceSeconds), Timeout.InfiniteTimeSpan), safetyStop.Token);
             Wire.Plans.PlanState state = job.Look().Snapshot.State;
             TimeSpan took = clock.GetElapsedTime(began);
             meter.Ended(state, took);

@@ -8,8 +8,8 @@ internal sealed class PlanningOptions : IValidatableObject
     /// <summary>The section's name.</summary>
     internal const string Section = "Planning";
 
-    /// <summary>Orders planned at once, 1 to 64. Default: one for each processor.</summary>
-    [Range(1, 64)]
+    /// <summary>Orders planned at once, 0 to 64; 0 makes a station that leaves planning to others. Default: one for each processor.</summary>
+    [Range(0, 64)]
     public int Planners { get; set; } = Math.Clamp(Environment.ProcessorCount, 1, 64);
 
     /// <summary>Orders that may wait for a planner, 1 to 1000; one more is answered with 503. Default 16.</summary>
@@ -27,6 +27,13 @@ internal sealed class PlanningOptions : IValidatableObject
     /// <summary>Seconds a planner has to answer once it was told to end, 0.01 to 600; then whoever waits is answered without it. Default 20.</summary>
     [Range(0.01, 600)]
     public double GraceSeconds { get; set; } = 20;
+
+    /// <summary>Whether hosts on one PostgreSQL share one queue of orders. Default true; on SQLite there is none.</summary>
+    public bool Shared { get; set; } = true;
+
+    /// <summary>Seconds after which a planner that is silent is taken for dead and its order given to another, 2 to 3600. Default 30.</summary>
+    [Range(2, 3600)]
+    public double LostAfterSeconds { get; set; } = 30;
 
     /// <summary>Seconds between signs of life on a progress stream, 0.01 to 60. Default 10.</summary>
     [Range(0.01, 60)]

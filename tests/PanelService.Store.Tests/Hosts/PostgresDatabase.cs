@@ -58,7 +58,7 @@ public sealed class PostgresDatabase : IDatabase
         private readonly DataFolder _folder = new();
 
         internal override (string Key, string Value)[] Settings =>
-            [(DataFolder.Setting, _folder.Path), ($"{StoreOptions.Section}:{nameof(StoreOptions.Postgres)}", _connection)];
+            [(DataFolder.Setting, _folder.Path), ($"{StoreOptions.Section}:{nameof(StoreOptions.Postgres)}", _connection), ("Planning:Shared", "false")];
 
         internal override StoreOptions Options => new() { DataFolder = _folder.Path, Postgres = _connection };
 

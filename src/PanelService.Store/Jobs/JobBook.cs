@@ -1,0 +1,133 @@
+using Microsoft.EntityFrameworkCore;
+using PanelService.Planning.Measures;
+using PanelService.Store.Documents;
+using PanelService.Store.Model;
+
+namespace PanelService.Store.Jobs;
+
+/// <summary>Orders that wait for a planner or are planned, where several hosts share one database.</summary>
+/// <param name="studio">The database.</param>
+/// <param name="clock">When they were handed in.</param>
+public sealed class JobBook(Studio studio, TimeProvider clock)
+{
+    private static readonly string[] Open = [StoreJson.Word(JobState.Waiting), StoreJson.Word(JobState.Planning)];
+
+    /// <summary>Hands an order in; false where as many wait as may.</summary>
+    /// <param name="task">The order.</param>
+    /// <param name="most">How many may be waiting or planned at once, over all hosts.</param>
+    /// <param name="cancellation">Gives up before it is handed in.</param>
+    public Task<bool> AddAsync(PlanTask task, int most, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(task);
+        var row = new JobRow
+        {
+            Id = task.Id,
+            Filled = StoreJson.Write(task),
+            CreatedAt = clock.GetUtcNow().ToUnixTimeMilliseconds(),
+            State = StoreJson.Word(JobState.Waiting),
+        };
+        return studio.WriteAsync(
+            async context =>
+            {
+                bool isRoom = await context.Jobs.CountAsync(job => Open.Contains(job.State), cancellation) < most;
+                if (isRoom)
+                {
+                    context.Jobs.Add(row);
+                }
+
+                return isRoom;
+            },
+            cancellation);
+    }
+
+    /// <summary>Takes a job on; null where it is done, failed, dropped or unknown. One that another planner had is taken over.</summary>
+    /// <param name="id">Its id.</param>
+    /// <param name="planner">Who takes it on.</param>
+    /// <param name="cancellation">Gives up.</param>
+    public Task<PlanTask?> TakeAsync(string id, string planner, CancellationToken cancellation) => studio.WriteAsync(
+        async context =>
+        {
+            JobRow? row = await context.Jobs.FirstOrDefaultAsync(job => job.Id == id, cancellation);
+            if (row is null || !Open.Contains(row.State))
+            {
+                return null;
+            }
+
+            row.State = StoreJson.Word(JobState.Planning);
+            row.Planner = planner;
+            return StoreJson.Read<PlanTask>(row.Filled);
+        },
+        cancellation);
+
+    /// <summary>The order of a job; null where there is none.</summary>
+    /// <param name="id">Its id.</param>
+    /// <param name="cancellation">Gives up.</param>
+    public async Task<PlanTask?> TaskOfAsync(string id, CancellationToken cancellation) =>
+        await studio.ReadAsync(context => context.Jobs.Where(job => job.Id == id).Select(job => job.Filled).FirstOrDefaultAsync(cancellation), cancellation) is { } filled
+            ? StoreJson.Read<PlanTask>(filled)
+            : null;
+
+    /// <summary>How a job stands; null where there is none.</summary>
+    /// <param name="id">Its id.</param>
+    /// <param name="cancellation">Gives up.</param>
+    public Task<JobStatus?> StatusAsync(string id, CancellationToken cancellation) => studio.ReadAsync(
+        async context =>
+        {
+            var row = await context.Jobs.Where(job => job.Id == id)
+                .Select(job => new { job.State, job.SpentMinor, job.LeastPossibleMinor, job.StopAsked, job.Problem })
+                .FirstOrDefaultAsync(cancellation);
+            return row is null
+                ? null
+                : new JobStatus(StoreJson.Word<JobState>(row.State), AmountOf(row.SpentMinor), AmountOf(row.LeastPossibleMinor), row.StopAsked, row.Problem);
+        },
+        cancellation);
+
+    /// <summary>Says how far a planner has come.</summary>
+    /// <param name="id">The job.</param>
+    /// <param name="spent">What the best plan so far spends.</param>
+    /// <param name="leastPossible">The bound so far.</param>
+    /// <param name="cancellation">Gives up.</param>
+    public Task ReportAsync(string id, Money? spent, Money? leastPossible, CancellationToken cancellation) => ChangeAsync(
+        id,
+        row =>
+        {
+            row.SpentMinor = spent?.Minor;
+            row.LeastPossibleMinor = leastPossible?.Minor;
+        },
+        cancellation);
+
+    /// <summary>Ends a job.</summary>
+    /// <param name="id">The job.</param>
+    /// <param name="state">Done, failed or dropped.</param>
+    /// <param name="problem">Why there is no plan.</param>
+    /// <param name="cancellation">Gives up.</param>
+    public Task EndAsync(string id, JobState state, string? problem, CancellationToken cancellation) => ChangeAsync(
+        id,
+        row =>
+        {
+            row.State = StoreJson.Word(state);
+            row.Problem = problem;
+        },
+        cancellation);
+
+    /// <summary>Asks whoever plans it for the best plan so far.</summary>
+    /// <param name="id">The job.</param>
+    /// <param name="cancellation">Gives up.</param>
+    public Task StopAsync(string id, CancellationToken cancellation) => ChangeAsync(id, row => row.StopAsked = true, cancellation);
+
+    // What has ended stays as it ended.
+    private Task<bool> ChangeAsync(string id, Action<JobRow> change, CancellationToken cancellation) => studio.WriteAsync(
+        async context =>
+        {
+            JobRow? row = await context.Jobs.FirstOrDefaultAsync(job => job.Id == id, cancellation);
+            if (row is not null && Open.Contains(row.State))
+            {
+                change(row);
+            }
+
+            return true;
+        },
+        cancellation);
+
+    private static Money? AmountOf(long? minor) => minor is { } known ? new Money(known) : null;
+}
