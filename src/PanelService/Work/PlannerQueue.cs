@@ -22,7 +22,7 @@ internal sealed partial class PlannerQueue(
     }
 
     /// <summary>Plans a job of the shared queue, on the caller's thread; where the host goes down meanwhile, nothing of it is stored.</summary>
-    internal void PlanNow(PlanJob job, CancellationToken stopping) => Plan(job, stopping, isShared: true);
+    internal void PlanNow(PlanJob job, CancellationToken stopping) => Plan(job, isShared: true, stopping);
 
     /// <inheritdoc/>
     protected override Task ExecuteAsync(CancellationToken stoppingToken)
@@ -38,7 +38,7 @@ internal sealed partial class PlannerQueue(
             while (true)
             {
                 PlanJob job = await _waiting.TakeAsync(stopping);
-                await Task.Run(() => Plan(job, stopping, isShared: false), CancellationToken.None);
+                await Task.Run(() => Plan(job, isShared: false, stopping), CancellationToken.None);
             }
         }
         catch (OperationCanceledException) when (stopping.IsCancellationRequested)
@@ -47,7 +47,7 @@ internal sealed partial class PlannerQueue(
         }
     }
 
-    private void Plan(PlanJob job, CancellationToken stopping, bool isShared)
+    private void Plan(PlanJob job, bool isShared, CancellationToken stopping)
     {
         using var clockStop = new CancellationTokenSource(TimeSpan.FromSeconds(options.Value.SafetyStopSeconds), clock);
         using var safetyStop = CancellationTokenSource.CreateLinkedTokenSource(clockStop.Token, stopping);
