@@ -98,6 +98,9 @@ dotnet build "$solution" --configuration Release --no-restore
 step "formatting"
 dotnet format "$solution" --verify-no-changes --no-restore
 
+step "Dockerfile"
+tests/dockerfile.sh
+
 step "tests"
 rm -rf "$results"
 broken=0
