@@ -19,6 +19,7 @@ internal sealed class PostgresServer
     private readonly string _programs;
     private readonly string _folder = Directory.CreateTempSubdirectory("panel-service-pg-").FullName;
     private readonly int _port = FreePort();
+    private readonly Process _watch;
     private int _databases;
 
     private PostgresServer()
@@ -26,7 +27,7 @@ internal sealed class PostgresServer
         _programs = Find() ?? throw new InvalidOperationException(Missing);
         Own(_folder);
         Run("initdb", "-D", Data, "-U", "studio", "-A", "trust", "-E", "UTF8", "--no-locale", "--no-sync");
-        AppDomain.CurrentDomain.ProcessExit += (_, _) => Stop();
+        _watch = Watch();
         Run("pg_ctl", "start", "-w", "-D", Data, "-l", Path.Combine(_folder, "log"), "-o",
             string.Create(CultureInfo.InvariantCulture, $"-p {_port} -c listen_addresses=127.0.0.1 -c unix_socket_directories={_folder} -c fsync=off -c max_connections=200"));
     }
@@ -74,10 +75,16 @@ internal sealed class PostgresServer
         }
     }
 
-    private void Stop()
+    // However this process ends, its end of the pipe closes: then the server is stopped and its folder removed.
+    private Process Watch()
     {
-        Run("pg_ctl", "stop", "-w", "-m", "immediate", "-D", Data);
-        Directory.Delete(_folder, recursive: true);
+        string[] asOwner = Environment.UserName == "root" ? ["runuser", "-u", "postgres", "--"] : [];
+        string[] stop = [.. asOwner, Path.Combine(_programs, "pg_ctl"), "stop", "-w", "-m", "immediate", "-D", Data];
+        return Process.Start(new ProcessStartInfo("bash", ["-c", "folder=$1; shift; trap '' INT TERM; cat >/dev/null; \"$@\" >/dev/null 2>&1; rm -rf \"$folder\"", "bash", _folder, .. stop])
+        {
+            RedirectStandardInput = true,
+            WorkingDirectory = "/",
+        })!;
     }
 
     // Nothing is read from its output: the server inherits it, and would keep a pipe open.
