@@ -87,6 +87,34 @@ public sealed class AccessTests(Studio studio)
         await page.Context.CloseAsync();
     }
 
+    // WCAG 2.2, 1.4.3: letters stand out from their ground by 4.5 to 1; axe does not look into drawings.
+    [BrowserTheory]
+    [InlineData(ColorScheme.Light)]
+    [InlineData(ColorScheme.Dark)]
+    public async Task Every_word_of_a_drawing_stands_out(ColorScheme colours)
+    {
+        IPage page = await studio.VisitAsync();
+        await page.EmulateMediaAsync(new PageEmulateMediaOptions { ColorScheme = colours });
+        await page.PlanAsync();
+        Assert.NotEqual(0, await page.Locator("svg.drawing text").CountAsync());
+
+        string[] faint = await page.EvaluateAsync<string[]>(
+            """
+            () => {
+              const light = (colour) => {
+                const [r, g, b] = colour.match(/[\d.]+/g).map((v) => { const part = v / 255; return part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4; });
+                return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+              };
+              const paper = light(getComputedStyle(document.querySelector('.ticket')).backgroundColor);
+              const ratio = (one) => (Math.max(one, paper) + 0.05) / (Math.min(one, paper) + 0.05);
+              return [...document.querySelectorAll('svg.drawing text')].filter((t) => ratio(light(getComputedStyle(t).fill)) < 4.5).map((t) => `${t.parentNode.getAttribute('class')}: ${t.textContent}`);
+            }
+            """);
+
+        Assert.Empty(faint);
+        await page.Context.CloseAsync();
+    }
+
     [BrowserFact]
     public async Task Every_drawing_has_a_name_and_a_description_for_those_who_do_not_see_it()
     {

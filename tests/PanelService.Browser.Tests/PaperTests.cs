@@ -24,6 +24,25 @@ public sealed class PaperTests(Studio studio)
         await page.Context.CloseAsync();
     }
 
+    // A module found only once another was read costs a journey of its own: on a slow machine that is most of the first view.
+    [BrowserFact]
+    public async Task Every_module_is_named_beforehand()
+    {
+        IPage page = await studio.VisitAsync();
+
+        string[] late = await page.EvaluateAsync<string[]>(
+            """
+            () => {
+              const named = new Set([...document.querySelectorAll('link[rel=modulepreload], script[src]')].map((e) => e.href || e.src));
+              const came = new Set(performance.getEntriesByType('resource').map((r) => r.name).filter((name) => name.endsWith('.js')));
+              return [...[...came].filter((name) => !named.has(name)), ...[...named].filter((name) => !came.has(name))];
+            }
+            """);
+
+        Assert.Empty(late);
+        await page.Context.CloseAsync();
+    }
+
     [BrowserFact]
     public async Task Nothing_on_the_page_needs_inline_code_or_style()
     {

@@ -105,6 +105,7 @@ export default {
     ofSteps: (/** @type {number} */ n, /** @type {string} */ length) => `${n === 1 ? '' : `${n} times `}${length} off the roll`,
   },
   saw: {
+    drawn: 'Being drawn …',
     nothing: 'No board is cut.', run: 'The saw run', runHint: 'One setting after the other. Choose one to see its cuts on the sheets.',
     setting: (/** @type {string} */ tool, /** @type {string} */ size) => `${tool} at ${size}`, fence: 'Fence', sled: 'Sled stop', sheet: 'Sheet', sheets: 'The sheets', cutsSaid: (/** @type {{ sheets: string, cuts: string, one: boolean, many: boolean }} */ s) => `${s.many ? 'Sheets' : 'Sheet'} ${s.sheets}: ${s.one ? 'cut' : 'cuts'} ${s.cuts}`, copies: (/** @type {number} */ n) => (n === 1 ? 'one sheet' : `${n} sheets alike`),
     settings: (/** @type {number} */ n, /** @type {number} */ steps) => `${n} settings in ${steps} steps.`, fewest: 'No order of these cuts takes fewer settings.', atLeast: (/** @type {number} */ n) => `At least ${n} are needed.`, slip: 'A slip to pin up beside the saw', slipLetter: 'on Letter paper', supplierSlip: 'A slip for the supplier', supplierLead: 'Then every part fits the car and can be handled at the saw. In this order:', from: { x: 'from the left edge', y: 'from the top edge' },
@@ -148,7 +149,7 @@ export default {
   tally: {
     each: 'each', area: 'by area alone', shop: 'in the shop', saved: 'saved', areaHint: 'price × the panel’s area ÷ the sheet’s: the pencil’s figure, without waste',
     part: { board: 'board', cloth: 'cloth', adhesive: 'glue', primer: 'ground', strips: 'strips', ready: 'ready-made', delivery: 'delivery', labour: 'work', overheads: 'other', consumables: 'consumables', tools: 'tools' },
-    curve: 'Made several times over', still: 'What is left is enough, for nothing but the work, for', or: ', or ',
+    curve: 'Made several times over', still: 'What is left would still make, for nothing but the work:', or: ', or ',
     budget: (/** @type {string} */ cash, /** @type {string} */ lines) => `With ${cash}: ${lines}.`, budgetProven: 'No other choice is worth more.', budgetOpen: 'Another choice may be worth more.',
     total: 'In all', sum: (/** @type {string} */ used, /** @type {string} */ back, /** @type {string} */ cash) => `This batch uses ${used}. ${back} goes back on the rack. The shops get ${cash}.`,
     savedAll: (/** @type {string} */ money, /** @type {string} */ share) => `Against the shop that saves ${money}, ${share}.`, dearer: (/** @type {string} */ money) => `The shop would be ${money} cheaper.`,

@@ -136,6 +136,7 @@ export default {
     ofSteps: (n, length) => `${n === 1 ? '' : `${n} fois `}${length} du rouleau`,
   },
   saw: {
+    drawn: 'Dessin en cours …',
     nothing: 'Aucun panneau à couper.', run: 'Le parcours de sciage', runHint: 'Un réglage après l’autre. Choisissez-en un pour voir ses traits sur les plaques.',
     setting: (tool, size) => `${tool} à ${size}`, fence: 'Guide', sled: 'Butée du chariot', sheet: 'Plaque', sheets: 'Les plaques', cutsSaid: (s) => `${s.many ? 'Plaques' : 'Plaque'} ${s.sheets} : ${s.one ? 'trait' : 'traits'} ${s.cuts}`, copies: (n) => (n === 1 ? 'une plaque' : `${n} plaques pareilles`),
     settings: (/** @type {number} */ n, /** @type {number} */ steps) => `${n} réglages en ${steps} étapes.`, fewest: 'Aucun ordre de ces coupes n’en demande moins.', atLeast: (/** @type {number} */ n) => `Il en faut au moins ${n}.`, slip: 'Une fiche à épingler près de la scie', slipLetter: 'sur papier Letter', supplierSlip: 'Une fiche pour le fournisseur', supplierLead: 'Ensuite chaque morceau tient dans la voiture et se manie à la scie. Dans cet ordre :', from: { x: 'depuis le bord gauche', y: 'depuis le bord haut' },
@@ -179,7 +180,7 @@ export default {
   tally: {
     each: 'pièce', area: 'à la surface seule', shop: 'en magasin', saved: 'gagnés', areaHint: 'prix × surface du panneau ÷ celle de la plaque : le calcul au crayon, sans les pertes',
     part: { board: 'panneau', cloth: 'toile', adhesive: 'colle', primer: 'enduit', strips: 'tasseaux', ready: 'tout fait', delivery: 'livraison', labour: 'travail', overheads: 'autres', consumables: 'consommables', tools: 'outils' },
-    curve: 'La même série plusieurs fois', still: 'Ce qui reste suffit, sans autre frais que le travail, pour', or: ', ou ',
+    curve: 'La même série plusieurs fois', still: 'De ce qui reste on ferait encore, sans autre frais que le travail :', or: ', ou ',
     budget: (cash, lines) => `Avec ${cash} : ${lines}.`, budgetProven: 'Aucun autre choix ne vaut plus.', budgetOpen: 'Un autre choix peut valoir plus.',
     total: 'En tout', sum: (used, back, cash) => `Cette série consomme ${used}. ${back} retournent au casier. Les magasins reçoivent ${cash}.`,
     savedAll: (money, share) => `Par rapport au magasin, ${money} de gagnés, soit ${share}.`, dearer: (money) => `Le magasin serait moins cher de ${money}.`,

@@ -35,8 +35,10 @@ function within(plan, numbers) {
 function stillMake(plan, numbers) {
   const spare = (plan.couldStillMake ?? []).slice(0, 8);
   if (spare.length === 0) return [];
-  const formats = spare.map((/** @type {any} */ one) => `${one.count} × ${numbers.size(one.width, one.height)} ${t.surfaces[/** @type {'bare'} */ (one.surface)]}`);
-  return [h('p', {}, t.tally.still, ' ', formats.join(t.tally.or), '.')];
+  /** @type {Map<string, string[]>} */
+  const bySurface = new Map();
+  for (const one of spare) bySurface.set(one.surface, [...(bySurface.get(one.surface) ?? []), `${one.count} ${t.make.of} ${numbers.size(one.width, one.height)}`]);
+  return [h('p', {}, t.tally.still), h('ul', { class: 'slip still' }, ...[...bySurface].map(([surface, sizes]) => h('li', {}, h('strong', {}, t.surfaces[/** @type {'bare'} */ (surface)]), `: ${sizes.join(t.tally.or)}.`)))];
 }
 
 /** The order made several times over, drawn when it is asked for: every point is a plan of its own. @param {any} plan */

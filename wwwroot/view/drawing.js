@@ -36,7 +36,7 @@ export function parse(text) {
  * @param {string} address @param {string} name @param {string | undefined} text the drawing, where the plan brought it along
  */
 export function figure(address, name, text) {
-  const place = h('div', { class: 'drawing-place', 'aria-busy': 'true' });
+  const place = h('div', { class: 'drawing-place', 'aria-busy': 'true' }, text === undefined && h('p', { class: 'hint' }, t.saw.drawn));
   const large = h('button', { type: 'button', class: 'quiet', onclick: () => enlarge(place, name), 'aria-label': `${t.saw.large}: ${name}` }, t.saw.large);
   const element = h('figure', { class: 'figure' }, place, h('figcaption', {}, name, ' ', large));
   const fill = async () => {

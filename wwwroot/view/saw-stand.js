@@ -22,12 +22,13 @@ export function standAtSaw(props, sheets, tick) {
   const cuts = h('p', { class: 'stand-cuts' });
   const cautions = h('div', { class: 'stand-cautions' });
   const pictures = h('div', { class: 'stand-sheets' });
+  const again = h('div', { class: 'stand-cautions' });
   const back = h('button', { type: 'button', onclick: () => go(-1) }, t.saw.back);
   const next = h('button', { type: 'button', class: 'go', onclick: () => go(1) }, t.saw.next);
   const close = h('button', { type: 'button', class: 'quiet', onclick: () => dialog.close() }, t.saw.close);
   const dialog = h('dialog', { class: 'large stand', 'aria-labelledby': 'stand-head', onclose: end, onkeydown: keys },
     h('div', { class: 'large-bar' }, h('strong', { id: 'stand-head' }, t.saw.run), place, close),
-    h('div', { class: 'stand-step', role: 'group', tabindex: 0, 'aria-live': 'polite', 'aria-labelledby': 'stand-head' }, size, cuts, cautions, pictures),
+    h('div', { class: 'stand-step', role: 'group', tabindex: 0, 'aria-live': 'polite', 'aria-labelledby': 'stand-head' }, size, cuts, cautions, pictures, again),
     h('div', { class: 'stand-bar' }, back, next));
   const awake = stayAwake();
 
@@ -37,7 +38,11 @@ export function standAtSaw(props, sheets, tick) {
     say(place, t.saw.stepOf(at + 1, run.length));
     refill(size, h('span', { class: 'stand-tool' }, tool), ' ', props.numbers.length(step.fence));
     say(cuts, cutsSaid(step).map(t.saw.cutsSaid).join('; '));
-    refill(cautions, ...step.cautions.map((/** @type {any} */ c) => h('p', { class: 'caution' }, t.said(c))));
+    // What is new at this setting stands above the drawing; what still holds from before, below it.
+    const before = new Set(run.slice(0, at).flatMap((/** @type {any} */ one) => one.cautions.map((/** @type {any} */ c) => c.id)));
+    const [old, fresh] = [true, false].map((known) => step.cautions.filter((/** @type {any} */ c) => before.has(c.id) === known));
+    refill(cautions, ...fresh.map(caution));
+    refill(again, ...old.map(caution));
     refill(pictures, ...cutsOf(step).map(([sheet, numbers]) => picture(sheets, sheet, numbers)));
     set(back, { disabled: at === 0 });
     say(next, at === run.length - 1 ? t.saw.finish : t.saw.next);
@@ -67,6 +72,9 @@ export function standAtSaw(props, sheets, tick) {
   next.focus();
   show();
 }
+
+/** @param {any} one */
+const caution = (one) => h('p', { class: 'caution' }, t.said(one));
 
 /** A sheet with these cuts lit. @param {Element} sheets @param {number} sheet @param {number[]} numbers */
 function picture(sheets, sheet, numbers) {
