@@ -25,15 +25,15 @@ public sealed class AccessTests(Studio studio)
         faults.AddRange(await page.FaultsAsync("the plan with everything open"));
 
         await page.Locator(".figure button").First.ClickAsync();
-        faults.AddRange(await page.FaultsAsync("a drawing, large"));
+        faults.AddRange(await page.FaultsAsync("a drawing, large", "dialog"));
         await page.Keyboard.PressAsync("Escape");
         await page.Locator(".stand-button").ClickAsync();
-        faults.AddRange(await page.FaultsAsync("at the saw"));
+        faults.AddRange(await page.FaultsAsync("at the saw", "dialog"));
         await page.Keyboard.PressAsync("Escape");
 
         await page.Locator(".made .book").ClickAsync();
         await page.Locator(".made .pencil").First.WaitForAsync();
-        faults.AddRange(await page.FaultsAsync("booked as made"));
+        faults.AddRange(await page.FaultsAsync("booked as made", ".made"));
 
         await page.GetByText("Start an empty ticket").ClickAsync();
         faults.AddRange(await page.FaultsAsync("an empty ticket"));
