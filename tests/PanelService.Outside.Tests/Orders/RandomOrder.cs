@@ -361,16 +361,20 @@ internal sealed class RandomOrder
         var priced = root["boards"]!.AsArray().Where(board => board!["forSale"]?.GetValue<int>() is not 0)
             .Concat((root["cloths"]?.AsArray() ?? []).Select(cloth => cloth!["sale"]))
             .Concat((root["adhesives"]?.AsArray() ?? []).Concat(root["primers"]?.AsArray() ?? []).SelectMany(liquid => liquid!["containers"]!.AsArray()));
-        foreach (var good in Chance(25) ? priced : [])
+        foreach (var good in Chance(Rarely(root, 25)) ? priced : [])
         {
             Maybe(good!.AsObject(), 25, "priceFrom", () => PriceFrom(decimal.Parse(good!["price"]!.ToJsonString(), CultureInfo.InvariantCulture)));
         }
 
-        if (Chance(15))
+        if (Chance(Rarely(root, 15)))
         {
             AddShops(root);
         }
     }
+
+    // Panels that may be bought, prices that vary and limits of the saw each multiply the plans one order takes: seldom together.
+    private static int Rarely(JsonObject root, int percent) =>
+        root["panels"]!.AsArray().Any(panel => panel!["mayBuy"] is not null) ? percent / 5 : percent;
 
     // Enough for one panel of any order drawn here; rarely, since every choice of panels takes plans of its own.
     private void AddBudget(JsonObject root)
@@ -426,7 +430,7 @@ internal sealed class RandomOrder
     // What saw, person and car can handle: every panel can be made within it, if not always from every sheet.
     private void AddHandling(JsonObject root)
     {
-        if (!Chance(30))
+        if (!Chance(Rarely(root, 30)))
         {
             return;
         }
