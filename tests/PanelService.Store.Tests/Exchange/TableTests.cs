@@ -5,7 +5,7 @@ using PanelService.Store.Tests.Hosts;
 namespace PanelService.Store.Tests.Exchange;
 
 /// <summary>Supplies and stock as tables: what goes out comes in again, and a faulty line refuses the whole by its number.</summary>
-public sealed class TableTests
+public abstract class TableTests(IDatabase database)
 {
     private const string Goods =
         "sort,id,name,units,currency,thickness,width,height,price,sale.by,sale.step,sale.price,coverage.area,coverage.volume,containers[0].volume,containers[0].price\r\n"
@@ -16,7 +16,7 @@ public sealed class TableTests
     [Fact]
     public async Task Supplies_out_and_in_again_are_the_same()
     {
-        using Home home = new SqliteDatabase().Open();
+        using Home home = database.Open();
         using StudioHost host = home.Start();
         using HttpClient client = host.CreateClient();
 
@@ -35,7 +35,7 @@ public sealed class TableTests
     [Fact]
     public async Task Table_with_faulty_lines_names_them_all_and_saves_nothing()
     {
-        using Home home = new SqliteDatabase().Open();
+        using Home home = database.Open();
         using StudioHost host = home.Start();
         using HttpClient client = host.CreateClient();
 
@@ -49,7 +49,7 @@ public sealed class TableTests
     [Fact]
     public async Task Stock_comes_in_by_lines_and_goes_out_with_its_ids()
     {
-        using Home home = new SqliteDatabase().Open();
+        using Home home = database.Open();
         using StudioHost host = home.Start();
         using HttpClient client = host.CreateClient();
         const string heaps = "sort,thickness,width,height,count,volume,coverage.area,coverage.volume,units\noffcut,1/8,9,12,2,,,,inch\nadhesive,,,,,3,80,0.4,inch\n";
@@ -71,3 +71,10 @@ public sealed class TableTests
         return await client.PostAsync(new Uri(address, UriKind.Relative), body);
     }
 }
+
+/// <summary>On SQLite.</summary>
+public sealed class SqliteTableTests() : TableTests(new SqliteDatabase());
+
+/// <summary>On PostgreSQL.</summary>
+[Trait(PostgresDatabase.Trait, PostgresDatabase.Name)]
+public sealed class PostgresTableTests() : TableTests(new PostgresDatabase());
