@@ -2,7 +2,8 @@
 // Idea:    1. take the values under which the counts are tightest (CountsRelaxation). If even all stocks at their best hold less
 //             than the demand's worth, there is none.
 //          2. Otherwise a plan may waste no more than the difference, so that every pattern of it is close to the best
-//             of its stock. Draw many such patterns (PatternSampler) and look for a cover (CoverSearch).
+//             of its stock. Draw many such patterns (PatternDraw) and look for a cover (CoverChoice): of a few stocks at once,
+//             of many among the patterns known, or of what whole uses of the relaxation leave.
 //          3. To decide for good, bound what each stock can be worth within the demand (BoundedPattern), list every pattern that
 //             wastes no more than there is to waste (LabelProgramme), and search the covers of the list to the end.
 //             Types without value are left out there: where the others alone have no plan, all have none.
@@ -10,7 +11,6 @@
 //          (2008). The rest: see the parts.
 // Cost:    some ten milliseconds to look, some hundred to decide.
 // Not:     always decided: lists may grow too long, searches may be cut short. Then it says that it does not know.
-using PanelService.Cutting.Many;
 using PanelService.Cutting.Patterns;
 using PanelService.Cutting.Search;
 
@@ -21,18 +21,7 @@ internal sealed class CountsDecision
 {
     private const int MostRounds = 100;
     private const int BoundedRounds = 8;
-
-    // Of each stock, and how many in a row may bring nothing new.
-    private const int MostDraws = 1_500;
-    private const int MostIdleDraws = 100;
     private const int DrawsForRelaxation = 30;
-
-    // Looks so many cuts over in a unit of work.
-    private const int CutsOfUnit = 200;
-
-    // A cover is looked for with so few stocks left, then twice as many, up to the most.
-    private const int FewStocks = 10;
-    private const int MostStocks = 40;
 
     // A decision goes so many times as far as a look.
     private const int Deep = 6;
@@ -41,11 +30,20 @@ internal sealed class CountsDecision
     // A look, before anything is decided.
     private const int Shallow = 1;
 
+    // What whole uses leave: of the last few stocks first, of more of them where there is no cover.
+    private static readonly int[] Rests = [10, 20];
+    private const int MostStocks = 40;
+
+    // Patterns drawn of each stock, and the work of choosing among them. Often the patterns known do.
+    private static readonly (int Draws, long Units) KnownOnly = (0, 20_000);
+    private static readonly (int Draws, long Units) Some = (200, 50_000);
+    private static readonly (int Draws, long Units) Many = (1_500, 75_000);
+
     private readonly Model _model;
     private readonly ColumnPool _pool;
     private readonly WorkMeter _work;
     private readonly Pricing _pricing;
-    private readonly PatternSampler _sampler = new(new SeededRandom(5));
+    private readonly PatternDraw _draw;
     private readonly CompletePatterns _complete;
 
     /// <summary>Makes it.</summary>
@@ -56,6 +54,7 @@ internal sealed class CountsDecision
     {
         (_model, _pool, _work) = (model, pool, work);
         _pricing = new Pricing(model, work);
+        _draw = new PatternDraw(model, pool, _pricing, work);
         _complete = new CompletePatterns(model, work);
     }
 
@@ -88,11 +87,11 @@ internal sealed class CountsDecision
 
         if (light.Length > 0)
         {
-            Array.ForEach(light, relaxation.MakeLight);
+            relaxation.MakeLight(light);
             tight = Tighten(relaxation, counts, 0) ?? tight;
         }
 
-        return new CountsAnswer(Draw(counts, tight), bound, false);
+        return new CountsAnswer(Draw(counts, tight, light), bound, false);
     }
 
     /// <summary>Decides for good, if that can be done.</summary>
@@ -115,16 +114,14 @@ internal sealed class CountsDecision
     /// <summary>Whether all patterns of the types with a value cover these types, and a plan where that is all types.</summary>
     private (bool? Covered, IReadOnlyList<ColumnUse>? Plan) Cover(int[] counts, DualVector vector, int depth)
     {
-        long spare = Spare(vector, counts);
-        if (!CoverSearch.Holds(_model.Demand) || _complete.List(vector, counts, spare, depth) is not { } patterns)
+        if (_complete.List(vector, counts, Spare(vector, counts), depth) is not { } patterns)
         {
             return (null, null);
         }
 
-        var search = new CoverSearch(patterns, vector, counts, _work) { MostUnits = CoverOfDepth * depth };
         int[] demand = [.. _model.Demand.Select((d, t) => vector.Values[t] > 0 ? d : 0)];
-        bool? covered = search.Solve(demand, spare);
-        return (covered, covered == true && vector.Values.All(v => v > 0) ? search.Uses() : null);
+        var answer = new CoverChoice(counts, _work).Choose(patterns, vector, demand, CoverOfDepth * depth);
+        return (answer.Covered, vector.Values.All(v => v > 0) ? answer.Uses : null);
     }
 
     /// <summary>Column generation for the greatest multiple of the demand; ends early where the counts are forbidden.</summary>
@@ -207,7 +204,7 @@ internal sealed class CountsDecision
         for (int draw = 0; draw < DrawsForRelaxation; draw++)
         {
             long loss = vector.Best[stock] / 20 * draw / DrawsForRelaxation;
-            if (Improving(DrawOne(stock, vector.Values, loss, _model.Demand), values) is { } column)
+            if (Improving(_draw.One(stock, vector.Values, loss), values) is { } column)
             {
                 return column;
             }
@@ -216,119 +213,55 @@ internal sealed class CountsDecision
         return null;
     }
 
-    private Column? DrawOne(int stock, int[] values, long loss, int[] open)
+    /// <summary>Looks for a cover among patterns that waste little.</summary>
+    private List<ColumnUse>? Draw(int[] counts, Tightest tight, int[] light)
     {
-        _work.Cancellation.ThrowIfCancellationRequested();
-        var (width, height, _, _) = _model.Stock(stock);
-        long before = _sampler.Looked;
-        int[] rest = [.. open];
-        var block = _pricing.Programme(stock) is { } programme
-            ? _sampler.Draw(programme, values, (width, height), rest, (int)Math.Min(int.MaxValue, loss))
-            : null;
-        _work.Spend((_sampler.Looked - before) / CutsOfUnit);
-        return block is null ? null : new Column(stock, [.. open.Select((d, t) => d - rest[t])], block);
+        var whole = new WholePart([], _model.Demand, counts);
+        if (Spare(tight.Known, counts) < 0)
+        {
+            return null;
+        }
+
+        return counts.Sum() <= CoverChoice.FewStocks
+            ? Choose(tight.Known, whole, KnownOnly) ?? Choose(tight.Known, whole, Some) ?? Choose(tight.Known, whole, Many)
+            : Choose(tight.Known, whole, KnownOnly) ?? DrawForRests(counts, tight, light) ?? Choose(tight.Known, whole, Some);
     }
 
-    /// <summary>
-    /// Looks for a cover of what whole uses of the relaxation leave: of the last few stocks first, of more of them where
-    /// there is none.
-    /// </summary>
-    private List<ColumnUse>? Draw(int[] counts, Tightest tight)
+    /// <summary>Looks for a cover of what whole uses of the relaxation leave.</summary>
+    private List<ColumnUse>? DrawForRests(int[] counts, Tightest tight, int[] light)
     {
-        long spare = Spare(tight.Known, counts);
-        bool? found = spare < 0 ? null : false;
-        for (int rest = FewStocks, before = 0; found == false && !_work.Exhausted && rest <= MostStocks; rest *= 2)
+        int before = 0;
+        foreach (int rest in Rests)
         {
-            int[] open = [.. _model.Demand];
-            int[] left = [.. counts];
-            var whole = WholeUses(tight.Uses, open, left, rest);
-            if (left.Sum() == before || left.Sum() > MostStocks || !CoverSearch.Holds(open))
+            var part = WholePart.Of(tight.Uses, _model.Demand, counts, (rest, light));
+            int left = part.Left.Sum();
+            if (left == before || left > MostStocks)
             {
                 return null;
             }
 
-            before = left.Sum();
-            var drawn = DrawMany(tight.Known, open, left, spare);
-            var search = new CoverSearch(drawn.Columns, tight.Known, left, _work);
-            found = search.Solve(open, spare);
-            if (found == true)
+            before = left;
+            if (Choose(tight.Known, part, Many) is { } covered)
             {
-                return [.. whole, .. search.Uses()];
+                return covered;
             }
         }
 
         return null;
     }
 
-    /// <summary>Patterns that waste no more than there is to waste.</summary>
-    private ColumnPool DrawMany(DualVector vector, int[] open, int[] left, long spare)
+    /// <summary>Chooses among patterns known and drawn for what is still wanted.</summary>
+    private List<ColumnUse>? Choose(DualVector known, WholePart whole, (int Draws, long Units) look)
     {
-        var drawn = Known(vector, open, left, spare);
-        long[] most = _pricing.Evaluate(vector.Values);
-        for (int s = 0; s < left.Length; s++)
+        if (_work.Exhausted)
         {
-            int idle = 0;
-            for (int d = 0; d < MostDraws && idle < MostIdleDraws && left[s] > 0; d++)
-            {
-                long loss = most[s] - vector.Best[s] + (spare * (d % 100) / 100);
-                bool added = DrawOne(s, vector.Values, loss, open) is { } column
-                    && vector.Loss(column) <= spare && drawn.Add(column);
-                idle = added ? 0 : idle + 1;
-            }
+            return null;
         }
 
-        return drawn;
-    }
-
-    /// <summary>Takes what the relaxation uses whole times off, where more stocks are left than a search can choose for.</summary>
-    private static List<ColumnUse> WholeUses((Column Column, double Copies)[] uses, int[] open, int[] left, int rest)
-    {
-        var whole = new List<ColumnUse>();
-        foreach (var (column, copies) in uses.OrderByDescending(use => use.Copies))
-        {
-            int times = (int)Math.Min(Math.Floor(copies), left.Sum() - rest);
-            for (int t = 0; t < open.Length; t++)
-            {
-                times = column.Counts[t] > 0 ? Math.Min(times, open[t] / column.Counts[t]) : times;
-            }
-
-            if (times > 0)
-            {
-                whole.Add(new ColumnUse(column, times));
-                left[column.Stock] -= times;
-                for (int t = 0; t < open.Length; t++)
-                {
-                    open[t] -= times * column.Counts[t];
-                }
-            }
-        }
-
-        return whole;
-    }
-
-    /// <summary>The columns known, without what they hold too much.</summary>
-    private ColumnPool Known(DualVector vector, int[] open, int[] left, long spare)
-    {
-        var pool = new ColumnPool();
-        foreach (var known in _pool.Columns.Where(c => left[c.Stock] > 0 && vector.Loss(c) <= spare))
-        {
-            _work.Cancellation.ThrowIfCancellationRequested();
-            if (Within(known, open) is { } column && vector.Loss(column) <= spare)
-            {
-                pool.Add(column);
-            }
-        }
-
-        return pool;
-    }
-
-    /// <summary>The column without what it holds beyond the demand.</summary>
-    private static Column? Within(Column column, int[] open)
-    {
-        int[] room = [.. open];
-        return BlockMath.Prune(column.Block, room) is { } block
-            ? new Column(column.Stock, [.. open.Select((d, t) => d - room[t])], block)
-            : null;
+        long spare = (long)known.Spare(whole.Open, whole.Left);
+        var patterns = _draw.Many(known, whole.Open, whole.Left, spare, look.Draws);
+        var uses = new CoverChoice(whole.Left, _work).Choose(patterns.Columns, known, whole.Open, look.Units).Uses;
+        return uses is null ? null : [.. whole.Uses, .. uses];
     }
 
     private long Spare(DualVector vector, int[] counts) => (long)vector.Spare(_model.Demand, counts);

@@ -63,12 +63,19 @@ internal sealed class CountsRelaxation : IDisposable
         _columns.Add((column, variable));
     }
 
-    /// <summary>Gives a type a λ of the second rank.</summary>
-    /// <param name="type">The type.</param>
-    public void MakeLight(int type)
+    /// <summary>
+    /// Gives types a λ of the second rank. Those of the first rank give up no more for it than what they had to spare, if
+    /// they had any.
+    /// </summary>
+    /// <param name="types">The types.</param>
+    public void MakeLight(IReadOnlyCollection<int> types)
     {
-        _cover[type].SetCoefficient(_short, 0);
-        _cover[type].SetCoefficient(_lightShort, _demand[type]);
+        _short.SetUb(Math.Max(0, _short.SolutionValue()));
+        foreach (int type in types)
+        {
+            _cover[type].SetCoefficient(_short, 0);
+            _cover[type].SetCoefficient(_lightShort, _demand[type]);
+        }
     }
 
     /// <summary>Solves.</summary>

@@ -19,37 +19,57 @@ internal static class PoolProgramme
     /// <returns>A cheaper plan; null where none was found.</returns>
     public static List<ColumnUse>? Improve(Model model, IReadOnlyList<Column> columns, PoolRequest request, WorkMeter work)
     {
-        var programme = new CpModel();
-        var copies = columns.Select(c => programme.NewIntVar(0, MostCopies(c, request), "")).ToArray();
-        for (int t = 0; t < request.Demand.Length; t++)
-        {
-            work.Cancellation.ThrowIfCancellationRequested();
-            programme.Add(LinearExpr.WeightedSum(copies, columns.Select(c => (long)c.Counts[t])) >= request.Demand[t]);
-        }
-
-        for (int s = 0; s < model.Stocks.Length; s++)
-        {
-            if (request.Box.Most[s] != StockBox.Unlimited || request.Box.Least[s] > 0)
-            {
-                var used = LinearExpr.Sum(copies.Where((_, c) => columns[c].Stock == s));
-                programme.AddLinearConstraint(used, request.Box.Least[s], request.Box.Most[s]);
-            }
-        }
-
+        var (programme, copies) = Covering(columns, request.Demand, request.Box, work);
         var price = LinearExpr.WeightedSum(copies, columns.Select(c => model.Stock(c.Stock).Price));
         programme.AddLinearConstraint(price, request.Bound, request.Below - 1);
         programme.Minimize(price);
-        return Solve(programme, copies, columns, request, work);
+        return Solve(programme, copies, columns, request.DeterministicTime, work).Uses;
     }
 
-    private static List<ColumnUse>? Solve(
-        CpModel programme, IntVar[] copies, IReadOnlyList<Column> columns, PoolRequest request, WorkMeter work)
+    /// <summary>Looks for any cover from given counts of stocks.</summary>
+    /// <param name="columns">The columns to choose from.</param>
+    /// <param name="demand">What is to be covered.</param>
+    /// <param name="counts">At most so many of each stock.</param>
+    /// <param name="deterministicTime">The most deterministic time, about a second each.</param>
+    /// <param name="work">Where its work is counted.</param>
+    public static CoverAnswer Cover(
+        IReadOnlyList<Column> columns, int[] demand, int[] counts, double deterministicTime, WorkMeter work)
+    {
+        var (programme, copies) = Covering(columns, demand, new StockBox(new int[counts.Length], counts), work);
+        return Solve(programme, copies, columns, deterministicTime, work);
+    }
+
+    private static (CpModel Programme, IntVar[] Copies) Covering(
+        IReadOnlyList<Column> columns, int[] demand, StockBox box, WorkMeter work)
+    {
+        var programme = new CpModel();
+        var copies = columns.Select(c => programme.NewIntVar(0, MostCopies(c, demand, box), "")).ToArray();
+        for (int t = 0; t < demand.Length; t++)
+        {
+            work.Cancellation.ThrowIfCancellationRequested();
+            programme.Add(LinearExpr.WeightedSum(copies, columns.Select(c => (long)c.Counts[t])) >= demand[t]);
+        }
+
+        for (int s = 0; s < box.Most.Length; s++)
+        {
+            if (box.Most[s] != StockBox.Unlimited || box.Least[s] > 0)
+            {
+                var used = LinearExpr.Sum(copies.Where((_, c) => columns[c].Stock == s));
+                programme.AddLinearConstraint(used, box.Least[s], box.Most[s]);
+            }
+        }
+
+        return (programme, copies);
+    }
+
+    private static CoverAnswer Solve(
+        CpModel programme, IntVar[] copies, IReadOnlyList<Column> columns, double deterministicTime, WorkMeter work)
     {
         using var solver = new CpSolver
         {
             StringParameters = string.Create(
                 System.Globalization.CultureInfo.InvariantCulture,
-                $"num_workers:1,random_seed:1,max_deterministic_time:{request.DeterministicTime},symmetry_level:0,linearization_level:2"),
+                $"num_workers:1,random_seed:1,max_deterministic_time:{deterministicTime},symmetry_level:0,linearization_level:2"),
         };
         using var stop = work.Cancellation.Register(solver.StopSearch);
 
@@ -57,23 +77,27 @@ internal static class PoolProgramme
         work.Cancellation.ThrowIfCancellationRequested();
         var status = solver.Solve(programme);
         work.Spend((long)(1000 + (1_000_000 * (solver.Response?.DeterministicTime ?? 0))));
-        return status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible)
-            ? null
-            : [.. copies.Select((variable, c) => new ColumnUse(columns[c], (int)solver.Value(variable))).Where(use => use.Copies > 0)];
+        return status switch
+        {
+            CpSolverStatus.Optimal or CpSolverStatus.Feasible => new CoverAnswer(
+                true, [.. copies.Select((variable, c) => new ColumnUse(columns[c], (int)solver.Value(variable))).Where(use => use.Copies > 0)]),
+            CpSolverStatus.Infeasible => new CoverAnswer(false, null),
+            _ => new CoverAnswer(null, null),
+        };
     }
 
-    private static int MostCopies(Column column, PoolRequest request)
+    private static int MostCopies(Column column, int[] demand, StockBox box)
     {
         int most = 1;
-        for (int t = 0; t < request.Demand.Length; t++)
+        for (int t = 0; t < demand.Length; t++)
         {
             if (column.Counts[t] > 0)
             {
-                most = Math.Max(most, ((request.Demand[t] - 1) / column.Counts[t]) + 1);
+                most = Math.Max(most, ((demand[t] - 1) / column.Counts[t]) + 1);
             }
         }
 
-        return Math.Min(most, request.Box.Most[column.Stock]);
+        return Math.Min(most, box.Most[column.Stock]);
     }
 }
 
@@ -84,3 +108,8 @@ internal static class PoolProgramme
 /// <param name="Below">Only plans cheaper than this are wanted.</param>
 /// <param name="DeterministicTime">The most deterministic time, about a second each.</param>
 internal sealed record PoolRequest(int[] Demand, StockBox Box, long Bound, long Below, double DeterministicTime);
+
+/// <summary>Whether patterns cover a demand.</summary>
+/// <param name="Covered">Whether they do; null where that was not found out.</param>
+/// <param name="Uses">The cover found; null: none.</param>
+internal sealed record CoverAnswer(bool? Covered, List<ColumnUse>? Uses);

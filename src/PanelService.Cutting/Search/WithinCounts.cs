@@ -48,9 +48,9 @@ internal sealed class WithinCounts
     public void Look(int[] counts, long price)
     {
         var within = _box with { Most = counts };
-        long best = _take(new Dive(_model, _relaxation, _fill, _work).Run(_model.Demand, within));
         foreach (var find in MorePatterns(counts))
         {
+            long best = find();
             if (best > price)
             {
                 var request = new PoolRequest(_model.Demand, within, price, price + 1, PoolTime);
@@ -61,19 +61,18 @@ internal sealed class WithinCounts
             {
                 return;
             }
-
-            find();
         }
     }
 
-    /// <summary>Ways of finding more patterns, the most promising first; the last one is there to be tried after.</summary>
-    private IEnumerable<Action> MorePatterns(int[] counts)
+    /// <summary>Ways of finding a plan and more patterns, the most promising first.</summary>
+    private IEnumerable<Func<long>> MorePatterns(int[] counts)
     {
-        yield return () => _relaxation.Solve(_model.Demand, new StockBox(counts, counts), within: true);
+        yield return () => Dive(counts);
+        yield return () => Relax(new StockBox(counts, counts));
         if (!_pricedWithin)
         {
             _pricedWithin = true;
-            yield return () => _relaxation.Solve(_model.Demand, _box, within: true);
+            yield return () => Relax(_box);
         }
 
         for (int batch = 0; batch < MostBatches; batch++)
@@ -81,16 +80,24 @@ internal sealed class WithinCounts
             double strength = 0.1 + (0.08 * batch);
             yield return () => Shake(counts, strength);
         }
-
-        yield return () => { };
     }
 
-    private void Shake(int[] counts, double strength)
+    private long Dive(int[] counts) =>
+        _take(new Dive(_model, _relaxation, _fill, _work).Run(_model.Demand, _box with { Most = counts }));
+
+    private long Relax(StockBox box)
+    {
+        _relaxation.Solve(_model.Demand, box, within: true);
+        return _take([]);
+    }
+
+    private long Shake(int[] counts, double strength)
     {
         FillWith(_corrected, _box.Most);
         FillWith(_scatter.Shaken(Duals, strength), counts);
         FillWith(_scatter.Shaken(Duals, strength), _box.Most);
         _scatter.Shake(Duals, counts, ShakesOfBatch, strength);
+        return _take([]);
     }
 
     private void FillWith(double[] values, int[] most)
