@@ -45,6 +45,7 @@ internal static class Services
     internal static void AddWire(this IServiceCollection services)
     {
         services.AddSingleton<IBodyFiller<OrderRequest>, OrderFiller>();
+        services.AddSingleton<IBodyFiller<YieldRequest>, YieldFiller>();
         services.AddSingleton<IBodyFiller<StockRequest>, MeasuresFiller<StockRequest>>();
         services.AddSingleton<IBodyFiller<StockPatchRequest>, MeasuresFiller<StockPatchRequest>>();
         services.AddSingleton<IValidator<StudioSettingsRequest>, StudioSettingsRules>();

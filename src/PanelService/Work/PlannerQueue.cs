@@ -21,8 +21,8 @@ internal sealed partial class PlannerQueue(
         base.Dispose();
     }
 
-    /// <summary>Plans a job of the shared queue, on the caller's thread; where the host goes down meanwhile, nothing of it is stored.</summary>
-    internal void PlanNow(PlanJob job, CancellationToken stopping) => Plan(job, isShared: true, stopping);
+    /// <summary>Plans a job of the shared queue; where the host goes down meanwhile, nothing of it is stored.</summary>
+    internal Task PlanNowAsync(PlanJob job, CancellationToken stopping) => PlannerThread.RunAsync(() => Plan(job, isShared: true, stopping));
 
     /// <inheritdoc/>
     protected override Task ExecuteAsync(CancellationToken stoppingToken)
@@ -38,7 +38,7 @@ internal sealed partial class PlannerQueue(
             while (true)
             {
                 PlanJob job = await _waiting.TakeAsync(stopping);
-                await Task.Run(() => Plan(job, isShared: false, stopping), CancellationToken.None);
+                await PlannerThread.RunAsync(() => Plan(job, isShared: false, stopping));
             }
         }
         catch (OperationCanceledException) when (stopping.IsCancellationRequested)

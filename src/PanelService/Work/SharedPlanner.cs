@@ -25,7 +25,7 @@ internal sealed class SharedPlanner(JobBook jobs, PlanBook plans, PlannerQueue p
         }
 
         var job = new PlanJob(id, task.Order, task.Remarks, new PlanOrigin(task.OrderDocument, task.Links));
-        Task planning = Task.Run(() => planners.PlanNow(job, stopping), CancellationToken.None);
+        Task planning = planners.PlanNowAsync(job, stopping);
         while (await Task.WhenAny(planning, Task.Delay(Look, clock, CancellationToken.None)) != planning)
         {
             await KeepInTouchAsync(job, stopping);
