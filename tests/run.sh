@@ -1,6 +1,5 @@
 #!/usr/bin/env bash
-# Runs every test from a fresh clone: restore, one Release build, formatting, all test projects one after another (each uses
-# all cores by itself) but one. The last line is "N passed, N failed"; the exit code is 0 only where something
+# Runs every test from a fresh clone: restore, one Release build, formatting, all test projects in two lines side by side. The last line is "N passed, N failed"; the exit code is 0 only where something
 # passed and nothing failed.
 set -euo pipefail
 cd "$(dirname "$0")/.."
@@ -96,7 +95,7 @@ step "build"
 dotnet build "$solution" --configuration Release --no-restore
 
 step "formatting"
-dotnet format "$solution" --verify-no-changes --no-restore
+tests/formatting.sh
 
 step "Dockerfile"
 tests/dockerfile.sh
@@ -116,17 +115,26 @@ run_tests() {
     || echo "$name: not all well"
 }
 
-# The store's tests wait most of their time, for processes to start and to be killed: they run beside the others.
-store=tests/PanelService.Store.Tests/PanelService.Store.Tests.csproj
-run_tests "$store" >artifacts/store-tests.log 2>&1 &
-beside=$!
+# Two at a time: the store's and the browser's tests wait much of theirs, for processes to start and pages to settle.
+waiting=(Store Browser)
+beside() {
+  local name
+  for name in "${waiting[@]}"; do
+    run_tests "tests/PanelService.$name.Tests/PanelService.$name.Tests.csproj"
+  done
+}
+
+beside >artifacts/beside.log 2>&1 &
+others=$!
 for project in tests/*.Tests/*.csproj; do
-  if [ "$project" != "$store" ]; then
-    run_tests "$project"
-  fi
+  name=${project#tests/PanelService.}
+  case " ${waiting[*]} " in
+    *" ${name%%.Tests/*} "*) ;;
+    *) run_tests "$project" ;;
+  esac
 done
-wait "$beside"
-cat artifacts/store-tests.log
+wait "$others"
+cat artifacts/beside.log
 
 for project in tests/*.Tests/*.csproj; do
   name=$(basename "$project" .csproj)

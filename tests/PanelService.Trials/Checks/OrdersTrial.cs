@@ -42,7 +42,7 @@ internal static class OrdersTrial
 
     private static async Task<string> FaultsOfAsync(HttpClient client, int seed)
     {
-        string order = RandomOrder.Of(seed).Json;
+        string order = RandomOrder.Small(seed).Json;
         using var content = new StringContent(order, Encoding.UTF8, "application/json");
         using HttpResponseMessage response = await client.PostAsync("/api/plans", content);
         string body = await response.Content.ReadAsStringAsync();
