@@ -26,6 +26,7 @@ internal static class Services
         services.AddSingleton<PlanOrder>(Planner.Plan);
         services.AddSingleton<PlanStore>();
         services.AddSingleton<PlanKeeper>();
+        services.AddSingleton<MemoryWatch>();
         services.AddSingleton<PlannerQueue>();
         services.AddHostedService(provider => provider.GetRequiredService<PlannerQueue>());
         if (Memory.OptionsOf(configuration).UsesPostgres && configuration.GetValue($"{PlanningOptions.Section}:{nameof(PlanningOptions.Shared)}", true))

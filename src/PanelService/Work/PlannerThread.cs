@@ -9,7 +9,7 @@ namespace PanelService.Work;
 internal static class PlannerThread
 {
     // Linux has no other priorities than nice values, which .NET leaves alone; threads that planning starts inherit them.
-    private const int Politeness = 10;
+    private const int Politeness = 5;
 
     /// <summary>Runs it; ends as it ends.</summary>
     internal static Task RunAsync(Action plan)
