@@ -3,6 +3,7 @@ using System.Threading.RateLimiting;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.RateLimiting;
 using Microsoft.Extensions.Options;
+using PanelService.Endpoints;
 using PanelService.FrontDoor;
 using PanelService.Http;
 using PanelService.Work;
@@ -24,6 +25,16 @@ internal static class Busyness
                 options.QueueLimit = planning.Value.Waiting;
                 options.QueueProcessingOrder = QueueProcessingOrder.OldestFirst;
             }));
+    }
+
+    /// <summary>While the queue is full an order is refused before it is read: refusing costs next to nothing then, however often it is asked for.</summary>
+    internal static void UseEarlyRefusal(this WebApplication app)
+    {
+        PlannerQueue queue = app.Services.GetRequiredService<PlannerQueue>();
+        PlanningOptions options = app.Services.GetRequiredService<IOptions<PlanningOptions>>().Value;
+        app.Use((http, next) => HttpMethods.IsPost(http.Request.Method) && http.Request.Path.Equals(PlanEndpoints.Address, StringComparison.OrdinalIgnoreCase) && queue.IsFull
+            ? RefuseAsync(http, options.RetryAfterSeconds, Problems.AllBusy())
+            : next(http));
     }
 
     // A limit over time says when there is room again; the planners' limit, which cannot know, does not.

@@ -200,7 +200,7 @@ public sealed class PostgresDiskTests
 
         await refused.ReadProblemAsync(status, type);
         Assert.Equal(0, meanwhile.GetProperty("stock").GetArrayLength());
-        Assert.Equal("B1", (await client.GetJsonAsync("/api/stock")).GetProperty("stock")[0].GetProperty("id").GetString());
+        Assert.Equal("P1", (await client.GetJsonAsync("/api/stock")).GetProperty("stock")[0].GetProperty("id").GetString());
     }
 
     [Fact]
