@@ -27,11 +27,14 @@ internal static class Busyness
             }));
     }
 
-    /// <summary>While the queue is full an order is refused before it is read: refusing costs next to nothing then, however often it is asked for.</summary>
+    /// <summary>What is refused before it is read. While the queue is full that is an order: refusing costs next to nothing then, however often it is asked for.</summary>
     internal static void UseEarlyRefusal(this WebApplication app)
     {
         PlannerQueue queue = app.Services.GetRequiredService<PlannerQueue>();
         PlanningOptions options = app.Services.GetRequiredService<IOptions<PlanningOptions>>().Value;
+        app.Use((http, next) => BodyReader.IsInOtherCharacters(http.Request.ContentType)
+            ? Problems.MediaType(http.Request.ContentType).ExecuteAsync(http)
+            : next(http));
         app.Use((http, next) => HttpMethods.IsPost(http.Request.Method) && http.Request.Path.Equals(PlanEndpoints.Address, StringComparison.OrdinalIgnoreCase) && queue.IsFull
             ? RefuseAsync(http, options.RetryAfterSeconds, Problems.AllBusy())
             : next(http));

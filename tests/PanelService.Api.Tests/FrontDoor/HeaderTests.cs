@@ -112,6 +112,20 @@ public sealed class HeaderTests(PlainHosts hosts) : IClassFixture<PlainHosts>
         Assert.Equal("nosniff", Assert.Single(refused.Headers.GetValues("X-Content-Type-Options")));
     }
 
+    // Found by `fuzz`: the platform's reader breaks down over them.
+    [Theory]
+    [InlineData("nonsense")]
+    [InlineData("utf-7")]
+    [InlineData("utf-16")]
+    public async Task Characters_it_does_not_know_are_refused_in_words(string charset)
+    {
+        using HttpClient client = hosts.Plain.CreateClient();
+        using var content = new StringContent("{}");
+        content.Headers.ContentType = System.Net.Http.Headers.MediaTypeHeaderValue.Parse($"application/json; charset={charset}");
+        using HttpResponseMessage refused = await client.PostAsync("/api/access/join", content);
+        _ = await Json.ReadProblemAsync(refused, 415, "/problems/unsupported-media-type");
+    }
+
     // ASVS 5.0, 4.1.1: text and XML say how their characters are written.
     [Theory]
     [InlineData("/", "text/html")]
