@@ -1,7 +1,6 @@
 #!/usr/bin/env bash
-# Runs every test from a fresh clone: restore, one Release build, formatting, all test projects one after another (each uses
-# all cores by itself) but one. The last line is "N passed, N failed"; the exit code is 0 only where something
-# passed and nothing failed.
+# Runs every test from a fresh clone: restore, one Release build, formatting, all test projects in two lines side by side.
+# The last line is "N passed, N failed"; the exit code is 0 only where something passed and nothing failed.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 
@@ -96,13 +95,13 @@ step "build"
 dotnet build "$solution" --configuration Release --no-restore
 
 step "formatting"
-dotnet format "$solution" --verify-no-changes --no-restore
+tests/formatting.sh
 
 step "Dockerfile"
 tests/dockerfile.sh
 
 step "tests"
-rm -rf "$results"
+rm -rf "$results" artifacts/published
 mkdir -p "$results"
 broken=0
 
@@ -116,17 +115,30 @@ run_tests() {
     || echo "$name: not all well"
 }
 
-# The store's tests wait most of their time, for processes to start and to be killed: they run beside the others.
-store=tests/PanelService.Store.Tests/PanelService.Store.Tests.csproj
-run_tests "$store" >artifacts/store-tests.log 2>&1 &
-beside=$!
-for project in tests/*.Tests/*.csproj; do
-  if [ "$project" != "$store" ]; then
-    run_tests "$project"
+# Two at a time: the store's and the browser's tests wait much of theirs, for processes to start and pages to settle. After
+# them comes the folder a studio would run: published with its runtime, started, asked, stopped.
+waiting=(Store Browser)
+beside() {
+  local name
+  for name in "${waiting[@]}"; do
+    run_tests "tests/PanelService.$name.Tests/PanelService.$name.Tests.csproj"
+  done
+  if tests/published.sh; then
+    touch artifacts/published
   fi
+}
+
+beside >artifacts/beside.log 2>&1 &
+others=$!
+for project in tests/*.Tests/*.csproj; do
+  name=${project#tests/PanelService.}
+  case " ${waiting[*]} " in
+    *" ${name%%.Tests/*} "*) ;;
+    *) run_tests "$project" ;;
+  esac
 done
-wait "$beside"
-cat artifacts/store-tests.log
+wait "$others"
+cat artifacts/beside.log
 
 for project in tests/*.Tests/*.csproj; do
   name=$(basename "$project" .csproj)
@@ -139,9 +151,7 @@ for project in tests/*.Tests/*.csproj; do
   fi
 done
 
-# The folder a studio would run: published with its runtime, started, asked, stopped.
-step "published folder"
-if tests/published.sh; then
+if [ -f artifacts/published ]; then
   published=1
 else
   published=0

@@ -40,6 +40,7 @@ app.UseOwnNames();
 app.UsePage();
 app.UseFrontDoor();
 app.UseDocumentation();
+app.UseEarlyRefusal();
 
 app.MapPlans();
 app.MapPlanList();

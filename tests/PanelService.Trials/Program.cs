@@ -1,4 +1,5 @@
 using PanelService.Trials;
+using PanelService.Trials.Checks;
 using PanelService.Trials.Fuzzing;
 using PanelService.Trials.Loads;
 
@@ -8,6 +9,7 @@ const string Usage = """
       fuzz [N] [SEED]     N malformed, hostile and borderline requests, 5000 by default
       hostile             orders made to be hard: memory and time of each
       load [CLIENTS] [S]  clients that plan at once, 50 for 30 seconds: how long /health and the page take meanwhile
+      orders [N] [SEED]   random valid orders from a seed on, 10000 from 0 by default: each plan keeps every rule
       endure [N]          plans in a row, 20000 by default: memory at the beginning and at the end
     """;
 
@@ -21,6 +23,8 @@ switch (args.FirstOrDefault())
         return await HostileTrial.RunAsync();
     case "load":
         return await LoadTrial.RunAsync(Number(1, 50), Number(2, 30));
+    case "orders":
+        return await OrdersTrial.RunAsync(Number(1, 10_000), Number(2, 0));
     case "endure":
         return await EnduranceTrial.RunAsync(Number(1, 20_000));
     default:

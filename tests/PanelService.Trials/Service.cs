@@ -19,7 +19,7 @@ internal sealed class Service : IAsyncDisposable
             AutomaticDecompression = System.Net.DecompressionMethods.All,
             AllowAutoRedirect = false,
         };
-        Client = new HttpClient(handler) { BaseAddress = address, Timeout = TimeSpan.FromSeconds(120) };
+        Client = new HttpClient(handler) { BaseAddress = address, Timeout = TimeSpan.FromSeconds(600) };
     }
 
     internal Uri Address { get; }

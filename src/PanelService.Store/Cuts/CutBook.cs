@@ -17,9 +17,9 @@ public sealed class CutBook(Studio studio, TimeProvider clock)
 
     /// <summary>Books a plan as cut: goods leave the stock; offcuts, remnants, leftovers and panels enter it.</summary>
     /// <param name="planId">The plan.</param>
-    /// <param name="spoiled">Panels that were spoiled.</param>
+    /// <param name="spoiled">What was spoiled.</param>
     /// <param name="cancellation">Gives up before anything is booked.</param>
-    public Task<CutOutcome> CutAsync(string planId, ImmutableArray<Spoiling> spoiled, CancellationToken cancellation) => studio.WriteAsync(
+    public Task<CutOutcome> CutAsync(string planId, Spoilage spoiled, CancellationToken cancellation) => studio.WriteAsync(
         async context =>
         {
             PlanRow? row = await context.Plans.FirstOrDefaultAsync(plan => plan.Id == planId, cancellation);
@@ -78,9 +78,9 @@ public sealed class CutBook(Studio studio, TimeProvider clock)
         cancellation);
 
     private async Task<CutOutcome> BookAsync(
-        StudioContext context, PlanRow row, FinishedPlan plan, ImmutableArray<Spoiling> spoiled, CancellationToken cancellation)
+        StudioContext context, PlanRow row, FinishedPlan plan, Spoilage spoiled, CancellationToken cancellation)
     {
-        if (WrongSpoiling(plan.Plan, spoiled) is { IsEmpty: false } faults)
+        if (spoiled.Faults(plan.Plan) is { IsEmpty: false } faults)
         {
             return new SpoilingWrong(faults);
         }
@@ -93,39 +93,18 @@ public sealed class CutBook(Studio studio, TimeProvider clock)
             return new GoodsGone(takings.Missing);
         }
 
+        ImmutableArray<Spoiling> panels = spoiled.AllPanels(plan.Plan);
         BookingRow booking = await ledger.OpenAsync(new BookingRow
         {
             Kind = Cut,
             At = Now(),
             PlanId = row.Id,
-            Spoiled = spoiled.IsEmpty ? null : StoreJson.Write(spoiled),
+            Spoiled = panels.IsEmpty ? null : StoreJson.Write(panels),
         });
         await new CutWriter(ledger, booking, takings).WriteAsync(draft);
         row.CutBooking = booking.Id;
         await context.SaveChangesAsync(cancellation);
         return new CutBooked(await RecordAsync(context, booking.Id, cancellation), plan);
-    }
-
-    private static ImmutableArray<(int Index, string Text)> WrongSpoiling(Plan plan, ImmutableArray<Spoiling> spoiled)
-    {
-        var faults = ImmutableArray.CreateBuilder<(int, string)>();
-        var sums = new Dictionary<string, int>(StringComparer.Ordinal);
-        for (int index = 0; index < spoiled.Length; index++)
-        {
-            Spoiling one = spoiled[index];
-            PanelResult? panel = plan.Panels.FirstOrDefault(panel => panel.Line.Mark == one.Mark);
-            int sum = sums[one.Mark] = sums.GetValueOrDefault(one.Mark) + one.Count;
-            if (panel is null)
-            {
-                faults.Add((index, $"The plan has no line \"{one.Mark}\"; it has {string.Join(", ", plan.Panels.Select(line => line.Line.Mark))}."));
-            }
-            else if (sum > panel.Made + panel.Bought)
-            {
-                faults.Add((index, $"Of \"{one.Mark}\" {sum} are said to be spoiled, and {panel.Made + panel.Bought} were made."));
-            }
-        }
-
-        return faults.ToImmutable();
     }
 
     private static async Task<CutRecord> RecordAsync(StudioContext context, long id, CancellationToken cancellation)

@@ -8,7 +8,7 @@ using PanelService.Store.Stock;
 namespace PanelService.Store.Cuts;
 
 /// <summary>Works out from a plan what moves when it is cut. Pure: the database is asked nothing.</summary>
-internal sealed class CutDrafter(FinishedPlan finished, ImmutableArray<Spoiling> spoiled)
+internal sealed class CutDrafter(FinishedPlan finished, Spoilage spoilage)
 {
     private const string Boards = "boards";
     private const string Cloths = "cloths";
@@ -18,6 +18,7 @@ internal sealed class CutDrafter(FinishedPlan finished, ImmutableArray<Spoiling>
 
     private readonly Plan _plan = finished.Plan;
     private readonly Order _order = finished.Plan.Order;
+    private readonly ImmutableArray<Spoiling> _spoiled = spoilage.AllPanels(finished.Plan);
     private readonly ILookup<(string List, string Good, string? Remnant), string> _links =
         finished.Links.ToLookup(link => (link.List, link.Good, link.Remnant), link => link.Stock);
 
@@ -89,12 +90,14 @@ internal sealed class CutDrafter(FinishedPlan finished, ImmutableArray<Spoiling>
         let strip = _order.Strips.First(strip => strip.Id == alike.Key.Id)
         select Heap(StockSort.Strip, GoodOf(strip, alike.Key.Left), alike.Sum(), alike.Key.Value);
 
-    // Alike offcuts of one board make one heap.
+    // Alike offcuts of one board make one heap; of a spoiled sheet none is kept.
     private IEnumerable<StockDraft> KeptBoards() =>
         from sheet in _plan.Sheets
+        let good = sheet.Copies - spoilage.CopiesOf(sheet)
+        where good > 0
         from offcut in sheet.Offcuts
         where offcut.Kept
-        group sheet.Copies by (sheet.Board.Id, offcut.Width, offcut.Height, Value: Share(sheet.CostEach, offcut.Area, sheet.Area)) into alike
+        group good by (sheet.Board.Id, offcut.Width, offcut.Height, Value: Share(sheet.CostEach, offcut.Area, sheet.Area)) into alike
         let board = _order.Boards.First(board => board.Id == alike.Key.Id)
         select Heap(
             StockSort.Offcut,
@@ -162,7 +165,7 @@ internal sealed class CutDrafter(FinishedPlan finished, ImmutableArray<Spoiling>
         .Where(use => use.IsAdhesive == (list == Adhesives) && use.Liquid.Id == liquid.Id)
         .Sum(use => StockQuantity.Of(use.FromHand));
 
-    private int SpoiledOf(string mark) => spoiled.Where(one => one.Mark == mark).Sum(one => one.Count);
+    private int SpoiledOf(string mark) => _spoiled.Where(one => one.Mark == mark).Sum(one => one.Count);
 
     private IEnumerable<(string List, LiquidSupply Supply)> Liquids() =>
         _order.Adhesives.Select(liquid => (Adhesives, liquid)).Concat(_order.Primers.Select(liquid => (Primers, liquid)));

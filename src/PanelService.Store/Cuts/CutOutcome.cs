@@ -31,6 +31,6 @@ public sealed record AlreadyCut(DateTimeOffset At) : CutOutcome, IRefusal;
 /// <param name="Missing">What is missing.</param>
 public sealed record GoodsGone(ImmutableArray<StockLack> Missing) : CutOutcome, IRefusal;
 
-/// <summary>More was spoiled than was made, or of no line of the plan.</summary>
-/// <param name="Faults">Per entry, by its place, what is wrong.</param>
-public sealed record SpoilingWrong(ImmutableArray<(int Index, string Text)> Faults) : CutOutcome, IRefusal;
+/// <summary>More was spoiled than was made, or of no line or sheet of the plan.</summary>
+/// <param name="Faults">Per entry, what is wrong.</param>
+public sealed record SpoilingWrong(ImmutableArray<SpoilingFault> Faults) : CutOutcome, IRefusal;

@@ -10,26 +10,31 @@ namespace PanelService.Store.Jobs;
 /// <param name="clock">When they were handed in.</param>
 public sealed class JobBook(Studio studio, TimeProvider clock)
 {
-    private static readonly string[] Open = [StoreJson.Word(JobState.Waiting), StoreJson.Word(JobState.Planning)];
+    private static readonly string Waiting = StoreJson.Word(JobState.Waiting);
+    private static readonly string Planning = StoreJson.Word(JobState.Planning);
+    private static readonly string[] Open = [Waiting, Planning];
 
-    /// <summary>Hands an order in; false where as many wait as may.</summary>
+    /// <summary>Hands an order in; false where as many wait as may, or as many of this client's: three quarters of them.</summary>
     /// <param name="task">The order.</param>
+    /// <param name="client">Whose it is; clients take turns.</param>
     /// <param name="most">How many may be waiting or planned at once, over all hosts.</param>
     /// <param name="cancellation">Gives up before it is handed in.</param>
-    public Task<bool> AddAsync(PlanTask task, int most, CancellationToken cancellation)
+    public Task<bool> AddAsync(PlanTask task, string client, int most, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(task);
         var row = new JobRow
         {
             Id = task.Id,
             Filled = StoreJson.Write(task),
+            Client = client,
             CreatedAt = clock.GetUtcNow().ToUnixTimeMilliseconds(),
             State = StoreJson.Word(JobState.Waiting),
         };
         return studio.WriteAsync(
             async context =>
             {
-                bool isRoom = await context.Jobs.CountAsync(job => Open.Contains(job.State), cancellation) < most;
+                string?[] open = await context.Jobs.Where(job => Open.Contains(job.State)).Select(job => job.Client).ToArrayAsync(cancellation);
+                bool isRoom = open.Length < most && open.Count(one => one == client) < Math.Max(1, most - (most / 4));
                 if (isRoom)
                 {
                     context.Jobs.Add(row);
@@ -40,21 +45,35 @@ public sealed class JobBook(Studio studio, TimeProvider clock)
             cancellation);
     }
 
-    /// <summary>Takes a job on; null where it is done, failed, dropped or unknown. One that another planner had is taken over.</summary>
-    /// <param name="id">Its id.</param>
+    /// <summary>
+    /// Takes an order on. An entry of the queue stands for a turn, not for an order: of the client whose last turn is longest
+    /// ago the oldest order is taken. An entry that is given out again, because its planner is gone, comes back to its order.
+    /// </summary>
+    /// <param name="ticket">The queue's entry.</param>
     /// <param name="planner">Who takes it on.</param>
     /// <param name="cancellation">Gives up.</param>
-    public Task<PlanTask?> TakeAsync(string id, string planner, CancellationToken cancellation) => studio.WriteAsync(
+    /// <returns>The order; null where none waits, or this entry's is ended.</returns>
+    public Task<PlanTask?> TakeAsync(string ticket, string planner, CancellationToken cancellation) => studio.WriteAsync(
         async context =>
         {
-            JobRow? row = await context.Jobs.FirstOrDefaultAsync(job => job.Id == id, cancellation);
-            if (row is null || !Open.Contains(row.State))
+            // An older program took the order that the entry is named after.
+            JobRow? row = await context.Jobs.FirstOrDefaultAsync(
+                job => job.Ticket == ticket || (job.Id == ticket && job.Ticket == null && job.State == Planning), cancellation);
+            if (row is not null && !Open.Contains(row.State))
             {
                 return null;
             }
 
-            row.State = StoreJson.Word(JobState.Planning);
+            row ??= await NextAsync(context, cancellation);
+            if (row is null)
+            {
+                return null;
+            }
+
+            row.State = Planning;
             row.Planner = planner;
+            row.Ticket = ticket;
+            row.TakenAt ??= clock.GetUtcNow().ToUnixTimeMilliseconds();
             return StoreJson.Read<PlanTask>(row.Filled);
         },
         cancellation);
@@ -114,6 +133,18 @@ public sealed class JobBook(Studio studio, TimeProvider clock)
     /// <param name="id">The job.</param>
     /// <param name="cancellation">Gives up.</param>
     public Task StopAsync(string id, CancellationToken cancellation) => ChangeAsync(id, row => row.StopAsked = true, cancellation);
+
+    private static async Task<JobRow?> NextAsync(StudioContext context, CancellationToken cancellation)
+    {
+        var waiting = await context.Jobs.Where(job => job.State == Waiting)
+            .Select(job => new { job.Id, job.Client, job.CreatedAt }).ToArrayAsync(cancellation);
+        string?[] clients = [.. waiting.Select(job => job.Client).Distinct()];
+        var turns = await context.Jobs.Where(job => job.TakenAt != null && clients.Contains(job.Client))
+            .GroupBy(job => job.Client).Select(of => new { Client = of.Key, Last = of.Max(job => job.TakenAt) }).ToArrayAsync(cancellation);
+        string? next = waiting.OrderBy(job => turns.FirstOrDefault(turn => turn.Client == job.Client)?.Last ?? 0)
+            .ThenBy(job => job.CreatedAt).ThenBy(job => job.Id, StringComparer.Ordinal).FirstOrDefault()?.Id;
+        return next is null ? null : await context.Jobs.FirstAsync(job => job.Id == next, cancellation);
+    }
 
     // What has ended stays as it ended.
     private Task<bool> ChangeAsync(string id, Action<JobRow> change, CancellationToken cancellation) => studio.WriteAsync(

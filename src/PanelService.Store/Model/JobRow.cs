@@ -8,6 +8,9 @@ internal sealed class JobRow
     /// <summary>The order as it is to be planned, what was left out filled in.</summary>
     public required string Filled { get; init; }
 
+    /// <summary>Who handed it in; null for one of an older program.</summary>
+    public string? Client { get; init; }
+
     /// <summary>Unix milliseconds.</summary>
     public required long CreatedAt { get; init; }
 
@@ -16,6 +19,12 @@ internal sealed class JobRow
 
     /// <summary>Who plans it.</summary>
     public string? Planner { get; set; }
+
+    /// <summary>The entry of the queue under which it is planned: that entry comes back to it, whoever is given it again.</summary>
+    public string? Ticket { get; set; }
+
+    /// <summary>When it was first taken on, in Unix milliseconds.</summary>
+    public long? TakenAt { get; set; }
 
     public long? SpentMinor { get; set; }
 

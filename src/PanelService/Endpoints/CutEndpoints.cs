@@ -23,7 +23,7 @@ internal static class CutEndpoints
 
         cuts.MapPost("", CutAsync).WithName("CutPlan")
             .WithSummary("The batch was made: in one booking the goods used leave the stock, and offcuts, remnants, leftovers and finished panels enter it.")
-            .WithDescription("Goods that the order itself said were on hand are booked in first. spoiled: panels that came out spoiled; the true result is booked, and the answer offers an order for replacements. A body may be left out. Twice is refused, and so is a plan whose goods are not there any more: missing says which.")
+            .WithDescription("Goods that the order itself said were on hand are booked in first. spoiled: panels that came out spoiled; spoiledSheets: sheets that did, with all that was to come out of them; the true result is booked, and the answer offers an order for replacements. A body may be left out. Twice is refused, and so is a plan whose goods are not there any more: missing says which.")
             .Accepts<CutRequest>("application/json")
             .Produces<FaultsProblem>(StatusCodes.Status400BadRequest, "application/problem+json")
             .ProducesProblem(StatusCodes.Status413PayloadTooLarge)
@@ -88,16 +88,16 @@ internal static class CutEndpoints
             record.At,
             StockTranslation.Write(record.Movements),
             [.. record.Entered.Select(StockTranslation.Write)],
-            [.. record.Spoiled.Select(one => new SpoiledResponse(one.Mark, one.Count))],
+            [.. record.Spoiled.Select(one => new SpoiledResponse(one.Mark, one.Count, one.Sheet))],
             record.Spoiled.IsEmpty ? null : ReplacementOrder.Of(plan, record.Spoiled, now));
     }
 
     private static ProblemHttpResult Wrong(SpoilingWrong wrong)
     {
         var faults = new Faults();
-        foreach ((int index, string text) in wrong.Faults)
+        foreach (SpoilingFault fault in wrong.Faults)
         {
-            faults.Add(JsonPath.Element("spoiled", index), text);
+            faults.Add(JsonPath.Element(fault.OfSheet ? "spoiledSheets" : "spoiled", fault.Index), fault.Text);
         }
 
         return Problems.Invalid(faults);

@@ -3,6 +3,7 @@ using System.Threading.RateLimiting;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.RateLimiting;
 using Microsoft.Extensions.Options;
+using PanelService.Endpoints;
 using PanelService.FrontDoor;
 using PanelService.Http;
 using PanelService.Work;
@@ -24,6 +25,19 @@ internal static class Busyness
                 options.QueueLimit = planning.Value.Waiting;
                 options.QueueProcessingOrder = QueueProcessingOrder.OldestFirst;
             }));
+    }
+
+    /// <summary>What is refused before it is read. While the queue is full that is an order: refusing costs next to nothing then, however often it is asked for.</summary>
+    internal static void UseEarlyRefusal(this WebApplication app)
+    {
+        PlannerQueue queue = app.Services.GetRequiredService<PlannerQueue>();
+        PlanningOptions options = app.Services.GetRequiredService<IOptions<PlanningOptions>>().Value;
+        app.Use((http, next) => BodyReader.IsInOtherCharacters(http.Request.ContentType)
+            ? Problems.MediaType(http.Request.ContentType).ExecuteAsync(http)
+            : next(http));
+        app.Use((http, next) => HttpMethods.IsPost(http.Request.Method) && http.Request.Path.Equals(PlanEndpoints.Address, StringComparison.OrdinalIgnoreCase) && queue.IsFull
+            ? RefuseAsync(http, options.RetryAfterSeconds, Problems.AllBusy())
+            : next(http));
     }
 
     // A limit over time says when there is room again; the planners' limit, which cannot know, does not.

@@ -26,6 +26,7 @@ internal static class Services
         services.AddSingleton<PlanOrder>(Planner.Plan);
         services.AddSingleton<PlanStore>();
         services.AddSingleton<PlanKeeper>();
+        services.AddSingleton<MemoryWatch>();
         services.AddSingleton<PlannerQueue>();
         services.AddHostedService(provider => provider.GetRequiredService<PlannerQueue>());
         if (Memory.OptionsOf(configuration).UsesPostgres && configuration.GetValue($"{PlanningOptions.Section}:{nameof(PlanningOptions.Shared)}", true))
@@ -45,6 +46,7 @@ internal static class Services
     internal static void AddWire(this IServiceCollection services)
     {
         services.AddSingleton<IBodyFiller<OrderRequest>, OrderFiller>();
+        services.AddSingleton<IBodyFiller<YieldRequest>, YieldFiller>();
         services.AddSingleton<IBodyFiller<StockRequest>, MeasuresFiller<StockRequest>>();
         services.AddSingleton<IBodyFiller<StockPatchRequest>, MeasuresFiller<StockPatchRequest>>();
         services.AddSingleton<IValidator<StudioSettingsRequest>, StudioSettingsRules>();

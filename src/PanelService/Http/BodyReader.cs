@@ -30,10 +30,18 @@ internal static class BodyReader
         return Parse(bytes);
     }
 
+    /// <summary>Whether a body is said to be JSON in other characters than UTF-8: the platform's own reader breaks down over names it does not know.</summary>
+    internal static bool IsInOtherCharacters(string? contentType) =>
+        MediaTypeHeaderValue.TryParse(contentType, out MediaTypeHeaderValue? type) && IsJson(type) && !IsUtf8(type);
+
     private static bool IsJson(string? contentType) =>
-        MediaTypeHeaderValue.TryParse(contentType, out MediaTypeHeaderValue? type)
-        && (type.MediaType.Equals("application/json", StringComparison.OrdinalIgnoreCase) || type.Suffix.Equals("json", StringComparison.OrdinalIgnoreCase))
-        && (!type.Charset.HasValue || HeaderUtilities.RemoveQuotes(type.Charset).Equals("utf-8", StringComparison.OrdinalIgnoreCase));
+        MediaTypeHeaderValue.TryParse(contentType, out MediaTypeHeaderValue? type) && IsJson(type) && IsUtf8(type);
+
+    private static bool IsJson(MediaTypeHeaderValue type) =>
+        type.MediaType.Equals("application/json", StringComparison.OrdinalIgnoreCase) || type.Suffix.Equals("json", StringComparison.OrdinalIgnoreCase);
+
+    private static bool IsUtf8(MediaTypeHeaderValue type) =>
+        !type.Charset.HasValue || HeaderUtilities.RemoveQuotes(type.Charset).Equals("utf-8", StringComparison.OrdinalIgnoreCase);
 
     // Null: more than fits. Counted here as well as by the server, since a chunked body names no length.
     private static async Task<ReadOnlyMemory<byte>?> ReadBytesAsync(HttpRequest request, CancellationToken cancellation)

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Text.Json;
 using FluentValidation;
 using Microsoft.AspNetCore.Http.HttpResults;
@@ -12,14 +11,14 @@ namespace PanelService.Http;
 /// <summary>How a batch came out; no body at all says that everything did as planned.</summary>
 internal sealed class CutBody
 {
-    private CutBody(ImmutableArray<Spoiling> spoiled, ProblemHttpResult? problem)
+    private CutBody(Spoilage spoiled, ProblemHttpResult? problem)
     {
         Spoiled = spoiled;
         Problem = problem;
     }
 
     /// <summary>What was spoiled.</summary>
-    public ImmutableArray<Spoiling> Spoiled { get; }
+    public Spoilage Spoiled { get; }
 
     /// <summary>What is wrong with the body; null where nothing is.</summary>
     public ProblemHttpResult? Problem { get; }
@@ -30,13 +29,13 @@ internal sealed class CutBody
     {
         if (context.Request.ContentLength is 0 || (context.Request.ContentLength is null && context.Request.ContentType is null))
         {
-            return new CutBody([], null);
+            return new CutBody(Spoilage.None, null);
         }
 
         (JsonDocument? document, ProblemHttpResult? problem) = await BodyReader.ReadAsync(context.Request, context.RequestAborted);
         using (document)
         {
-            return document is null ? new CutBody([], problem) : Read(document.RootElement, context.RequestServices.GetRequiredService<IValidator<CutRequest>>());
+            return document is null ? new CutBody(Spoilage.None, problem) : Read(document.RootElement, context.RequestServices.GetRequiredService<IValidator<CutRequest>>());
         }
     }
 
@@ -54,8 +53,10 @@ internal sealed class CutBody
             }
         }
 
-        return faults.Any
-            ? new CutBody([], Problems.Invalid(faults))
-            : new CutBody([.. (request?.Spoiled ?? []).OfType<SpoiledRequest>().Select(one => new Spoiling(one.Mark!, one.Count!.Value))], null);
+        return faults.Any ? new CutBody(Spoilage.None, Problems.Invalid(faults)) : new CutBody(SpoilageOf(request), null);
     }
+
+    private static Spoilage SpoilageOf(CutRequest? request) => new(
+        [.. (request?.Spoiled ?? []).OfType<SpoiledRequest>().Select(one => new Spoiling(one.Mark!, one.Count!.Value))],
+        [.. (request?.SpoiledSheets ?? []).OfType<SpoiledSheetRequest>().Select(one => new SpoiledSheet(one.Sheet!.Value, one.Count!.Value))]);
 }

@@ -99,7 +99,7 @@ internal static class Problems
         Type = NoPlanInTime,
         Status = StatusCodes.Status503ServiceUnavailable,
         Title = "Stopped before there was a plan.",
-        Detail = "The search was ended, by a stop or by the clock, before it had found a first plan. Send the order again, perhaps with less effort or in parts.",
+        Detail = "The search was ended, by a stop, by the clock or for want of memory, before it had found a first plan. Send the order again, perhaps with less effort or in parts.",
     };
 
     internal static ProblemDetails Internal() => new()

@@ -11,6 +11,21 @@ internal sealed class CutRules : AbstractValidator<CutRequest>
     {
         RuleFor(c => c.Spoiled).AtMostItems(WireLimits.Lines * 2);
         RuleForEach(c => c.Spoiled).SetValidator(new SpoiledRules()!);
+        RuleFor(c => c.SpoiledSheets).AtMostItems(WireLimits.Lines * 2);
+        RuleForEach(c => c.SpoiledSheets).SetValidator(new SpoiledSheetRules()!);
+    }
+}
+
+/// <summary>What holds for spoiled sheets of one layout.</summary>
+internal sealed class SpoiledSheetRules : AbstractValidator<SpoiledSheetRequest>
+{
+    /// <summary>Sets the rules out.</summary>
+    public SpoiledSheetRules()
+    {
+        RuleFor(s => s.Sheet).Needed("the sheet's number in the plan");
+        RuleFor(s => s.Sheet).Count(1, WireLimits.Quantity * 2);
+        RuleFor(s => s.Count).Needed("how many were spoiled");
+        RuleFor(s => s.Count).Count(1, WireLimits.Quantity * 2);
     }
 }
 

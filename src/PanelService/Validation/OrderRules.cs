@@ -29,6 +29,9 @@ internal sealed class OrderRules : AbstractValidator<OrderRequest>
         RuleFor(o => o.Panels).Fault(lines => lines?.Count is 0 or > WireLimits.Lines
             ? $"Must have 1 to {WireLimits.Lines} lines; this has {lines.Count}."
             : null);
+        RuleFor(o => o.Panels).Fault(lines => PanelsOf(lines) is > WireLimits.Panels and var all
+            ? $"All lines together ask for {all} panels; at most {WireLimits.Panels} are planned in one order. Send it in parts."
+            : null);
         RuleForEach(o => o.Panels).SetValidator(new PanelRules()!);
         RuleFor(o => o.Wishes).AtMostItems(WireLimits.Lines);
         RuleForEach(o => o.Wishes).SetValidator(new WishRules()!);
@@ -75,6 +78,9 @@ internal sealed class OrderRules : AbstractValidator<OrderRequest>
         RuleFor(o => o.Cloths).Must((order, cloths) => cloths is not null || !Lines(order).Any(line => line.Surface is Surface.Cloth or Surface.Loose))
             .WithMessage("Missing: nothing is saved to take cloth from, and some lines need cloth. List the cloths that can be bought or are on hand.");
     }
+
+    private static long PanelsOf(IReadOnlyList<PanelRequest?>? lines) =>
+        (lines ?? []).OfType<PanelRequest>().Sum(line => (line.Quantity ?? 0L) + (line.Spares ?? 0L));
 
     private static IEnumerable<PanelRequest> Lines(OrderRequest order) => (order.Panels ?? []).OfType<PanelRequest>();
 }

@@ -19,7 +19,7 @@ internal sealed class YieldRules : AbstractValidator<YieldRequest>
         RuleFor(y => y.Board).Must((y, board) => board is null || y.Boards is null)
             .WithMessage("Either board or boards: both are here.");
         RuleFor(y => y.Boards).Must((y, boards) => boards is { Count: > 0 } || y.Board is not null)
-            .WithMessage("Required: the boards asked about, such as [{ \"width\": 24, \"height\": 48 }].");
+            .WithMessage("Required: the boards asked about, such as [{ \"width\": 24, \"height\": 48 }]; none is saved or in stock.");
         RuleFor(y => y.Board).SetValidator(new BoardShapeRules()!);
         RuleFor(y => y.Boards).AtMostItems(WireLimits.Goods);
         RuleForEach(y => y.Boards).SetValidator(new BoardShapeRules()!);

@@ -19,7 +19,7 @@ internal sealed class PlanDesk(PlanStore store, PlannerQueue queue, PlanBook boo
     internal PlanJob? Take(string client, Order order, ImmutableArray<Warning> remarks, PlanOrigin origin)
     {
         var job = new PlanJob(PlanStore.NewId(), order, remarks, origin);
-        if (!(shared?.TryAdd(job) ?? queue.TryAdd(client, job)))
+        if (!(shared?.TryAdd(client, job) ?? queue.TryAdd(client, job)))
         {
             return null;
         }

@@ -4,7 +4,7 @@ namespace PanelService.Work;
 
 /// <summary>A fixed number of planners and a bounded queue before them.</summary>
 internal sealed partial class PlannerQueue(
-    PlanOrder planOrder, PlanKeeper keeper, IOptions<PlanningOptions> options, PlanningMeter meter, TimeProvider clock, ILogger<PlannerQueue> log) : BackgroundService
+    PlanOrder planOrder, PlanKeeper keeper, IOptions<PlanningOptions> options, MemoryWatch memory, PlanningMeter meter, TimeProvider clock, ILogger<PlannerQueue> log) : BackgroundService
 {
     private readonly FairQueue<PlanJob> _waiting = new(options.Value.Waiting);
 
@@ -21,8 +21,8 @@ internal sealed partial class PlannerQueue(
         base.Dispose();
     }
 
-    /// <summary>Plans a job of the shared queue, on the caller's thread; where the host goes down meanwhile, nothing of it is stored.</summary>
-    internal void PlanNow(PlanJob job, CancellationToken stopping) => Plan(job, isShared: true, stopping);
+    /// <summary>Plans a job of the shared queue; where the host goes down meanwhile, nothing of it is stored.</summary>
+    internal Task PlanNowAsync(PlanJob job, CancellationToken stopping) => PlannerThread.RunAsync(() => Plan(job, isShared: true, stopping));
 
     /// <inheritdoc/>
     protected override Task ExecuteAsync(CancellationToken stoppingToken)
@@ -38,7 +38,7 @@ internal sealed partial class PlannerQueue(
             while (true)
             {
                 PlanJob job = await _waiting.TakeAsync(stopping);
-                await Task.Run(() => Plan(job, isShared: false, stopping), CancellationToken.None);
+                await PlannerThread.RunAsync(() => Plan(job, isShared: false, stopping));
             }
         }
         catch (OperationCanceledException) when (stopping.IsCancellationRequested)
@@ -50,7 +50,9 @@ internal sealed partial class PlannerQueue(
     private void Plan(PlanJob job, bool isShared, CancellationToken stopping)
     {
         using var clockStop = new CancellationTokenSource(TimeSpan.FromSeconds(options.Value.SafetyStopSeconds), clock);
-        using var safetyStop = CancellationTokenSource.CreateLinkedTokenSource(clockStop.Token, stopping);
+        using var memoryStop = new CancellationTokenSource();
+        using var safetyStop = CancellationTokenSource.CreateLinkedTokenSource(clockStop.Token, memoryStop.Token, stopping);
+        using IDisposable watched = memory.Begin(() => EndForMemory(job, memoryStop));
         using ITimer grace = clock.CreateTimer(_ => GiveUp(job), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
         long began = clock.GetTimestamp();
         try
@@ -69,6 +71,20 @@ internal sealed partial class PlannerQueue(
         }
     }
 
+    // The search may just have ended by itself.
+    private void EndForMemory(PlanJob job, CancellationTokenSource stop)
+    {
+        TooLarge(log, job.Id, options.Value.MostMegabytes);
+        try
+        {
+            stop.Cancel();
+        }
+        catch (ObjectDisposedException)
+        {
+            // Then there is nothing left to end.
+        }
+    }
+
     // The planner stays taken until it comes back; only those who wait for it go free.
     private void GiveUp(PlanJob job)
     {
@@ -80,6 +96,9 @@ internal sealed partial class PlannerQueue(
 
     [LoggerMessage(Level = LogLevel.Error, Message = "Plan {Id}: told to end, but the planner does not come back")]
     private static partial void Overdue(ILogger log, string id);
+
+    [LoggerMessage(Level = LogLevel.Warning, Message = "Plan {Id}: ended early, since the process holds more than {Megabytes} MiB")]
+    private static partial void TooLarge(ILogger log, string id, int megabytes);
 
     [LoggerMessage(Level = LogLevel.Information, Message = "Plan {Id}: {State} after {Milliseconds:0} ms")]
     private static partial void Planned(ILogger log, string id, Wire.Plans.PlanState state, double milliseconds);

@@ -28,6 +28,10 @@ internal sealed class PlanningOptions : IValidatableObject
     [Range(0.01, 600)]
     public double GraceSeconds { get; set; } = 20;
 
+    /// <summary>MiB the process may hold before searches are ended with the best plan so far, 64 to 1 000 000. Default 1280.</summary>
+    [Range(64, 1_000_000)]
+    public int MostMegabytes { get; set; } = 1280;
+
     /// <summary>Whether hosts on one PostgreSQL share one queue of orders. Default true; on SQLite there is none.</summary>
     public bool Shared { get; set; } = true;
 

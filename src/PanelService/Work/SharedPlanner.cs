@@ -13,19 +13,19 @@ internal sealed class SharedPlanner(JobBook jobs, PlanBook plans, PlannerQueue p
 {
     private static readonly TimeSpan Look = TimeSpan.FromMilliseconds(250);
 
-    /// <summary>Plans it; run by the queue.</summary>
-    /// <param name="id">The job.</param>
+    /// <summary>Plans the order whose turn it is; run by the queue.</summary>
+    /// <param name="ticket">The queue's entry: a turn.</param>
     /// <param name="stopping">The host goes down: the job goes back into the queue.</param>
     [AutomaticRetry(Attempts = 3)]
-    public async Task PlanAsync(string id, CancellationToken stopping)
+    public async Task PlanAsync(string ticket, CancellationToken stopping)
     {
-        if (await jobs.TakeAsync(id, Environment.MachineName, stopping) is not { } task)
+        if (await jobs.TakeAsync(ticket, Environment.MachineName, stopping) is not { } task)
         {
             return;
         }
 
-        var job = new PlanJob(id, task.Order, task.Remarks, new PlanOrigin(task.OrderDocument, task.Links));
-        Task planning = Task.Run(() => planners.PlanNow(job, stopping), CancellationToken.None);
+        var job = new PlanJob(task.Id, task.Order, task.Remarks, new PlanOrigin(task.OrderDocument, task.Links));
+        Task planning = planners.PlanNowAsync(job, stopping);
         while (await Task.WhenAny(planning, Task.Delay(Look, clock, CancellationToken.None)) != planning)
         {
             await KeepInTouchAsync(job, stopping);

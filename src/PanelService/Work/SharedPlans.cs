@@ -16,16 +16,17 @@ internal sealed partial class SharedPlans(
 {
     private static readonly TimeSpan Look = TimeSpan.FromMilliseconds(100);
 
-    /// <summary>Hands an order in; false where as many wait as may.</summary>
-    internal bool TryAdd(PlanJob job)
+    /// <summary>Hands an order in; false where as many wait as may, or as many of this client's.</summary>
+    internal bool TryAdd(string client, PlanJob job)
     {
         var task = new PlanTask(job.Id, job.Order, job.Remarks, job.Origin!.Document, job.Origin.Links);
         int most = Math.Max(1, options.Value.Planners) + options.Value.Waiting;
-        if (!jobs.AddAsync(task, most, CancellationToken.None).GetAwaiter().GetResult())
+        if (!jobs.AddAsync(task, client, most, CancellationToken.None).GetAwaiter().GetResult())
         {
             return false;
         }
 
+        // A turn: the planner that gets it asks whose it is.
         queue.Client.Enqueue<SharedPlanner>(planner => planner.PlanAsync(job.Id, CancellationToken.None));
         _ = FollowAsync(job);
         return true;

@@ -6,6 +6,9 @@ namespace PanelService.Api.Tests.Orders;
 /// <summary>Orders with faults: each is refused with 400, names its field, says what would be right, and is never planned.</summary>
 public sealed class OrderFaultTests : IClassFixture<RefusingService>
 {
+    // Each line is right by itself.
+    private const string Many = """{"width":8,"height":10,"quantity":100000,"spares":100000}""";
+
     private readonly RefusingService _service;
 
     public OrderFaultTests(RefusingService service)
@@ -24,6 +27,7 @@ public sealed class OrderFaultTests : IClassFixture<RefusingService>
     [InlineData("panels", null, "panels", "Required")]
     [InlineData("panels", "[]", "panels", "1 to 500 lines")]
     [InlineData("panels", "{}", "panels", "Expected an array")]
+    [InlineData("panels", $"[{Many},{Many},{Many},{Many},{Many},{Many}]", "panels", "1200000 panels")]
     [InlineData("panels[1]", "7", "panels[1]", "Expected an object")]
     [InlineData("panels[1]", "null", "panels[1]", "Expected an object")]
     [InlineData("panels[1].width", null, "panels[1].width", "Required")]

@@ -5,7 +5,7 @@ using PanelService.Planning.Plans;
 namespace PanelService.Api.Tests.Plans;
 
 /// <summary>The whole order made 1, 2, … times over.</summary>
-public sealed class BatchCurveTests
+public sealed class BatchCurveTests(PlainHosts hosts) : IClassFixture<PlainHosts>
 {
     // By hand: six 8 × 10 panels lie on a 24 1/2 × 20 1/2 sheet with 1/8 kerfs (three columns, two rows), and no seventh
     // (7 × 80 in² is more than the sheet's 502). Four panels n times over take ⌈4n / 6⌉ sheets at 6.10.
@@ -19,8 +19,7 @@ public sealed class BatchCurveTests
     [Fact]
     public async Task Curve_plans_the_order_each_number_of_times_and_ends_where_the_stock_does()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
         string address = await CreateAsync(client, FourOfSix);
 
         JsonElement curve = await client.GetJsonAsync($"{address}/batch-curve?upTo=5");
@@ -36,8 +35,7 @@ public sealed class BatchCurveTests
     [Fact]
     public async Task Curve_at_once_is_the_plan_itself_and_every_proof_holds()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
         string address = await CreateAsync(client, FourOfSix);
         JsonElement cost = await client.GetJsonAsync($"{address}/cost");
 
@@ -58,8 +56,7 @@ public sealed class BatchCurveTests
     [Fact]
     public async Task Curve_says_where_a_sheet_is_added_and_from_where_on_making_is_cheaper()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
 
         // Four for sale: 1, 2, 2 sheets. At 3.00 a panel the shop asks 12.00, 24.00, 36.00; the tool of 15.00 makes four
         // panels cost 15.00 or more, and twelve at most 12.20 + 15.00.
@@ -89,8 +86,7 @@ public sealed class BatchCurveTests
               "cloths": [ { "id": "yard", "width": 11, "warp": "height", "sale": { "by": "length", "step": 12, "price": 10 } },
                           { "id": "roll", "width": 11, "warp": "height", "sale": { "by": "roll", "length": 72, "price": 35 } } ] }
             """;
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
         string address = await CreateAsync(client, order);
 
         JsonElement curve = await client.GetJsonAsync($"{address}/batch-curve?upTo=6");
@@ -103,8 +99,7 @@ public sealed class BatchCurveTests
     [Fact]
     public async Task Curve_is_drawn()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
         string address = await CreateAsync(client, FourOfSix);
 
         using HttpResponseMessage response = await client.GetAsync(new Uri($"{address}/batch-curve.svg?upTo=3", UriKind.Relative));
@@ -169,8 +164,7 @@ public sealed class BatchCurveTests
     [Fact]
     public async Task Curve_of_no_plan_is_404()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
 
         using HttpResponseMessage response = await client.GetAsync(new Uri("/api/plans/none/batch-curve", UriKind.Relative));
 

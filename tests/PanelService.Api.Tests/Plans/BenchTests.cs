@@ -5,7 +5,7 @@ using PanelService.Api.Tests.Hosts;
 namespace PanelService.Api.Tests.Plans;
 
 /// <summary>The bench on the wire: stacks, schedule, bars, what is mounted later.</summary>
-public sealed class BenchTests
+public sealed class BenchTests(PlainHosts hosts) : IClassFixture<PlainHosts>
 {
     private const string Order = """
         { "title": "Keepers & rush", "units": "inch", "currency": "EUR",
@@ -21,8 +21,7 @@ public sealed class BenchTests
     [Fact]
     public async Task Plan_says_what_weight_goes_on_which_stack()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
 
         JsonElement stacks = (await client.PlanAsync(Order)).GetProperty("benchPlan").GetProperty("stacks");
 
@@ -34,8 +33,7 @@ public sealed class BenchTests
     [Fact]
     public async Task Bench_of_what_was_left_for_later_is_its_gluing_and_pressing_alone()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
         JsonElement plan = await client.PlanAsync(Order);
 
         JsonElement later = await client.GetJsonAsync($"/api/plans/{plan.GetProperty("id").GetString()}/bench?mount=later&start=2027-01-04T10:00");
@@ -49,8 +47,7 @@ public sealed class BenchTests
     [Fact]
     public async Task Bench_mounted_at_no_such_time_is_400()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
         JsonElement plan = await client.PlanAsync(Order);
 
         using HttpResponseMessage response = await client.GetAsync(new Uri($"/api/plans/{plan.GetProperty("id").GetString()}/bench?mount=never", UriKind.Relative));
@@ -62,8 +59,7 @@ public sealed class BenchTests
     [Fact]
     public async Task Schedule_is_drawn_with_a_bar_for_every_job_and_one_for_every_wait()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
         JsonElement plan = await client.PlanAsync(Order);
         JsonElement schedule = plan.GetProperty("benchPlan").GetProperty("schedule");
 
@@ -85,8 +81,7 @@ public sealed class BenchTests
     [Fact]
     public async Task Care_is_told_where_the_order_makes_it_matter()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
 
         JsonElement plain = await client.PlanAsync(Order);
         JsonElement oil = await client.PlanAsync(Json.With(Order, "cloths[0].ground", "\"oil\""));

@@ -5,7 +5,7 @@ using PanelService.Api.Tests.Hosts;
 namespace PanelService.Api.Tests.Plans;
 
 /// <summary>The batch's days, read back as iCalendar (RFC 5545) by a library.</summary>
-public sealed class CalendarTests
+public sealed class CalendarTests(PlainHosts hosts) : IClassFixture<PlainHosts>
 {
     // Twelve panels with cloth in stacks of five, two stacks at once: stacks of 5, 5 and 2; twelve primed ones beside them. By
     // the minutes of common practice: saw 24 × 1.5, cloth 12 × 1, gluing 4 each, trimming, edges and label 2.25 each.
@@ -23,8 +23,7 @@ public sealed class CalendarTests
     [Fact]
     public async Task Calendar_has_the_errand_the_saw_every_stack_of_the_press_and_the_coats()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
 
         CalendarEvent[] events = await EventsAsync(client, await CreateAsync(client, TwoRounds), "start=2026-12-01T09:00&zone=Europe/Paris");
 
@@ -47,8 +46,7 @@ public sealed class CalendarTests
     [Fact]
     public async Task Calendar_is_the_schedule_of_the_plan_to_the_minute()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
         string order = Json.With(TwoRounds, "schedule", """{ "start": "2026-12-01", "from": "08:30", "to": "16:30", "days": ["tuesday", "thursday", "friday"], "hands": 2, "zone": "Europe/Paris" }""");
         string address = await CreateAsync(client, order);
         JsonElement bench = (await client.GetJsonAsync(address)).GetProperty("benchPlan");
@@ -67,8 +65,7 @@ public sealed class CalendarTests
     [Fact]
     public async Task Calendar_twice_with_the_same_start_is_the_same_but_for_its_stamp()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
         string address = await CreateAsync(client, TwoRounds);
 
         var first = await EventsAsync(client, address, "start=2026-10-24T09:00&zone=Europe/Paris");
@@ -81,8 +78,7 @@ public sealed class CalendarTests
     [Fact]
     public async Task Calendar_over_a_change_of_clocks_presses_by_elapsed_time_and_begins_at_nine_again()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
 
         CalendarEvent[] events = await EventsAsync(client, await CreateAsync(client, Json.With(TwoRounds, "bench.pressHours", "20")), "start=2026-10-24T09:00&zone=Europe/Paris");
 
@@ -95,8 +91,7 @@ public sealed class CalendarTests
     [Fact]
     public async Task Calendar_from_an_hour_the_clocks_skip_begins_an_hour_on()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
 
         CalendarEvent[] events = await EventsAsync(client, await CreateAsync(client, TwoRounds), "start=2027-03-28T02:30&zone=Europe/Paris");
 
@@ -106,8 +101,7 @@ public sealed class CalendarTests
     [Fact]
     public async Task Calendar_of_no_start_begins_tomorrow_at_nine()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
         string address = await CreateAsync(client, TwoRounds);
         DateTime before = DateTime.UtcNow;
 
@@ -119,8 +113,7 @@ public sealed class CalendarTests
     [Fact]
     public async Task Calendar_work_of_more_than_a_day_goes_on_the_next_morning()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
         string address = await CreateAsync(client, Json.With(SampleOrders.Smallest, "panels[0].quantity", "200"));
 
         CalendarEvent[] events = await EventsAsync(client, address, "start=2026-12-01T09:00");
@@ -136,8 +129,7 @@ public sealed class CalendarTests
     [Fact]
     public async Task Calendar_twice_has_the_same_identifiers_and_each_once()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
         string address = await CreateAsync(client, TwoRounds);
 
         string?[] first = [.. (await EventsAsync(client, address, "")).Select(e => e.Uid)];
@@ -150,8 +142,7 @@ public sealed class CalendarTests
     [Fact]
     public async Task Calendar_is_crlf_lines_of_75_octets_and_a_file_to_keep()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
         string address = await CreateAsync(client, TwoRounds);
 
         using HttpResponseMessage response = await client.GetAsync(new Uri($"{address}/calendar.ics", UriKind.Relative));
@@ -173,8 +164,7 @@ public sealed class CalendarTests
     [InlineData("zone=", "zone")]
     public async Task Calendar_from_when_or_where_there_is_not_is_400_naming_it(string query, string field)
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
         string address = await CreateAsync(client, SampleOrders.Smallest);
 
         using HttpResponseMessage response = await client.GetAsync(new Uri($"{address}/calendar.ics?{query}", UriKind.Relative));
@@ -186,8 +176,7 @@ public sealed class CalendarTests
     [Fact]
     public async Task Calendar_of_more_than_a_year_is_422()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
         string order = Json.With(Json.With(TwoRounds, "panels[0].quantity", "400"), "bench", """{ "pressSpaces": 1, "stackHeight": 1 }""");
         string address = await CreateAsync(client, order);
 
@@ -199,8 +188,7 @@ public sealed class CalendarTests
     [Fact]
     public async Task Calendar_of_no_plan_is_404()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
 
         using HttpResponseMessage response = await client.GetAsync(new Uri("/api/plans/none/calendar.ics", UriKind.Relative));
 

@@ -5,17 +5,14 @@ using PanelService.Checking;
 
 namespace PanelService.Api.Tests.Plans;
 
-/// <summary>The happy way of every demo order: sent as a script would send it, the answer held to the contract's rules.</summary>
-public sealed class DemoOrderTests
+/// <summary>The happy way: sent as a script would send it, the answer held to the contract's rules. Of all demo orders it is held in PanelService.Outside.Tests.</summary>
+public sealed class DemoOrderTests(PlainHosts hosts) : IClassFixture<PlainHosts>
 {
     [Theory]
     [InlineData("tern-island")]
-    [InlineData("lighthouse-studio")]
-    [InlineData("ropewalk-workshop")]
     public async Task Create_demo_order_is_planned_by_the_contracts_rules_and_its_parts_are_there(string name)
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
         string order = await client.GetStringAsync($"/api/demo/{name}");
 
         using HttpResponseMessage response = await client.PostOrderAsync(order);
@@ -33,8 +30,7 @@ public sealed class DemoOrderTests
     [Fact]
     public async Task List_demo_orders_names_those_that_can_be_had()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
 
         JsonElement names = await client.GetJsonAsync("/api/demo");
 

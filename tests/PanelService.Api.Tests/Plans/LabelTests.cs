@@ -5,7 +5,7 @@ using PanelService.Api.Tests.Hosts;
 namespace PanelService.Api.Tests.Plans;
 
 /// <summary>Labels over the wire; what is on them is held in the drawing's own tests.</summary>
-public sealed class LabelTests
+public sealed class LabelTests(PlainHosts hosts) : IClassFixture<PlainHosts>
 {
     [Theory]
     [InlineData("", "210mm", "297mm")]
@@ -15,8 +15,7 @@ public sealed class LabelTests
     [InlineData("?grid=3x8", "210mm", "297mm")]
     public async Task Labels_are_svg_in_the_papers_millimetres(string query, string width, string height)
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
         string address = await CreateAsync(client, SampleOrders.Smallest);
 
         using HttpResponseMessage response = await client.GetAsync(new Uri($"{address}/labels.svg{query}", UriKind.Relative));
@@ -33,8 +32,7 @@ public sealed class LabelTests
     [InlineData("?paper=letter&page=1", "215.9mm")]
     public async Task Saw_slip_is_svg_in_the_papers_millimetres(string query, string width)
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
         string address = await CreateAsync(client, SampleOrders.Smallest);
 
         using HttpResponseMessage response = await client.GetAsync(new Uri($"{address}/saw-run.svg{query}", UriKind.Relative));
@@ -49,8 +47,7 @@ public sealed class LabelTests
     [Fact]
     public async Task Labels_of_more_than_a_page_are_asked_for_page_by_page()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
         string address = await CreateAsync(client, Json.With(SampleOrders.Smallest, "panels[0].quantity", "13"));
 
         using HttpResponseMessage second = await client.GetAsync(new Uri($"{address}/labels.svg?page=2", UriKind.Relative));
@@ -73,8 +70,7 @@ public sealed class LabelTests
     [InlineData("page=99999999999", "page")]
     public async Task Labels_on_what_there_is_not_are_400_naming_it(string query, string field)
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
         string address = await CreateAsync(client, SampleOrders.Smallest);
 
         using HttpResponseMessage response = await client.GetAsync(new Uri($"{address}/labels.svg?{query}", UriKind.Relative));
@@ -86,8 +82,7 @@ public sealed class LabelTests
     [Fact]
     public async Task Labels_of_no_plan_are_404()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
 
         using HttpResponseMessage response = await client.GetAsync(new Uri("/api/plans/none/labels.svg", UriKind.Relative));
 

@@ -6,7 +6,7 @@ using PanelService.Work;
 namespace PanelService.Api.Tests.Plans;
 
 /// <summary>Planning that comes to no plan: what cannot be made, and faults of our own.</summary>
-public sealed class PlanFailureTests
+public sealed class PlanFailureTests(PlainHosts hosts) : IClassFixture<PlainHosts>
 {
     private const string Secret = "the inner workings";
 
@@ -137,8 +137,7 @@ public sealed class PlanFailureTests
     [InlineData("DELETE", "/health", 405, "/problems/method-not-allowed")]
     public async Task Request_for_what_is_not_there_is_a_problem_document(string method, string address, int status, string type)
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
         using var request = new HttpRequestMessage(new HttpMethod(method), address);
         request.Headers.Add("Accept", "text/html");
 

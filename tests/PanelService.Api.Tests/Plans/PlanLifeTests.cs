@@ -152,10 +152,12 @@ public sealed class PlanLifeTests : IDisposable
         Assert.Equal(TimeSpan.FromSeconds(7), refused.Headers.RetryAfter!.Delta);
     }
 
-    [Fact]
-    public async Task Create_search_that_runs_away_is_ended_by_the_clock_and_says_so()
+    [Theory]
+    [InlineData("Planning:SafetyStopSeconds", "1")]
+    [InlineData("Planning:MostMegabytes", "64")]
+    public async Task Create_search_that_runs_away_is_ended_by_the_clock_or_for_its_memory_and_says_so(string setting, string value)
     {
-        using var host = new TestHost(_planner.PlanBehindGate, ("Planning:SafetyStopSeconds", "1"));
+        using var host = new TestHost(_planner.PlanBehindGate, (setting, value));
         using HttpClient client = host.CreateClient();
 
         using HttpResponseMessage response = await client.PostOrderAsync(SampleOrders.Smallest);

@@ -6,7 +6,7 @@ using PanelService.Planning.Plans;
 namespace PanelService.Api.Tests.Plans;
 
 /// <summary>Parts of a plan on their own, and the plan with its drawings in it.</summary>
-public sealed class PlanPartTests
+public sealed class PlanPartTests(PlainHosts hosts) : IClassFixture<PlainHosts>
 {
     private const string ClothOrder =
         """
@@ -19,8 +19,7 @@ public sealed class PlanPartTests
     [Fact]
     public async Task Create_with_drawings_inline_carries_what_the_addresses_give()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
 
         using HttpResponseMessage response = await client.PostOrderAsync(ClothOrder, "/api/plans?drawings=inline");
 
@@ -37,8 +36,7 @@ public sealed class PlanPartTests
     [Fact]
     public async Task Create_twice_gives_the_same_plan_byte_for_byte_but_for_its_id()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
 
         string[] answers = [.. new[] { await CreateAsync(client), await CreateAsync(client) }.Select(a => a.Document.Replace(a.Id, "", StringComparison.Ordinal))];
 
@@ -48,8 +46,7 @@ public sealed class PlanPartTests
     [Fact]
     public async Task Create_loose_and_bare_lines_show_only_the_fields_that_have_a_value()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
 
         (_, string document) = await CreateAsync(client);
 

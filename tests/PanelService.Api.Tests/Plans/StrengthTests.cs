@@ -4,7 +4,7 @@ using PanelService.Api.Tests.Hosts;
 namespace PanelService.Api.Tests.Plans;
 
 /// <summary>Weight and stiffness on the wire.</summary>
-public sealed class StrengthTests
+public sealed class StrengthTests(PlainHosts hosts) : IClassFixture<PlainHosts>
 {
     private const string Order = """
         { "units": "millimetre", "currency": "EUR",
@@ -16,8 +16,7 @@ public sealed class StrengthTests
     [Fact]
     public async Task Plan_says_what_its_panels_weigh_and_bear()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
 
         JsonElement plan = await client.PlanAsync(Order);
 
@@ -34,8 +33,7 @@ public sealed class StrengthTests
     [Fact]
     public async Task Board_may_bring_its_own_figures()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
 
         JsonElement plan = await client.PlanAsync(Order.Replace("\"kind\": \"hardboard\"", "\"density\": 500, \"elasticity\": 9000", StringComparison.Ordinal));
 

@@ -3,13 +3,12 @@ using PanelService.Api.Tests.Hosts;
 
 namespace PanelService.Api.Tests.Practice;
 
-public sealed class PracticeTests
+public sealed class PracticeTests(PlainHosts hosts) : IClassFixture<PlainHosts>
 {
     [Fact]
     public async Task Get_practice_gives_each_setting_with_its_value_and_where_it_comes_from()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
 
         JsonElement table = await client.GetJsonAsync("/api/practice");
 
@@ -26,8 +25,7 @@ public sealed class PracticeTests
     [Fact]
     public async Task Get_formats_gives_each_series_in_the_unit_its_sizes_are_whole_in()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
 
         JsonElement all = await client.GetJsonAsync("/api/formats");
 
@@ -40,8 +38,7 @@ public sealed class PracticeTests
     [Fact]
     public async Task Get_health_says_the_service_is_up()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
 
         Assert.Equal("ok", (await client.GetJsonAsync("/health")).GetProperty("status").GetString());
     }
@@ -49,8 +46,7 @@ public sealed class PracticeTests
     [Fact]
     public async Task Get_root_is_the_page()
     {
-        using var host = new TestHost();
-        using HttpClient client = host.CreateClient();
+        using HttpClient client = hosts.Plain.CreateClient();
 
         using HttpResponseMessage response = await client.GetAsync(new Uri("/", UriKind.Relative));
 

@@ -1,4 +1,6 @@
 using System.Net;
+using System.Text.Json;
+using System.Xml.Linq;
 using PanelService.Checking;
 
 namespace PanelService.Outside.Tests.Orders;
@@ -20,12 +22,25 @@ public sealed class DemoOrderTests(Service service) : IClassFixture<Service>
 
     [Theory]
     [MemberData(nameof(Names))]
-    public async Task Plan_of_a_demo_order_keeps_every_rule(string name)
+    public async Task Plan_of_a_demo_order_keeps_every_rule_and_its_parts_are_there(string name)
     {
         string order = await File.ReadAllTextAsync(Path.Combine(Folder, $"{name}.json"));
 
         var (status, body) = await service.Plan(order);
 
         Assert.Equal((HttpStatusCode.Created, ""), (status, string.Join('\n', PlanChecker.Check(order, body))));
+        using var plan = JsonDocument.Parse(body);
+        await HasDrawings(plan.RootElement.GetProperty("sheets"));
+        await HasDrawings(plan.RootElement.GetProperty("cloth"));
+        Assert.Equal(plan.RootElement.GetProperty("cost").GetRawText(), await service.Get($"/api/plans/{plan.RootElement.GetProperty("id").GetString()}/cost"));
+    }
+
+    private async Task HasDrawings(JsonElement layouts)
+    {
+        Assert.NotEqual(0, layouts.GetArrayLength());
+        foreach (var layout in layouts.EnumerateArray())
+        {
+            Assert.Equal("svg", XDocument.Parse(await service.Get(layout.GetProperty("drawing").GetString()!)).Root!.Name.LocalName);
+        }
     }
 }

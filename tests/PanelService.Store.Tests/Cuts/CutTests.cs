@@ -29,7 +29,7 @@ public abstract class CutTests(IDatabase database)
 
         JsonElement[] stock = [.. (await client.GetJsonAsync("/api/stock")).GetProperty("stock").EnumerateArray()];
         decimal keptArea = plan.GetProperty("sheets").EnumerateArray().Sum(sheet => sheet.GetProperty("copies").GetInt32()
-            * sheet.GetProperty("offcuts").EnumerateArray().Where(offcut => offcut.GetProperty("kept").GetBoolean()).Sum(Area));
+            * sheet.GetProperty("offcuts").EnumerateArray().Where(IsKept).Sum(Area));
         Assert.Equal(keptArea, stock.Where(IsSort("offcut")).Sum(item => Area(item) * item.GetProperty("count").GetInt32()));
         Assert.All(stock.Where(IsSort("offcut")), item => Assert.Equal(0, item.GetProperty("edgeTrim").GetInt32()));
         Assert.DoesNotContain(stock, item => item.GetProperty("sort").GetString() == "board");
@@ -125,6 +125,32 @@ public abstract class CutTests(IDatabase database)
     }
 
     [Fact]
+    public async Task Cut_with_a_spoiled_sheet_books_neither_its_panels_nor_its_offcuts_and_offers_an_order_for_them()
+    {
+        using Home home = database.Open();
+        using StudioHost host = home.Start();
+        using HttpClient client = host.CreateClient();
+        string address = await client.PlanAsync(Order);
+        JsonElement[] sheets = [.. (await client.GetJsonAsync(address)).GetProperty("sheets").EnumerateArray()];
+        JsonElement spoiled = sheets.MaxBy(sheet => sheet.GetProperty("offcuts").EnumerateArray().Where(IsKept).Sum(Area));
+        int lost = spoiled.GetProperty("pieces").GetArrayLength();
+        string body = $$"""{ "spoiledSheets": [ { "sheet": {{spoiled.GetProperty("number").GetInt32()}}, "count": 1 } ] }""";
+
+        JsonElement cut = await client.TakenAsync(HttpMethod.Post, $"{address}/cut", body);
+
+        JsonElement[] entered = [.. cut.GetProperty("entered").EnumerateArray()];
+        Assert.Equal(12 - lost, Assert.Single(entered, item => IsSort("panel")(item)).GetProperty("count").GetInt32());
+        decimal kept = sheets.Sum(sheet => sheet.GetProperty("copies").GetInt32() * sheet.GetProperty("offcuts").EnumerateArray().Where(IsKept).Sum(Area));
+        decimal gone = spoiled.GetProperty("offcuts").EnumerateArray().Where(IsKept).Sum(Area);
+        Assert.True(gone > 0, "The sheet has no offcut to lose.");
+        Assert.Equal(kept - gone, entered.Where(IsSort("offcut")).Sum(item => Area(item) * item.GetProperty("count").GetInt32()));
+        JsonElement told = Assert.Single(cut.GetProperty("spoiled").EnumerateArray());
+        Assert.Equal(("A", lost, spoiled.GetProperty("number").GetInt32()), (told.GetProperty("mark").GetString(), told.GetProperty("count").GetInt32(), told.GetProperty("sheet").GetInt32()));
+        Assert.Equal(lost, cut.GetProperty("replacements").GetProperty("panels")[0].GetProperty("quantity").GetInt32());
+        Assert.Equal(cut.GetProperty("spoiled").GetRawText(), (await client.GetJsonAsync($"{address}/cut")).GetProperty("spoiled").GetRawText());
+    }
+
+    [Fact]
     public async Task Cut_with_enough_spares_left_needs_no_replacements()
     {
         using Home home = database.Open();
@@ -143,6 +169,10 @@ public abstract class CutTests(IDatabase database)
     [InlineData("""{ "spoiled": [ { "mark": "A", "count": 12 }, { "mark": "A", "count": 1 } ] }""", "spoiled[1]")]
     [InlineData("""{ "spoiled": [ { "mark": "A" } ] }""", "spoiled[0].count")]
     [InlineData("""{ "spoilt": [] }""", "spoilt")]
+    [InlineData("""{ "spoiledSheets": [ { "sheet": 99, "count": 1 } ] }""", "spoiledSheets[0]")]
+    [InlineData("""{ "spoiledSheets": [ { "sheet": 1, "count": 1 }, { "sheet": 1, "count": 5 } ] }""", "spoiledSheets[1]")]
+    [InlineData("""{ "spoiledSheets": [ { "sheet": 1 } ] }""", "spoiledSheets[0].count")]
+    [InlineData("""{ "spoiledSheets": [ { "sheet": 1, "count": 1 } ], "spoiled": [ { "mark": "A", "count": 12 } ] }""", "spoiled[0]")]
     public async Task Cut_with_a_faulty_result_books_nothing(string body, string field)
     {
         using Home home = database.Open();
@@ -196,6 +226,8 @@ public abstract class CutTests(IDatabase database)
     }
 
     private static Func<JsonElement, bool> IsSort(string sort) => item => item.GetProperty("sort").GetString() == sort;
+
+    private static bool IsKept(JsonElement offcut) => offcut.GetProperty("kept").GetBoolean();
 
     private static decimal Area(JsonElement item) => item.GetProperty("width").GetDecimal() * item.GetProperty("height").GetDecimal();
 }

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using PanelService.Planning.Measures;
@@ -169,3 +170,61 @@ public sealed class SqliteLedgerGuardTests() : LedgerGuardTests(new SqliteDataba
 /// <summary>On PostgreSQL.</summary>
 [Trait(PostgresDatabase.Trait, PostgresDatabase.Name)]
 public sealed class PostgresLedgerGuardTests() : LedgerGuardTests(new PostgresDatabase());
+
+/// <summary>
+/// What PostgreSQL says of its own disk. The server's disk is not ours to fill: a trigger raises what the server raises (its
+/// manual, appendix A) in the middle of a booking.
+/// </summary>
+[Trait(PostgresDatabase.Trait, PostgresDatabase.Name)]
+public sealed class PostgresDiskTests
+{
+    private const string Panels = """{ "sort": "panel", "width": 8, "height": 10 }""";
+
+    [Theory]
+    [InlineData("53100", 507, "/problems/memory-full")]
+    [InlineData("25006", 503, "/problems/memory-not-writable")]
+    public async Task Fault_of_the_servers_disk_is_answered_and_nothing_is_booked_and_the_service_stays_up(string code, int status, string type)
+    {
+        using Home home = new PostgresDatabase().Open();
+        using StudioHost host = home.Start();
+        using HttpClient client = host.CreateClient();
+        await RunAsync(home, $"""
+            CREATE FUNCTION fail() RETURNS trigger LANGUAGE plpgsql AS $$ BEGIN RAISE EXCEPTION 'the disk' USING ERRCODE = '{code}'; END $$;
+            CREATE TRIGGER failing BEFORE INSERT ON movements FOR EACH ROW EXECUTE FUNCTION fail();
+            """);
+
+        using HttpResponseMessage refused = await client.SendJsonAsync(HttpMethod.Post, "/api/stock", Panels);
+        JsonElement meanwhile = await client.GetJsonAsync("/api/stock");
+        await RunAsync(home, "DROP TRIGGER failing ON movements");
+        await client.TakenAsync(HttpMethod.Post, "/api/stock", Panels);
+
+        await refused.ReadProblemAsync(status, type);
+        Assert.Equal(0, meanwhile.GetProperty("stock").GetArrayLength());
+        Assert.Equal("P1", (await client.GetJsonAsync("/api/stock")).GetProperty("stock")[0].GetProperty("id").GetString());
+    }
+
+    [Fact]
+    public async Task Server_that_does_not_answer_is_503_and_the_service_stays_up()
+    {
+        using Home home = new SqliteDatabase().Open();
+        using StudioHost host = home.Start(($"{StoreOptions.Section}:{nameof(StoreOptions.Postgres)}", "Host=127.0.0.1;Port=1;Username=studio;Database=studio"), ("Planning:Shared", "false"));
+        using HttpClient client = host.CreateClient();
+
+        using HttpResponseMessage stock = await client.SendJsonAsync(HttpMethod.Post, "/api/stock", Panels);
+        using HttpResponseMessage health = await client.GetAsync(new Uri("/health", UriKind.Relative));
+
+        await stock.ReadProblemAsync(503, "/problems/memory-unreachable");
+        Assert.Equal(HttpStatusCode.OK, health.StatusCode);
+    }
+
+    private static async Task RunAsync(Home home, string statement)
+    {
+        await using var connection = new Npgsql.NpgsqlConnection(home.Options.Postgres);
+        await connection.OpenAsync();
+        await using Npgsql.NpgsqlCommand command = connection.CreateCommand();
+#pragma warning disable CA2100 // The codes in it are our own.
+        command.CommandText = statement;
+#pragma warning restore CA2100
+        await command.ExecuteNonQueryAsync();
+    }
+}

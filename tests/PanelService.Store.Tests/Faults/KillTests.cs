@@ -11,38 +11,51 @@ using PanelService.Store.Tests.Hosts;
 namespace PanelService.Store.Tests.Faults;
 
 /// <summary>
-/// Killed at any moment. A process that books without end is killed in the middle of its next booking; the database is
-/// opened again, and every booking it had answered must be there, whole, and no other may be there in part.
+/// Killed at any moment. A process that books without end in some studios at once is killed in the middle of their next
+/// bookings; the databases are opened again, and every booking it had answered must be there, whole, and no other may be
+/// there in part. One process for several studios, because most of its life is its start.
 /// </summary>
-public abstract class KillTests(IDatabase database, int kills)
+/// <param name="database">The kind of database.</param>
+/// <param name="studios">How many studios one process books in.</param>
+/// <param name="kills">How many bookings are cut short, over all studios.</param>
+public abstract class KillTests(IDatabase database, int studios, int kills)
 {
     private const string PlanId = "00112233445566778899aabbccddeeff";
-    private const int Homes = 4;
 
-    // Fewer, for whoever waits: KILLS=20.
-    private readonly int _kills = int.TryParse(Environment.GetEnvironmentVariable("KILLS"), NumberStyles.None, CultureInfo.InvariantCulture, out int fewer) ? fewer : kills;
+    // More or fewer, for whoever waits: KILLS=2000.
+    private readonly int _kills = int.TryParse(Environment.GetEnvironmentVariable("KILLS"), NumberStyles.None, CultureInfo.InvariantCulture, out int asked) ? asked : kills;
 
     [Fact]
     public async Task Killed_in_the_middle_of_bookings_leaves_every_answered_booking_and_no_half_one()
     {
-        int[] done = await Task.WhenAll(Enumerable.Range(0, Homes).Select(seed => KillAgainAndAgainAsync(seed, _kills / Homes)));
-
-        Assert.Equal(_kills, done.Sum());
+        Home[] homes = [.. Enumerable.Range(0, studios).Select(_ => database.Open())];
+        try
+        {
+            await Task.WhenAll(homes.Select(PrepareAsync));
+            ILookup<int, string> answered = await KillAgainAndAgainAsync(homes);
+            for (int place = 0; place < studios; place++)
+            {
+                Assert.NotEmpty(answered[place]);
+                await CheckAsync(homes[place], [.. answered[place]]);
+            }
+        }
+        finally
+        {
+            Array.ForEach(homes, home => home.Dispose());
+        }
     }
 
-    private async Task<int> KillAgainAndAgainAsync(int seed, int times)
+    // Per studio, what was answered.
+    private async Task<ILookup<int, string>> KillAgainAndAgainAsync(Home[] homes)
     {
-        using Home home = database.Open();
-        await PrepareAsync(home);
-        var random = new Random(seed);
+        var random = new Random(_kills);
         List<string> answered = [];
-        int killed = 0;
-        for (; killed < times; killed++)
+        for (int killed = 0; killed < _kills; killed += studios)
         {
-            using var booker = new Booker(home.Options, PlanId);
+            using var booker = new Booker(PlanId, homes.Select(home => home.Options));
 
-            // Read so far, then kill: it is in the middle of something, nobody knows of what.
-            for (int said = random.Next(1, 7); said > 0; said--)
+            // Read so far, then kill: it is in the middle of something in every studio, nobody knows of what.
+            for (int said = random.Next(1, 7 * studios); said > 0; said--)
             {
                 answered.Add(await booker.NextAsync() ?? throw new InvalidOperationException("It ended by itself."));
             }
@@ -50,8 +63,7 @@ public abstract class KillTests(IDatabase database, int kills)
             answered.AddRange(await booker.KillAsync());
         }
 
-        await CheckAsync(home, answered);
-        return killed;
+        return answered.Select(line => line.Split(' ', 2)).ToLookup(words => int.Parse(words[0], CultureInfo.InvariantCulture), words => words[1]);
     }
 
     private static async Task PrepareAsync(Home home)
@@ -122,8 +134,8 @@ public abstract class KillTests(IDatabase database, int kills)
 }
 
 /// <summary>On SQLite, two hundred times.</summary>
-public sealed class SqliteKillTests() : KillTests(new SqliteDatabase(), 200);
+public sealed class SqliteKillTests() : KillTests(new SqliteDatabase(), studios: 8, kills: 200);
 
 /// <summary>On PostgreSQL, where the server outlives the killed: twenty times.</summary>
 [Trait(PostgresDatabase.Trait, PostgresDatabase.Name)]
-public sealed class PostgresKillTests() : KillTests(new PostgresDatabase(), 20);
+public sealed class PostgresKillTests() : KillTests(new PostgresDatabase(), studios: 4, kills: 20);

@@ -30,6 +30,30 @@ public abstract class SupplyTests(IDatabase database)
     }
 
     [Fact]
+    public async Task Yield_without_boards_is_answered_for_all_that_is_saved_and_in_stock_with_the_saved_saw()
+    {
+        using Home home = database.Open();
+        using StudioHost host = home.Start();
+        using HttpClient client = host.CreateClient();
+        const string Question = """{ "panel": { "width": 8, "height": 10 } }""";
+        using HttpResponseMessage early = await client.SendJsonAsync(HttpMethod.Post, "/api/yield", Question);
+        await client.TakenAsync(HttpMethod.Put, "/api/supplies/boards/hb3", Board);
+        await client.TakenAsync(HttpMethod.Post, "/api/stock", """{ "sort": "offcut", "count": 3, "thickness": "1/8", "width": 16, "height": 10, "units": "inch", "currency": "EUR" }""");
+
+        // With a kerf of 1/8 in two panels of 8 in do not come out of 16 in; with none they do.
+        JsonElement usual = await client.TakenAsync(HttpMethod.Post, "/api/yield", Question);
+        await client.TakenAsync(HttpMethod.Put, "/api/settings", """{ "units": "inch", "currency": "EUR", "saw": { "kerf": 0 } }""");
+        JsonElement saved = await client.TakenAsync(HttpMethod.Post, "/api/yield", Question);
+
+        JsonElement problem = await early.ReadProblemAsync(400, "/problems/invalid-request");
+        Assert.True(problem.GetProperty("errors").TryGetProperty("boards", out _), problem.ToString());
+        Assert.Equal([("hb3", 10, 0), ("B1", 1, 3)], usual.GetProperty("boards").EnumerateArray().Select(Told));
+        Assert.Equal([("hb3", 14, 0), ("B1", 2, 6)], saved.GetProperty("boards").EnumerateArray().Select(Told));
+
+        static (string?, int, int) Told(JsonElement board) => (board.GetProperty("board").GetString(), board.GetProperty("count").GetInt32(), board.GetProperty("fromHand").GetInt32());
+    }
+
+    [Fact]
     public async Task Put_over_another_version_is_refused_as_the_standards_say()
     {
         using Home home = database.Open();

@@ -23,7 +23,8 @@ internal static class Orders
         var dice = new Dice(7);
         string[] twoBoards = [Board("a", 12200, 24400, 1000), Board("b", 12200, 24400, 1200)];
         yield return ("500 odd formats", Order("millimetre", Odd(dice, 500, 500, 12000, 40), twoBoards, "steady"));
-        yield return ("500 small formats, 100 000 of each", Order("millimetre", Odd(dice, 500, 50, 300, 1).Select(line => { line["quantity"] = 100_000; return line; }), twoBoards, "steady"));
+        yield return ("500 small formats, 100 000 of each", Order("millimetre", Many(dice, 500, 100_000), twoBoards, "steady"));
+        yield return ("500 small formats, 2000 of each", Order("millimetre", Many(dice, 500, 2000), twoBoards, "steady"));
         yield return ("100 odd formats on 100 odd boards", Order("millimetre", Odd(dice, 100, 500, 12000, 40), [.. Enumerable.Range(0, 100).Select(i => Board($"b{i}", 6000 + dice.Below(24000), 6000 + dice.Below(24000), 500 + dice.Below(4500)))], "steady"));
         yield return ("200 odd formats, cut smaller where that saves", With(Order("millimetre", Odd(dice, 200, 500, 6000, 40), twoBoards, "steady"), order => order["saw"]!["undersize"] = 3));
         yield return ("200 odd formats that may be bought", With(Order("millimetre", Odd(dice, 200, 500, 6000, 40), twoBoards, "steady"), Buyable));
@@ -38,6 +39,12 @@ internal static class Orders
     // Sizes in tenths of a millimetre.
     private static IEnumerable<JsonObject> Odd(Dice dice, int lines, int least, int most, int quantity) =>
         Enumerable.Range(0, lines).Select(_ => Line((least + dice.Below(most - least)) / 10m, (least + dice.Below(most - least)) / 10m, 1 + dice.Below(quantity)));
+
+    private static IEnumerable<JsonObject> Many(Dice dice, int lines, int quantity) => Odd(dice, lines, 50, 300, 1).Select(line =>
+    {
+        line["quantity"] = quantity;
+        return line;
+    });
 
     private static string Board(string id, int width, int height, int cents) => string.Create(
         CultureInfo.InvariantCulture, $"{{\"id\":\"{id}\",\"thickness\":5,\"width\":{width / 10m},\"height\":{height / 10m},\"price\":{cents / 100m}}}");

@@ -64,6 +64,9 @@ namespace PanelService.Store.Migrations.Postgres
                     b.Property<string>("Id")
                         .HasColumnType("text");
 
+                    b.Property<string>("Client")
+                        .HasColumnType("text");
+
                     b.Property<long>("CreatedAt")
                         .HasColumnType("bigint");
 
@@ -89,6 +92,12 @@ namespace PanelService.Store.Migrations.Postgres
 
                     b.Property<bool>("StopAsked")
                         .HasColumnType("boolean");
+
+                    b.Property<long?>("TakenAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Ticket")
+                        .HasColumnType("text");
 
                     b.HasKey("Id");
 

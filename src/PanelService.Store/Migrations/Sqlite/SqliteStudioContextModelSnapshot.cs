@@ -57,6 +57,9 @@ namespace PanelService.Store.Migrations.Sqlite
                     b.Property<string>("Id")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Client")
+                        .HasColumnType("TEXT");
+
                     b.Property<long>("CreatedAt")
                         .HasColumnType("INTEGER");
 
@@ -82,6 +85,12 @@ namespace PanelService.Store.Migrations.Sqlite
 
                     b.Property<bool>("StopAsked")
                         .HasColumnType("INTEGER");
+
+                    b.Property<long?>("TakenAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Ticket")
+                        .HasColumnType("TEXT");
 
                     b.HasKey("Id");
 

@@ -22,4 +22,5 @@ internal sealed record CutBookingResponse(
 /// <summary>Spoiled panels of one line.</summary>
 /// <param name="Mark">The line's mark.</param>
 /// <param name="Count">How many.</param>
-internal sealed record SpoiledResponse(string Mark, int Count);
+/// <param name="Sheet">The number of the sheet that was spoiled with them on it; left out where they were spoiled one by one.</param>
+internal sealed record SpoiledResponse(string Mark, int Count, int? Sheet);

@@ -15,6 +15,21 @@ internal sealed record CutRequest : IMeasuredRequest
 
     /// <summary>Panels that were spoiled.</summary>
     public IReadOnlyList<SpoiledRequest?>? Spoiled { get; init; }
+
+    /// <summary>Sheets that were spoiled, with every panel and offcut that was to come out of them.</summary>
+    public IReadOnlyList<SpoiledSheetRequest?>? SpoiledSheets { get; init; }
+}
+
+/// <summary>Spoiled sheets of one layout.</summary>
+internal sealed record SpoiledSheetRequest
+{
+    /// <summary>The layout's number in the plan. Required.</summary>
+    [Required]
+    public int? Sheet { get; init; }
+
+    /// <summary>How many of its copies. Required.</summary>
+    [Required]
+    public int? Count { get; init; }
 }
 
 /// <summary>Spoiled panels of one line.</summary>

@@ -18,10 +18,10 @@ internal sealed record YieldRequest : IMeasuredRequest
     [Required]
     public YieldPanelRequest? Panel { get; init; }
 
-    /// <summary>One board: only width and height are needed. Either this or boards.</summary>
+    /// <summary>One board: only width and height are needed. Either this or boards, or neither.</summary>
     public BoardRequest? Board { get; init; }
 
-    /// <summary>Several boards, as in an order: only width and height are needed. At most 200.</summary>
+    /// <summary>Several boards, as in an order: only width and height are needed. At most 200. With neither: all saved boards and all board in stock.</summary>
     public IReadOnlyList<BoardRequest?>? Boards { get; init; }
 
     /// <summary>How board is cut.</summary>

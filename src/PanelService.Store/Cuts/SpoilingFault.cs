@@ -1,0 +1,7 @@
+namespace PanelService.Store.Cuts;
+
+/// <summary>What cannot be in what is said to be spoiled.</summary>
+/// <param name="OfSheet">Whether it is an entry of the sheets, else of the panels.</param>
+/// <param name="Index">The entry's place, from 0.</param>
+/// <param name="Text">What is wrong.</param>
+public sealed record SpoilingFault(bool OfSheet, int Index, string Text);
