@@ -164,6 +164,7 @@ public sealed class WholeJobTests(Studio studio)
         string cash = await page.Locator(".proof .cash").TextContentAsync() ?? "";
 
         await page.GetByText("Share the list").ClickAsync();
+        await page.WaitForFunctionAsync("() => window.shared");
         string shared = await page.EvaluateAsync<string>("() => window.shared");
         await page.GetByText("Print this list alone").ClickAsync();
         Printed list = Assert.Single(Printed.Read(await page.PdfAsync(new PagePdfOptions { Format = "A4" })));
