@@ -93,6 +93,8 @@ public sealed class ModelTests(Studio studio)
         IPage page = await studio.VisitAsync();
         ILocator width = page.Locator("input[data-path=\"panels[0].width\"]");
         ILocator volume = page.Locator("input[data-path=\"adhesives[0].containers[0].volume\"]");
+        await page.Locator(".shelf-of-goods", new() { HasText = "Glue" }).Locator("summary").First.ClickAsync();
+        await Assertions.Expect(volume).ToHaveValueAsync("8");
 
         await page.GetByLabel("Sizes in").SelectOptionAsync("centimetre");
 

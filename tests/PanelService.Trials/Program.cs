@@ -1,6 +1,7 @@
 using PanelService.Trials;
 using PanelService.Trials.Fuzzing;
 using PanelService.Trials.Loads;
+using PanelService.Trials.Pages;
 
 const string Usage = """
     Trials of the running service. Each prints what it tried and ends with 0 only where nothing went wrong.
@@ -8,6 +9,7 @@ const string Usage = """
       fuzz [N] [SEED]     N malformed, hostile and borderline requests, 5000 by default
       hostile             orders made to be hard: memory and time of each
       load [CLIENTS] [S]  clients that plan at once, 50 for 30 seconds: how long /health and the page take meanwhile
+      page                the page in Chromium: weight, first view, time to the plan, frames while scrolling
       endure [N]          plans in a row, 20000 by default: memory at the beginning and at the end
     """;
 
@@ -21,6 +23,8 @@ switch (args.FirstOrDefault())
         return await HostileTrial.RunAsync();
     case "load":
         return await LoadTrial.RunAsync(Number(1, 50), Number(2, 30));
+    case "page":
+        return await PageTrial.RunAsync();
     case "endure":
         return await EnduranceTrial.RunAsync(Number(1, 20_000));
     default:

@@ -90,7 +90,7 @@ function steps(props, sheets) {
   /** @type {Set<string>} */
   const warned = new Set();
   props.plan.sawRun.forEach((/** @type {any} */ step) => list.append(stepLine(step, props, warned, () => light(list, sheets, step))));
-  sheets.addEventListener('drawn', () => relight(list, sheets, props.plan));
+  sheets.addEventListener('drawn', (event) => relight(list, /** @type {Element} */ (event.target), props.plan));
   return list;
 }
 
@@ -117,18 +117,22 @@ function light(list, sheets, step) {
   if (first) first.closest('figure')?.scrollIntoView({ block: 'nearest', behavior: matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth' });
 }
 
-/** A drawing that comes late shows the setting chosen before. @param {Element} list @param {Element} sheets @param {any} plan */
-function relight(list, sheets, plan) {
+/** A drawing that comes late shows the setting chosen before. @param {Element} list @param {Element} figure @param {any} plan */
+function relight(list, figure, plan) {
   const number = list.querySelector('[aria-pressed="true"]')?.closest('.step')?.getAttribute('data-step');
-  show(sheets, plan.sawRun.find((/** @type {any} */ step) => String(step.step) === number) ?? null);
+  const step = number && plan.sawRun.find((/** @type {any} */ one) => String(one.step) === number);
+  if (step) showOn(figure, step, new Map(cutsOf(step)));
 }
 
 /** @param {Element} sheets @param {any} step */
 function show(sheets, step) {
   const bySheet = new Map(step ? cutsOf(step) : []);
-  sheets.querySelectorAll('figure').forEach((figure) => {
-    const cuts = bySheet.get(Number(figure.getAttribute('data-sheet')));
-    set(figure, { 'data-lighting': step && cuts ? true : null });
-    figure.querySelectorAll('.cut').forEach((cut) => set(cut, { 'data-lit': cuts?.includes(Number(cut.getAttribute('data-cut'))) ? true : null }));
-  });
+  sheets.querySelectorAll('figure').forEach((figure) => showOn(figure, step, bySheet));
+}
+
+/** @param {Element} figure @param {any} step @param {Map<number, number[]>} bySheet */
+function showOn(figure, step, bySheet) {
+  const cuts = bySheet.get(Number(figure.getAttribute('data-sheet')));
+  set(figure, { 'data-lighting': step && cuts ? true : null });
+  figure.querySelectorAll('.cut').forEach((cut) => set(cut, { 'data-lit': cuts?.includes(Number(cut.getAttribute('data-cut'))) ? true : null }));
 }

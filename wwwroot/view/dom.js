@@ -43,6 +43,33 @@ export function say(element, text) {
   if (element.textContent !== text) element.textContent = text;
 }
 
+/**
+ * What is folded away is made when it is first wanted: a ticket has some hundred blanks, and few are opened.
+ * @template {{ element?: any, elements?: any[], update: (...args: any[]) => void }} P
+ * @param {HTMLDetailsElement} details @param {() => P} make @param {(part: P) => void} place puts it in
+ */
+export function lazily(details, make, place) {
+  /** @type {P | null} */
+  let part = null;
+  /** @type {any[] | null} */
+  let told = null;
+  const want = () => {
+    if (part) return;
+    part = make();
+    place(part);
+    if (told) part.update(...told);
+  };
+  details.addEventListener('toggle', () => { if (details.open) want(); });
+  return {
+    want,
+    /** @param {any[]} now */
+    update(...now) {
+      told = now;
+      part?.update(...now);
+    },
+  };
+}
+
 /** @param {Element} element @param {...Child} children */
 export function refill(element, ...children) {
   element.replaceChildren(...children.filter(present).map((child) => (child instanceof Node ? child : String(child))));
