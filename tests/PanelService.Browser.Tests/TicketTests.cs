@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Microsoft.Playwright;
 
 namespace PanelService.Browser.Tests;
@@ -78,5 +79,51 @@ public sealed class TicketTests(Studio studio)
         Assert.Equal(waste, await page.Locator("svg.drawing text", new() { HasTextRegex = new("^chute$") }).CountAsync());
         Assert.Equal(0, await page.Locator("svg.drawing text", new() { HasTextRegex = new("^(waste|keep)") }).CountAsync());
         await page.Context.CloseAsync();
+    }
+
+    // What the service says in English of the same ticket must stand nowhere on the French page.
+    [BrowserFact]
+    public async Task French_is_French_where_something_is_wrong()
+    {
+        IPage page = await studio.VisitAsync();
+        await page.GetByLabel("Language").SelectOptionAsync("fr");
+        await page.Locator("html[lang=fr]").WaitForAsync();
+        await page.Lines().First.WaitForAsync();
+
+        foreach ((string path, string text)[] wrong in Mistakes)
+        {
+            Task<IResponse> answered = page.WaitForResponseAsync(response => response.Url.EndsWith("/api/plans", StringComparison.Ordinal) && response.Request.Method == "POST");
+            foreach ((string path, string text) in wrong)
+            {
+                await page.Locator($"[data-path=\"{path}\"]").FillAsync(text);
+            }
+
+            await page.PlanButton().ClickAsync();
+            string[] english = await EnglishOfAsync(await answered);
+            await Assertions.Expect(page.Locator(".problem li")).ToHaveCountAsync(english.Length);
+            string shown = await page.Locator(".problem").InnerTextAsync() + string.Concat(await page.Locator(".error").AllTextContentsAsync());
+
+            Assert.NotEmpty(english);
+            Assert.All(english, words => Assert.DoesNotContain(words, shown, StringComparison.Ordinal));
+            Assert.DoesNotMatch("(?i)\\b(must|expected|required|the|this|least|than|no)\\b", shown);
+        }
+
+        await page.Context.CloseAsync();
+    }
+
+    // What cannot be read; what is out of bounds; what no board is large enough for.
+    private static readonly (string Path, string Text)[][] Mistakes =
+    [
+        [("panels[0].width", "large"), ("panels[1].quantity", "deux"), ("panels[2].height", "8 9"), ("panels[3].shopPrice", "cher")],
+        [("panels[0].width", "0"), ("panels[1].quantity", "0"), ("panels[2].height", "11"), ("panels[3].shopPrice", "-1"), ("currency", "EURO")],
+        [("panels[0].width", "100"), ("panels[1].quantity", "1"), ("panels[3].shopPrice", "7"), ("currency", "EUR")],
+    ];
+
+    private static async Task<string[]> EnglishOfAsync(IResponse response)
+    {
+        JsonElement problem = (await response.JsonAsync())!.Value;
+        return problem.TryGetProperty("errors", out JsonElement errors)
+            ? [.. errors.EnumerateObject().SelectMany(field => field.Value.EnumerateArray()).Select(words => words.GetString()!)]
+            : [.. problem.GetProperty("marks").EnumerateArray().Select(mark => mark.GetProperty("missing").GetString()!)];
     }
 }

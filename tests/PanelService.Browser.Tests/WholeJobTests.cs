@@ -151,7 +151,8 @@ public sealed class WholeJobTests(Studio studio)
         await offer.GetByRole(AriaRole.Button).ClickAsync();
 
         await Assertions.Expect(page.Locator(".did")).ToHaveTextAsync("Against the plan before: €6.10 less to buy, 1 sheet less.");
-        Assert.Equal("3/32 in", await page.Locator("input[data-path=\"saw.kerf\"]").InputValueAsync());
+        await page.Locator("details.fold-work > summary").ClickAsync();
+        await Assertions.Expect(page.Locator("input[data-path=\"saw.kerf\"]")).ToHaveValueAsync("3/32 in");
         await page.Context.CloseAsync();
     }
 

@@ -4,13 +4,22 @@
 /** @param {number} n @param {string} one @param {string} [many] */
 const count = (n, one, many = `${one}s`) => `${n} ${n === 1 ? one : many}`;
 
+/** What the service calls a field, and what the ticket does. @type {[RegExp, string][]} */
+const NAMES = [
+  [/\bforSale 0\b/, '0 as the most to buy'], [/\bshopPrice\b/, 'price in a shop'], [/\bmayBuy is true\b/, 'it may be bought ready-made'], [/\bmayBuy\b/, 'buying ready-made'],
+  [/\bsaw\.carry\b/, 'what the car takes'], [/\bsaw\.largest\b/, 'the largest piece you handle'], [/\bsaw\.heaviest\b/, 'the heaviest piece you handle'], [/\bsaw\.fenceReach\b/, 'how far the fence goes'],
+];
+
 export default {
   language: 'en',
   name: 'English',
   /** A caution or remark of the service, by its id. */
   said: (/** @type {{ id: string, text: string }} */ one) => one.text,
+  colon: ': ',
+  /** A problem as a whole, by its type; empty where its own words serve. */
+  problem: (/** @type {string | undefined} */ _type) => '',
   /** What the service says is wrong. */
-  fault: (/** @type {string} */ text) => text,
+  fault: (/** @type {string} */ text) => NAMES.reduce((now, [wire, ours]) => now.replace(wire, ours), text),
   /** What stands in a drawing. */
   drawn: (/** @type {string} */ text) => text,
   page: {
@@ -97,7 +106,7 @@ export default {
   },
   wrong: {
     head: 'This ticket cannot be planned yet', unreachable: 'The service does not answer. Is it still running? Nothing on the ticket is lost.',
-    busy: 'All planners are busy. Try again in a moment.', lost: 'This plan is no longer kept by the service.', drawing: 'This drawing could not be loaded.', retry: 'Try again', types: /** @type {Record<string, string>} */ ({}),
+    busy: 'All planners are busy. Try again in a moment.', lost: 'This plan is no longer kept by the service.', drawing: 'This drawing could not be loaded.', retry: 'Try again',
   },
   proof: {
     did: (/** @type {number} */ saved, /** @type {string} */ money, /** @type {number} */ sheets) => `Against the plan before: ${saved === 0 ? 'the same to buy' : `${money} ${saved > 0 ? 'less' : 'more'} to buy`}${sheets === 0 ? '' : `, ${count(Math.abs(sheets), 'sheet')} ${sheets > 0 ? 'less' : 'more'}`}.`,

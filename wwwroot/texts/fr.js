@@ -26,6 +26,12 @@ const SERVICE = {
   'adhesive-missing': 'Aucune colle de cette fiche ne couvre tous les panneaux : elle ne coûte rien dans ce plan. Ajoutez-en une pour qu’elle compte.',
   'primer-missing': 'Aucun enduit de cette fiche ne couvre tous les panneaux : il ne coûte rien dans ce plan. Ajoutez-en un pour qu’il compte.',
   'quantity-prices-open': 'Les prix par quantité se combinent de plus de façons qu’on n’en a essayé : un plan moins cher est possible. Le moindre coût possible vaut pour toutes.',
+  'strips-missing': 'Aucun tasseau de cette fiche ne sert à ces châssis : ils ne coûtent rien dans ce plan. Ajoutez-en pour qu’ils comptent.',
+  'cradle-too-small': 'Un panneau est trop petit pour un châssis de tasseaux si larges : il n’en a pas.',
+  'on-hand-too-large': 'Une plaque du casier est plus grande ou plus lourde que ce qu’une personne manie, ou ne passe pas à ce guide : le plan la laisse.',
+  'stock-left-out': 'Le casier a plus de pièces qu’une fiche n’en peut peser : certaines ne comptent pas dans ce plan.',
+  'units-assumed': 'La fiche ne dit pas ses mesures : elles ont été lues en pouces.',
+  'currency-assumed': 'La fiche ne dit pas sa monnaie : les sommes ont été lues en euros.',
   'shops-open': 'Il y a plus de façons de choisir entre les magasins qu’on n’en a essayé : un plan moins cher est possible. Le moindre coût possible vaut pour toutes.',
 };
 
@@ -65,15 +71,37 @@ const FAULTS = [
   [/^A budget does not go together with mayBuy: .*$/, 'Un budget ne va pas avec « acheter tout fait ».'], [/^A budget does not go together with spares: .*$/, 'Un budget ne va pas avec une réserve.'], [/^More than the line has panels: .*$/, 'Plus que la ligne n’en a.'], [/^Loose cloth has no board to glue a cradle to\.$/, 'Une toile libre n’a pas de panneau pour un châssis.'], [/^Only cloth is mounted: .*$/, 'Seule la toile se colle plus tard.'],
   [/^A working day is at least an hour long, .*$/, 'Une journée a au moins une heure et finit le jour même.'], [/^Expected a day from 2000 to 2999, .*$/, 'Il faut un jour tel que 2026-12-01.'], [/^Expected an hour of the day, .*$/, 'Il faut une heure telle que 09:00.'], [/^Expected the name of a time zone .*$/, 'Il faut un fuseau horaire tel que Europe/Paris.'], [/^Expected a currency code of ISO 4217, .*$/, 'Il faut une monnaie telle que EUR, USD ou JPY.'],
   [/^The driest must not be damper than the dampest\.$/, 'Le plus sec n’est pas plus humide que le plus humide.'], [/^Wishes fill spare board: .*$/, 'Un souhait est nu ou enduit.'],
+  [/^"(.*)" is no currency code of ISO 4217, .*$/, '« $1 » n’est pas une monnaie telle que EUR, USD ou JPY.'], [/^(\w+): (?=no )/, '$1 : '],
+  [/\bno (\S+) of (\S+) or thicker is at least (.*?)(?= within its trimmed|, the panel's height|;|\.?$)/g, 'aucun « $1 » de $2 ou plus ne fait au moins $3'], [/\bno (\S+) of (.*?) is at least (.*?)(?= within its trimmed|, the panel's height|;|\.?$)/g, 'aucun « $1 » de $2 ne fait au moins $3'],
+  [/ within its trimmed edges/g, ' entre ses rives'], [/, the panel's height along the board's height/g, ', la hauteur du panneau dans celle de la plaque'], [/\bno (\S+) is at least (.*?) between its selvedges, margins included/g, 'aucune « $1 » ne fait au moins $2 entre ses lisières, débords compris'],
+  [/\b(\d+) of (\d+) find no room on the \S+ there is for them/g, '$1 sur $2 ne trouvent pas place'], [/\b(\d+) pieces of its cradles find no room on the strips there are for them/g, '$1 tasseaux de ses châssis ne trouvent pas place'],
+  [/a board is large enough, but not within /g, 'un panneau est assez grand, mais pas pour '], [/saw\.carry, (.*?): it must hold /g, 'la voiture ($1) : il lui faut '], [/saw\.largest, (.*?): it must hold /g, 'ce que vous maniez seul ($1) : il faut '],
+  [/saw\.heaviest, (.*?): the panel weighs /g, 'le poids que vous maniez seul ($1) : le panneau pèse '], [/saw\.fenceReach, (.*?): a fence that reaches (.*?) would do/g, 'la course du guide ($1) : il faut $2'], [/ and (?=la |ce |le )/g, ' et '],
+  [/« board »/g, 'panneau'], [/« cloth »/g, 'toile'], [/^The search was ended, .*$/, 'La recherche s’est arrêtée avant un premier plan. Relancez-la, ou en parties.'],
   [/^A budget of (.*) is not enough for a single panel of this order\. .*$/, 'Un budget de $1 ne suffit pour aucun panneau.'],
 ];
+
+/** Ce qui ne va pas dans l’ensemble. @type {Record<string, string>} */
+const PROBLEMS = {
+  '/problems/no-board-fits': 'Aucun panneau ne convient.', '/problems/not-enough-stock': 'Il n’y a pas assez pour tout faire.', '/problems/no-cloth-fits': 'Aucune toile ne convient.', '/problems/no-strip-fits': 'Aucun tasseau ne convient.',
+  '/problems/no-plan-in-time': 'La recherche s’est arrêtée avant un premier plan. Relancez-la, ou en parties.', '/problems/internal-error': 'La faute est au service. Rien de ce qui est gardé n’a changé ; son journal en dit plus.',
+  '/problems/body-too-large': 'La fiche est trop longue pour le service.', '/problems/plan-is-cut': 'Ce plan est déjà réalisé : il reste.', '/problems/already-cut': 'Cette série est déjà inscrite comme faite.',
+};
+
+/** D’où viennent les formats. @type {Record<string, string>} */
+const SOURCES = {
+  'common practice, no standard': 'usage courant, sans norme', 'common practice': 'usage courant', 'ISO 216, series A': 'ISO 216, série A', 'a stretcher maker\'s published table; S is square': 'table publiée par un fabricant de châssis ; S est carré',
+  'the French standard series Figure, Paysage, Marine, as tabulated in public encyclopaedias': 'séries françaises Figure, Paysage, Marine, d’après les encyclopédies publiques',
+};
 
 /** @type {typeof import('./en.js').default} */
 export default {
   language: 'fr',
   name: 'Français',
   said: (one) => SERVICE[one.id] ?? one.text,
-  fault: (text) => { const known = FAULTS.filter(([english]) => english.test(text)); return known.reduce((now, [english, french]) => now.replace(english, french), text).trim(); },
+  colon: ' : ',
+  problem: (type) => PROBLEMS[type ?? ''] ?? '',
+  fault: (text) => FAULTS.reduce((now, [english, french]) => now.replace(english, french), text).trim(),
   drawn: (text) => DRAWN.reduce((now, [english, french]) => now.replace(english, french), text),
   page: {
     title: 'Panel Service', skip: 'Au bouton', batch: 'Série', batchHint: 'nom de la série', units: 'Mesures en', currency: 'Monnaie',
@@ -97,7 +125,7 @@ export default {
   },
   make: {
     head: 'À fabriquer', rack: 'Formats courants, à la même échelle', series: 'Formats', faces: 'Forme', way: 'Accroché',
-    upright: 'en hauteur', lying: 'en largeur', square: (size) => `Un carreau fait ${size}.`, source: (s) => `Mesures : ${s}.`,
+    upright: 'en hauteur', lying: 'en largeur', square: (size) => `Un carreau fait ${size}.`, source: (s) => `Mesures : ${SOURCES[s] ?? s}.`,
     tap: 'Touchez un format pour le mettre sur la fiche', as: 'en',
     add: (name, size) => `Ajouter ${name}, ${size}`, howMany: (name) => `Combien de ${name}`,
     write: 'Ou écrivez comme sur le papier', writeExample: '12 8x10 lin, 4 16 x 20 enduit, 6F × 3',
@@ -153,11 +181,7 @@ export default {
   },
   wrong: {
     head: 'Cette fiche ne peut pas encore être planifiée', unreachable: 'Le service ne répond pas. Tourne-t-il encore ? Rien de la fiche n’est perdu.',
-    busy: 'Tous les planificateurs sont occupés. Réessayez dans un instant.', lost: 'Le service ne garde plus ce plan.', drawing: 'Ce dessin n’a pas pu être chargé.', retry: 'Réessayer', types: {
-      '/problems/no-board-fits': 'Aucun panneau ne convient.', '/problems/not-enough-stock': 'Il n’y a pas assez pour tout faire.', '/problems/no-cloth-fits': 'Aucune toile ne convient.', '/problems/no-strip-fits': 'Aucun tasseau ne convient.',
-      '/problems/no-plan-in-time': 'La recherche s’est arrêtée avant un premier plan. Relancez-la, ou en parties.', '/problems/internal-error': 'La faute est au service. Rien de ce qui est gardé n’a changé ; son journal en dit plus.',
-      '/problems/body-too-large': 'La fiche est trop longue pour le service.', '/problems/plan-is-cut': 'Ce plan est déjà réalisé : il reste.', '/problems/already-cut': 'Cette série est déjà inscrite comme faite.',
-    },
+    busy: 'Tous les planificateurs sont occupés. Réessayez dans un instant.', lost: 'Le service ne garde plus ce plan.', drawing: 'Ce dessin n’a pas pu être chargé.', retry: 'Réessayer',
   },
   proof: {
     did: (/** @type {number} */ saved, /** @type {string} */ money, /** @type {number} */ sheets) => `Par rapport au plan précédent : ${saved === 0 ? 'autant à acheter' : `${money} ${saved > 0 ? 'de moins' : 'de plus'} à acheter`}${sheets === 0 ? '' : `, ${count(Math.abs(sheets), 'plaque')} de ${sheets > 0 ? 'moins' : 'plus'}`}.`,
@@ -167,7 +191,7 @@ export default {
   },
   change: {
     head: 'Ce qui y changerait quelque chose', use: 'Faire ainsi',
-    blade: (kerf) => `Avec une lame de ${kerf}`, under: (size) => `En coupant ${size} de moins`, more: (n, what) => `${n} ${what} de plus`,
+    blade: (kerf) => `Avec une lame de ${kerf}`, under: (size) => `En coupant ${size} de moins`, more: (n, what) => `${n} de plus en ${what}`,
     less: (money) => `${money} de moins à acheter.`, free: 'rien de plus à acheter.', sheets: (n) => (n > 0 ? `, ${count(n, 'plaque')} de moins` : ''),
   },
   errand: {

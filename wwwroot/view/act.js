@@ -77,13 +77,13 @@ function plain({ title, type, status, detail, errors, marks }) {
   if (status === 404) return t.wrong.lost;
   // What is listed below need not be said above as well.
   const listed = Object.keys(errors ?? {}).length + (marks?.length ?? 0) > 0;
-  return listed ? t.wrong.types[type ?? ''] ?? '' : t.wrong.types[type ?? ''] ?? t.fault(detail ?? title);
+  return t.problem(type) || (listed ? '' : t.fault(detail ?? title));
 }
 
 /** @param {string} path @param {string[]} faults */
 function fault(path, faults) {
   const input = /** @type {HTMLElement | null} */ (document.querySelector(`[data-path="${CSS.escape(path)}"], [data-path="${CSS.escape(`${path}[0]`)}"]`));
-  const words = `${input ? where(path, input) : path}: ${faults.map(t.fault).join(' ')}`;
+  const words = `${input ? where(path, input) : path}${t.colon}${faults.map(t.fault).join(' ')}`;
   return input ? h('li', {}, h('a', { href: `#${input.id}`, onclick: (/** @type {Event} */ event) => goTo(event, input) }, words)) : h('li', {}, words);
 }
 
