@@ -1,3 +1,4 @@
+using System.Text.Encodings.Web;
 using System.Text.Json;
 using Microsoft.Playwright;
 
@@ -7,6 +8,8 @@ namespace PanelService.Browser.Tests;
 [Collection(StudioGroup.Name)]
 public sealed class TicketTests(Studio studio)
 {
+    private static readonly JsonSerializerOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
     [BrowserFact]
     public async Task A_tap_on_the_rack_adds_one_and_the_count_under_it_is_the_line_s()
     {
@@ -126,4 +129,53 @@ public sealed class TicketTests(Studio studio)
             ? [.. errors.EnumerateObject().SelectMany(field => field.Value.EnumerateArray()).Select(words => words.GetString()!)]
             : [.. problem.GetProperty("marks").EnumerateArray().Select(mark => mark.GetProperty("missing").GetString()!)];
     }
+
+    [BrowserFact]
+    public async Task What_the_folded_fields_say_goes_out_with_the_order()
+    {
+        IPage page = await studio.VisitAsync();
+        await page.Locator("details.fold-work > summary").ClickAsync();
+        foreach (string fold in (string[])["Cloth by side, press and drying", "Days and hands", "Time and money"])
+        {
+            await page.GetByText(fold, new() { Exact = true }).ClickAsync();
+        }
+
+        await page.Locator("[data-path=\"bench.margin[2]\"]").FillAsync("1 1/2");
+        await page.Locator("[data-path=\"bench.shrinkage[0]\"]").FillAsync("2");
+        await page.Locator("[data-path=\"schedule.start\"]").FillAsync("2026-12-01");
+        await page.Locator("[data-path=\"schedule.from\"]").FillAsync("08:30");
+        await page.Locator("[data-path=\"schedule.hands\"]").FillAsync("2");
+        await page.GetByText("Tue", new() { Exact = true }).ClickAsync();
+        await page.GetByText("Sat", new() { Exact = true }).ClickAsync();
+        await page.Locator("[data-path=\"tax.percent\"]").FillAsync("20");
+        await page.GetByText("A shop that charges for the way").ClickAsync();
+        await page.Locator("[data-path=\"shops[0].name\"]").FillAsync("Timber yard");
+        await page.Locator("[data-path=\"shops[0].charge\"]").FillAsync("5");
+        await page.GetByText("A tool to pay off").ClickAsync();
+        await page.Locator("[data-path=\"tools[0].name\"]").FillAsync("Roller");
+        await page.Locator("[data-path=\"tools[0].price\"]").FillAsync("12");
+        await page.Locator("[data-path=\"tools[0].spreadOver\"]").FillAsync("60");
+        await page.Locator(".good summary").First.ClickAsync();
+        await page.Locator("[data-path=\"boards[0].shop\"]").SelectOptionAsync(new SelectOptionValue { Label = "Timber yard" });
+        await page.Locator(".line summary").First.ClickAsync();
+        await page.Locator("[data-path=\"panels[0].mount\"]").SelectOptionAsync("later");
+        await page.Locator("[data-path=\"panels[0].first\"]").CheckAsync();
+        await page.PlanAsync();
+
+        JsonElement order = await page.EvaluateAsync<JsonElement>("async () => (await fetch(`/api/plans/${location.hash.slice(6)}/order`)).json()");
+        Assert.Equal("""["1/2","1 1/2","1/2","1/2"]""", Close(order.GetProperty("bench").GetProperty("margin")));
+        Assert.Equal("[2,2]", Close(order.GetProperty("bench").GetProperty("shrinkage")));
+        Assert.Equal("""{"start":"2026-12-01","from":"08:30","hands":2,"days":["tuesday","saturday"]}""", Close(order.GetProperty("schedule")));
+        Assert.Equal("""{"percent":20}""", Close(order.GetProperty("tax")));
+        Assert.Equal("""[{"name":"Roller","price":12,"spreadOver":60}]""", Close(order.GetProperty("tools")));
+        JsonElement shop = order.GetProperty("shops")[0];
+        Assert.Equal("5", Close(shop.GetProperty("charge")));
+        Assert.Equal(shop.GetProperty("id").GetString(), order.GetProperty("boards")[0].GetProperty("shop").GetString());
+        Assert.Equal("later", order.GetProperty("panels")[0].GetProperty("mount").GetString());
+        Assert.True(order.GetProperty("panels")[0].GetProperty("first").GetBoolean());
+        await page.Context.CloseAsync();
+    }
+
+    // Without the spaces between, and with every character as it is.
+    private static string Close(JsonElement json) => JsonSerializer.Serialize(json, Plain);
 }

@@ -95,13 +95,13 @@ const moreShapes = [
   (i) => ({ path: `panels[${i}].mark`, label: t.make.mark, size: 4 }),
   (i) => ({ path: `panels[${i}].spares`, label: t.make.spares, kind: 'number', size: 3 }),
   (i) => ({ path: `panels[${i}].thickness`, label: t.make.thickness, hint: t.make.thicknessHint, size: 6 }),
+  (i) => ({ path: `panels[${i}].mount`, label: t.make.mount, when: (order) => order.panels[i]?.surface === 'cloth', kind: 'choice', options: [['', t.make.mountNow], ['later', t.make.mountLater]] }),
+  (i) => ({ path: `panels[${i}].pack`, label: t.make.pack, kind: 'number', size: 3 }),
+  (i) => ({ path: `panels[${i}].worth`, label: t.make.worth, hint: t.make.worthHint, kind: 'number', size: 6, unit: 'money' }),
   (i) => ({ path: `panels[${i}].mayTurn`, label: t.make.mayTurn, kind: 'flag', fallback: true }),
   (i) => ({ path: `panels[${i}].mayBuy`, label: t.make.mayBuy, kind: 'flag' }),
   (i) => ({ path: `panels[${i}].first`, label: t.make.first, kind: 'flag' }),
-  (i) => ({ path: `panels[${i}].mount`, label: t.make.mount, when: (order) => order.panels[i]?.surface === 'cloth', kind: 'choice', options: [['', t.make.mountNow], ['later', t.make.mountLater]] }),
   (i) => ({ path: `panels[${i}].cradle`, label: t.make.cradle, kind: 'flag', when: (order) => order.panels[i]?.surface !== 'loose' }),
-  (i) => ({ path: `panels[${i}].pack`, label: t.make.pack, kind: 'number', size: 3 }),
-  (i) => ({ path: `panels[${i}].worth`, label: t.make.worth, hint: t.make.worthHint, kind: 'number', size: 6, unit: 'money' }),
 ];
 
 /** The panel to scale, with its mark. */
