@@ -46,13 +46,18 @@ internal sealed class Visit(IBrowser browser, Uri address)
         }
         """;
 
-    /// <summary>Everything that is fetched for the first view, headers included, as the browser counted it.</summary>
+    /// <summary>Everything that is fetched for the first view, headers included, as it came over the wire.</summary>
     internal async Task<int> WeighAsync()
     {
-        IPage page = await OpenAsync();
-        int bytes = await page.EvaluateAsync<int>("() => performance.getEntries().reduce((sum, one) => sum + (one.transferSize ?? 0), 0)");
+        IPage page = await NewAsync();
+        ICDPSession session = await page.Context.NewCDPSessionAsync(page);
+        double bytes = 0;
+        session.Event("Network.loadingFinished").OnEvent += (_, news) => bytes += news!.Value.GetProperty("encodedDataLength").GetDouble();
+        await session.SendAsync("Network.enable");
+        await page.GotoAsync(address.ToString());
+        await page.WaitForLoadStateAsync(LoadState.NetworkIdle);
         await page.Context.CloseAsync();
-        return bytes;
+        return (int)bytes;
     }
 
     /// <summary>Milliseconds from the address typed to a ticket that can be used.</summary>
