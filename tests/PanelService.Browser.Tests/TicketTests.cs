@@ -162,7 +162,9 @@ public sealed class TicketTests(Studio studio)
         await page.Locator("[data-path=\"panels[0].first\"]").CheckAsync();
         await page.PlanAsync();
 
-        JsonElement order = await page.EvaluateAsync<JsonElement>("async () => (await fetch(`/api/plans/${location.hash.slice(6)}/order`)).json()");
+        string sent = await page.EvaluateAsync<string>("async () => (await fetch(`/api/plans/${location.hash.slice(6)}/order`)).text()");
+        using JsonDocument document = JsonDocument.Parse(sent);
+        JsonElement order = document.RootElement;
         Assert.Equal("""["1/2","1 1/2","1/2","1/2"]""", Close(order.GetProperty("bench").GetProperty("margin")));
         Assert.Equal("[2,2]", Close(order.GetProperty("bench").GetProperty("shrinkage")));
         Assert.Equal("""{"start":"2026-12-01","from":"08:30","hands":2,"days":["tuesday","saturday"]}""", Close(order.GetProperty("schedule")));
