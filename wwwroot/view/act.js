@@ -106,5 +106,5 @@ function goTo(event, input) {
 function lines(marks) {
   if (!marks) return [];
   const all = Array.isArray(marks) ? marks : Object.entries(marks).map(([mark, missing]) => ({ mark, missing }));
-  return all.map((one) => h('li', {}, typeof one === 'string' ? one : `${one.mark}: ${[one.missing].flat().map((m) => (typeof m === 'string' ? t.fault(m) : JSON.stringify(m))).join(' ')}`));
+  return all.map((one) => h('li', {}, typeof one === 'string' ? one : `${one.mark}${t.colon}${[one.missing].flat().map((m) => (typeof m === 'string' ? t.fault(m) : JSON.stringify(m))).join(' ')}`));
 }
