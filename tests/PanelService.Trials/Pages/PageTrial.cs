@@ -17,6 +17,9 @@ internal static class PageTrial
     private const double MostFrame = 50;
     private const int MostBytes = 150_000;
 
+    /// <summary>The distribution's; where there is none, the one Playwright installed for itself.</summary>
+    private const string Chromium = "/usr/bin/chromium";
+
     /// <summary>The demo of 600 panels.</summary>
     private const string Large = "ropewalk-workshop";
 
@@ -26,7 +29,7 @@ internal static class PageTrial
         using IPlaywright playwright = await Playwright.CreateAsync();
         await using IBrowser browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
         {
-            ExecutablePath = "/usr/bin/chromium",
+            ExecutablePath = File.Exists(Chromium) ? Chromium : null,
             Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
         });
         var visit = new Visit(browser, service.Address);

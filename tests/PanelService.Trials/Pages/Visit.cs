@@ -9,6 +9,9 @@ internal sealed class Visit(IBrowser browser, Uri address)
     /// <summary>A twelfth of the window at a time, as a wheel does.</summary>
     private const int WheelPixels = 120;
 
+    /// <summary>Milliseconds a busy machine is given before the trial gives up.</summary>
+    private const float Patience = 300_000;
+
     /// <summary>Notes when the ticket can be used: built, laid out and painted.</summary>
     private const string NoteFirstView =
         """
@@ -88,6 +91,7 @@ internal sealed class Visit(IBrowser browser, Uri address)
     {
         IPage page = await OpenAsync();
         await page.Locator("#open").SelectOptionAsync($"demo {demo}");
+        await page.WaitForFunctionAsync("() => document.querySelector('.act-said').textContent.includes('600')");
         await page.EvaluateAsync<double>(PressAndWait);
         await page.WaitForFunctionAsync("() => document.querySelector('.go:not([hidden])')");
         await page.WaitForLoadStateAsync(LoadState.NetworkIdle);
@@ -121,6 +125,7 @@ internal sealed class Visit(IBrowser browser, Uri address)
     private async Task<IPage> NewAsync()
     {
         IBrowserContext context = await browser.NewContextAsync(new BrowserNewContextOptions { ViewportSize = new ViewportSize { Width = 1280, Height = 900 } });
+        context.SetDefaultTimeout(Patience);
         return await context.NewPageAsync();
     }
 }
