@@ -8,7 +8,7 @@ import * as studio from './api/studio.js';
 import { against, best, changesOf, gainOf } from './model/changes.js';
 import { formatByName, seriesOf } from './model/formats.js';
 import { numbers } from './model/numbers.js';
-import { addLine, changeUnits, emptyOrder, freeMark, fromWire, keyed, put, at, toWire } from './model/order.js';
+import { addLine, changeUnits, emptyOrder, fieldOf, freeMark, fromWire, keyed, put, at, toWire } from './model/order.js';
 import { createStore } from './model/store.js';
 import { speak, t } from './texts/index.js';
 import { mountAct, mountProblem } from './view/act.js';
@@ -22,7 +22,8 @@ import { mountRack } from './view/rack.js';
 import { mountShelf } from './view/shelf.js';
 import { layOut, mountHead, offerKinds } from './view/ticket.js';
 import { mountWishes } from './view/wishes.js';
-import { mountWork } from './view/work.js';
+import { settings } from './view/work.js';
+import { lazily } from './view/dom.js';
 import { mountWrite } from './view/write.js';
 import { mountYields } from './view/yields.js';
 
@@ -41,9 +42,10 @@ const ticket = /** @type {HTMLElement} */ (document.getElementById('ticket'));
 const remembered = shelf.recall();
 await speak(remembered?.language ?? 'en');
 const { asked } = await comeIn(ticket);
-const [listed, demos] = await Promise.all([orElse(catalogue.formats(), []), orElse(catalogue.demoNames(), [])]);
+const [listed, demos, example] = await Promise.all([
+  orElse(catalogue.formats(), []), orElse(catalogue.demoNames(), []), remembered ?? orElse(catalogue.demo(EXAMPLE), emptyOrder())]);
 const first = remembered ?? {
-  order: fromWire(await orElse(catalogue.demo(EXAMPLE), emptyOrder())),
+  order: fromWire(example),
   way: { series: 'inch', face: '', lying: false, surface: 'cloth' }, decimals: false, language: 'en', plan: null, ticks: {}, earlier: [],
 };
 
@@ -100,13 +102,18 @@ async function go() {
     // Somebody did not want to wait for the service any longer.
     if (work.wish?.signal.aborted) return;
     if (!(fault instanceof plans.Refused)) throw fault;
-    work.problem = fault.problem;
+    work.problem = inFields(fault.problem);
   } finally {
     work.busy = false;
     render();
   }
   if (work.problem) places.problem.querySelector('h3')?.focus();
 }
+
+/** A problem whose faults are named as the fields are. @param {any} problem */
+const inFields = (problem) => (problem.errors
+  ? { ...problem, errors: Object.fromEntries(Object.entries(problem.errors).map(([path, faults]) => [fieldOf(path, store.state().order), faults])) }
+  : problem);
 
 /** Ends the search and keeps the best so far; where nobody answers, ends the wait. */
 async function stop() {
@@ -220,7 +227,7 @@ const now = props();
 const parts = {
   head: mountHead(places.head, now.head), lines: mountLines(places.lines, now.lines), write: mountWrite(places.write, now.write),
   rack: series.length > 0 ? mountRack(places.rack, now.rack) : { update: () => {} }, wishes: mountWishes(places.wishes, now.wishes),
-  shelf: mountShelf(places.shelf, now.shelf), goods: mountGoods(places.goods, now.base), work: mountWork(places.work, now.base), yields: mountYields(places.yields, now.base),
+  shelf: mountShelf(places.shelf, now.shelf), goods: mountGoods(places.goods, now.base), work: lazily(/** @type {HTMLDetailsElement} */ (places.work.parentElement), settings, (part) => places.work.append(...part.elements)), yields: mountYields(places.yields, now.base),
   problem: mountProblem(places.problem), changes: mountChanges(places.changes), proof: mountProof(places.proof, places.changes), days: mountDays(places.days), act: mountAct(/** @type {Element} */ (document.getElementById('act')), now.act),
 };
 
@@ -235,17 +242,26 @@ function render() {
   parts.shelf.update(next.shelf);
   places.goods.hidden = next.shelf.fromShelf;
   parts.goods.update(next.base);
+  if (work.problem?.errors) parts.work.want();
   parts.work.update(next.base);
   parts.yields.update(next.base);
+  parts.act.update(next.act);
+  renderPlan(next);
+}
+
+/** What stands there only once a plan was asked for. @param {ReturnType<typeof props>} next */
+function renderPlan(next) {
   parts.problem.update(work.problem);
   parts.changes.update(next.changes);
   parts.proof.update(next.days);
   parts.days.update(next.days);
-  parts.act.update(next.act);
 }
 
+parts.work.update(now.base);
 store.listen(render);
-render();
+offerKinds(now.base.order);
+places.goods.hidden = now.shelf.fromShelf;
+renderPlan(now);
 document.addEventListener('keydown', (event) => {
   if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) void go();
 });

@@ -51,8 +51,7 @@ public sealed partial class JobTests(Studio studio)
         await page.Locator(".setting").First.ClickAsync();
 
         string said = await page.Locator(".setting-cuts").First.TextContentAsync() ?? "";
-        int lit = await page.Locator(".sheets .cut[data-lit]").CountAsync();
-        Assert.Equal(CutsIn(said), lit);
+        await Assertions.Expect(page.Locator(".sheets .cut[data-lit]")).ToHaveCountAsync(CutsIn(said));
         await page.Context.CloseAsync();
     }
 

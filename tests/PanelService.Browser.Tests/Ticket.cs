@@ -23,9 +23,18 @@ internal static class Ticket
         await page.WaitForFunctionAsync("() => { const places = [...document.querySelectorAll('figure .drawing-place')]; return places.length > 0 && places.every((p) => p.querySelector('svg')); }");
     }
 
-    /// <summary>Opens every fold, and has drawings out of view painted too.</summary>
+    /// <summary>Opens every fold, those within folds too, which are made as they open; and has what is out of view painted.</summary>
     public static Task OpenEverythingAsync(this IPage page) => page.EvaluateAsync(
-        "() => { document.querySelectorAll('details').forEach((d) => { d.open = true; }); document.querySelectorAll('.figure').forEach((f) => { f.style.contentVisibility = 'visible'; }); }");
+        """
+        async () => {
+          for (;;) {
+            const shut = [...document.querySelectorAll('details:not([open])')];
+            if (shut.length === 0) break;
+            await Promise.all(shut.map((fold) => new Promise((made) => { fold.addEventListener('toggle', made, { once: true }); fold.open = true; })));
+          }
+          document.querySelectorAll('.figure, .day, .entry, .step').forEach((part) => { part.style.contentVisibility = 'visible'; });
+        }
+        """);
 
     /// <summary>Whether the page is wider than the window.</summary>
     public static Task<bool> OverflowsAsync(this IPage page) =>

@@ -1,3 +1,5 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
 using Microsoft.Playwright;
 
 namespace PanelService.Browser.Tests;
@@ -6,6 +8,8 @@ namespace PanelService.Browser.Tests;
 [Collection(StudioGroup.Name)]
 public sealed class TicketTests(Studio studio)
 {
+    private static readonly JsonSerializerOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
     [BrowserFact]
     public async Task A_tap_on_the_rack_adds_one_and_the_count_under_it_is_the_line_s()
     {
@@ -79,4 +83,101 @@ public sealed class TicketTests(Studio studio)
         Assert.Equal(0, await page.Locator("svg.drawing text", new() { HasTextRegex = new("^(waste|keep)") }).CountAsync());
         await page.Context.CloseAsync();
     }
+
+    // What the service says in English of the same ticket must stand nowhere on the French page.
+    [BrowserFact]
+    public async Task French_is_French_where_something_is_wrong()
+    {
+        IPage page = await studio.VisitAsync();
+        await page.GetByLabel("Language").SelectOptionAsync("fr");
+        await page.Locator("html[lang=fr]").WaitForAsync();
+        await page.Lines().First.WaitForAsync();
+
+        foreach ((string path, string text)[] wrong in Mistakes)
+        {
+            Task<IResponse> answered = page.WaitForResponseAsync(response => response.Url.EndsWith("/api/plans", StringComparison.Ordinal) && response.Request.Method == "POST");
+            foreach ((string path, string text) in wrong)
+            {
+                await page.Locator($"[data-path=\"{path}\"]").FillAsync(text);
+            }
+
+            await page.PlanButton().ClickAsync();
+            string[] english = await EnglishOfAsync(await answered);
+            await Assertions.Expect(page.Locator(".problem li")).ToHaveCountAsync(english.Length);
+            string shown = await page.Locator(".problem").InnerTextAsync() + string.Concat(await page.Locator(".error").AllTextContentsAsync());
+
+            Assert.NotEmpty(english);
+            Assert.All(english, words => Assert.DoesNotContain(words, shown, StringComparison.Ordinal));
+            Assert.DoesNotMatch("(?i)\\b(must|expected|required|the|this|least|than|no)\\b", shown);
+        }
+
+        await page.Context.CloseAsync();
+    }
+
+    // What cannot be read; what is out of bounds; what no board is large enough for.
+    private static readonly (string Path, string Text)[][] Mistakes =
+    [
+        [("panels[0].width", "large"), ("panels[1].quantity", "deux"), ("panels[2].height", "8 9"), ("panels[3].shopPrice", "cher")],
+        [("panels[0].width", "0"), ("panels[1].quantity", "0"), ("panels[2].height", "11"), ("panels[3].shopPrice", "-1"), ("currency", "EURO")],
+        [("panels[0].width", "100"), ("panels[1].quantity", "1"), ("panels[3].shopPrice", "7"), ("currency", "EUR")],
+    ];
+
+    private static async Task<string[]> EnglishOfAsync(IResponse response)
+    {
+        JsonElement problem = (await response.JsonAsync())!.Value;
+        return problem.TryGetProperty("errors", out JsonElement errors)
+            ? [.. errors.EnumerateObject().SelectMany(field => field.Value.EnumerateArray()).Select(words => words.GetString()!)]
+            : [.. problem.GetProperty("marks").EnumerateArray().Select(mark => mark.GetProperty("missing").GetString()!)];
+    }
+
+    [BrowserFact]
+    public async Task What_the_folded_fields_say_goes_out_with_the_order()
+    {
+        IPage page = await studio.VisitAsync();
+        await page.Locator("details.fold-work > summary").ClickAsync();
+        foreach (string fold in (string[])["Cloth by side, press and drying", "Days and hands", "Time and money"])
+        {
+            await page.GetByText(fold, new() { Exact = true }).ClickAsync();
+        }
+
+        await page.Locator("[data-path=\"bench.margin[2]\"]").FillAsync("1 1/2");
+        await page.Locator("[data-path=\"bench.shrinkage[0]\"]").FillAsync("2");
+        await page.Locator("[data-path=\"schedule.start\"]").FillAsync("2026-12-01");
+        await page.Locator("[data-path=\"schedule.from\"]").FillAsync("08:30");
+        await page.Locator("[data-path=\"schedule.hands\"]").FillAsync("2");
+        await page.GetByText("Tue", new() { Exact = true }).ClickAsync();
+        await page.GetByText("Sat", new() { Exact = true }).ClickAsync();
+        await page.Locator("[data-path=\"tax.percent\"]").FillAsync("20");
+        await page.GetByText("A shop that charges for the way").ClickAsync();
+        await page.Locator("[data-path=\"shops[0].name\"]").FillAsync("Timber yard");
+        await page.Locator("[data-path=\"shops[0].charge\"]").FillAsync("5");
+        await page.GetByText("A tool to pay off").ClickAsync();
+        await page.Locator("[data-path=\"tools[0].name\"]").FillAsync("Roller");
+        await page.Locator("[data-path=\"tools[0].price\"]").FillAsync("12");
+        await page.Locator("[data-path=\"tools[0].spreadOver\"]").FillAsync("60");
+        await page.Locator(".good summary").First.ClickAsync();
+        await page.Locator("[data-path=\"boards[0].shop\"]").SelectOptionAsync(new SelectOptionValue { Label = "Timber yard" });
+        await page.Locator(".line summary").First.ClickAsync();
+        await page.Locator("[data-path=\"panels[0].mount\"]").SelectOptionAsync("later");
+        await page.Locator("[data-path=\"panels[0].first\"]").CheckAsync();
+        await page.PlanAsync();
+
+        string sent = await page.EvaluateAsync<string>("async () => (await fetch(`/api/plans/${location.hash.slice(6)}/order`)).text()");
+        using JsonDocument document = JsonDocument.Parse(sent);
+        JsonElement order = document.RootElement;
+        Assert.Equal("""["1/2","1 1/2","1/2","1/2"]""", Close(order.GetProperty("bench").GetProperty("margin")));
+        Assert.Equal("[2,2]", Close(order.GetProperty("bench").GetProperty("shrinkage")));
+        Assert.Equal("""{"start":"2026-12-01","from":"08:30","hands":2,"days":["tuesday","saturday"]}""", Close(order.GetProperty("schedule")));
+        Assert.Equal("""{"percent":20}""", Close(order.GetProperty("tax")));
+        Assert.Equal("""[{"name":"Roller","price":12,"spreadOver":60}]""", Close(order.GetProperty("tools")));
+        JsonElement shop = order.GetProperty("shops")[0];
+        Assert.Equal("5", Close(shop.GetProperty("charge")));
+        Assert.Equal(shop.GetProperty("id").GetString(), order.GetProperty("boards")[0].GetProperty("shop").GetString());
+        Assert.Equal("later", order.GetProperty("panels")[0].GetProperty("mount").GetString());
+        Assert.True(order.GetProperty("panels")[0].GetProperty("first").GetBoolean());
+        await page.Context.CloseAsync();
+    }
+
+    // Without the spaces between, and with every character as it is.
+    private static string Close(JsonElement json) => JsonSerializer.Serialize(json, Plain);
 }

@@ -2,6 +2,7 @@ using PanelService.Trials;
 using PanelService.Trials.Checks;
 using PanelService.Trials.Fuzzing;
 using PanelService.Trials.Loads;
+using PanelService.Trials.Pages;
 
 const string Usage = """
     Trials of the running service. Each prints what it tried and ends with 0 only where nothing went wrong.
@@ -10,6 +11,7 @@ const string Usage = """
       hostile             orders made to be hard: memory and time of each
       load [CLIENTS] [S]  clients that plan at once, 50 for 30 seconds: how long /health and the page take meanwhile
       orders [N] [SEED]   random valid orders from a seed on, 10000 from 0 by default: each plan keeps every rule
+      page                the page in Chromium: weight, first view, time to the plan, frames while scrolling
       endure [N]          plans in a row, 20000 by default: memory at the beginning and at the end
     """;
 
@@ -25,6 +27,8 @@ switch (args.FirstOrDefault())
         return await LoadTrial.RunAsync(Number(1, 50), Number(2, 30));
     case "orders":
         return await OrdersTrial.RunAsync(Number(1, 10_000), Number(2, 0));
+    case "page":
+        return await PageTrial.RunAsync();
     case "endure":
         return await EnduranceTrial.RunAsync(Number(1, 20_000));
     default:

@@ -1,9 +1,11 @@
 // @ts-check
 /** What the service knows by itself: standard formats and demo orders. */
 
+import { early } from './early.js';
+
 /** @param {string} address */
 async function ask(address) {
-  const response = await fetch(address);
+  const response = await early(address);
   if (!response.ok) throw new TypeError(`${address}: ${response.status}`);
   return response.json();
 }

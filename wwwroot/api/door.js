@@ -1,12 +1,14 @@
 // @ts-check
 /** The front door: asked for only where the service is open to the network. */
 
+import { early } from './early.js';
+
 const ADDRESS = '/api/access';
 
 /** @returns {Promise<{ asked: boolean, in: boolean }>} a service that cannot be reached asks for nothing */
 export async function look() {
   try {
-    const response = await fetch(ADDRESS);
+    const response = await early(ADDRESS);
     return response.ok ? await response.json() : { asked: false, in: true };
   } catch (fault) {
     if (fault instanceof TypeError) return { asked: false, in: true };

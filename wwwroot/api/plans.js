@@ -80,12 +80,9 @@ const pause = (milliseconds, signal) => new Promise((resolve, reject) => {
   }, milliseconds);
 });
 
-/** A plan of something merely tried: waited for, then dropped. @param {any} order @param {AbortSignal} signal */
-export async function tried(order, signal) {
-  const answer = await (await ask('/api/plans', { method: 'POST', body: JSON.stringify(order), headers: JSON_TYPE, signal })).json();
-  void ask(`/api/plans/${answer.id}`, { method: 'DELETE' });
-  return answer;
-}
+/** A plan of something merely tried: the service keeps nothing of it. @param {any} order @param {AbortSignal} signal */
+export const tried = async (order, signal) =>
+  (await ask('/api/plans?keep=false', { method: 'POST', body: JSON.stringify(order), headers: JSON_TYPE, signal })).json();
 
 /** A plan by its address. @param {string} address */
 export const read = async (address) => whole(settled(await (await ask(address)).json()));

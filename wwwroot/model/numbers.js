@@ -4,34 +4,38 @@
 import { SIGN, showLength } from './measures.js';
 import { t } from '../texts/index.js';
 
+/** @type {Map<string, Intl.NumberFormat>} */
+const formats = new Map();
+
+/** Made once each: the browser takes tens of milliseconds for the first. @param {Intl.NumberFormatOptions} options */
+function format(options) {
+  const name = JSON.stringify(options);
+  const known = formats.get(name) ?? new Intl.NumberFormat(undefined, options);
+  formats.set(name, known);
+  return known;
+}
+
 /**
  * @param {import('./measures.js').Unit} unit @param {string} currency @param {boolean} decimals
  */
 export function numbers(unit, currency, decimals) {
-  const money = moneyFormat(currency);
-  const plain = new Intl.NumberFormat(undefined, { maximumFractionDigits: 1 });
-  const share = new Intl.NumberFormat(undefined, { style: 'percent', maximumFractionDigits: 1 });
+  const plain = format({ maximumFractionDigits: 1 });
   const bare = (/** @type {number} */ value) => showLength(value, unit, decimals);
   return {
-    money: (/** @type {number} */ value) => money.format(value),
-    share: (/** @type {number} */ value) => share.format(value),
+    money: (/** @type {number} */ value) => moneyFormat(currency).format(value),
+    share: (/** @type {number} */ value) => format({ style: 'percent', maximumFractionDigits: 1 }).format(value),
     count: (/** @type {number} */ value) => plain.format(value),
     bare,
     length: (/** @type {number} */ value) => `${bare(value)} ${SIGN[unit]}`,
     size: (/** @type {number} */ width, /** @type {number} */ height) => `${bare(width)} × ${bare(height)} ${SIGN[unit]}`,
     area: (/** @type {number} */ value) => `${plain.format(value)} ${t.area[unit]}`,
     weight: (/** @type {number} */ value) => `${plain.format(unit !== 'inch' && value >= 1000 ? value / 1000 : value)} ${unit === 'inch' ? 'lb' : value >= 1000 ? 'kg' : 'g'}`,
-    fine: (/** @type {number} */ value) => `${new Intl.NumberFormat(undefined, { maximumSignificantDigits: 2 }).format(value)} ${SIGN[unit]}`,
+    fine: (/** @type {number} */ value) => `${format({ maximumSignificantDigits: 2 }).format(value)} ${SIGN[unit]}`,
     volume: (/** @type {number} */ value) => `${plain.format(value)} ${t.volume[unit]}`,
   };
 }
 
 /** A currency that is still being typed has no format yet. @param {string} currency */
-function moneyFormat(currency) {
-  const known = /^[A-Z]{3}$/.test(currency);
-  return known
-    ? new Intl.NumberFormat(undefined, { style: 'currency', currency })
-    : new Intl.NumberFormat(undefined, { minimumFractionDigits: 2, maximumFractionDigits: 2 });
-}
+const moneyFormat = (currency) => format(/^[A-Z]{3}$/.test(currency) ? { style: 'currency', currency } : { minimumFractionDigits: 2, maximumFractionDigits: 2 });
 
 /** @typedef {ReturnType<typeof numbers>} Numbers */

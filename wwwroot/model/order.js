@@ -6,15 +6,17 @@
  * @typedef {Record<string, any> & { key: string }} Row
  * @typedef {{ title: string, units: import('./measures.js').Unit, currency: string, effort: string, panels: Row[], wishes: Row[],
  *   boards: Row[], cloths: Row[], adhesives: Row[], primers: Row[], saw: Record<string, any>, bench: Record<string, any>,
- *   labour: Record<string, any>, overheads: Row[] }} Order
+ *   strips: Row[], strength: Record<string, any>, schedule: Record<string, any>, labour: Record<string, any>, overheads: Row[],
+ *   budget: string, tax: Record<string, any>, shops: Row[], consumables: Row[], tools: Row[] }} Order
  */
 
 import { readLength, withUnit } from './measures.js';
 
 /** What a field's text becomes on the wire. Lengths may stay text: the service reads them as written. */
 const LENGTHS = new Set(['width', 'height', 'thickness', 'kerf', 'edgeTrim', 'undersize', 'margin', 'smallestKept', 'smallestCloth', 'selvedge', 'step', 'length',
-  'leastFenceLength', 'fenceReach', 'largest', 'carry', 'supplierKerf']);
-const WORDS = new Set(['title', 'units', 'currency', 'mark', 'surface', 'board', 'cloth', 'id', 'name', 'kind', 'grain', 'warp', 'by', 'adhesive', 'primer', 'effort']);
+  'leastFenceLength', 'fenceReach', 'largest', 'carry', 'supplierKerf', 'stripWidth', 'stripDepth', 'cradleInset', 'smallestStrip', 'braceFrom']);
+const WORDS = new Set(['title', 'units', 'currency', 'mark', 'surface', 'board', 'cloth', 'id', 'name', 'kind', 'grain', 'warp', 'by', 'adhesive', 'primer', 'effort',
+  'shop', 'per', 'mount', 'ground', 'base', 'start', 'from', 'to', 'zone', 'days']);
 const PLAIN = /^\d+(?:[.,]\d+)?$/;
 
 let next = 0;
@@ -32,17 +34,43 @@ export const keyed = (row) => ({ ...row, key: newKey() });
 export function toWire(order) {
   const { fromShelf, ...rest } = /** @type {any} */ (order);
   const document = wire(rest, '');
+  if (document.bench?.margin) document.bench.margin = marginOut(document.bench.margin);
+  if (document.bench?.shrinkage) document.bench.shrinkage = bothWays(document.bench.shrinkage);
+  if (document.schedule?.days?.length === 0) delete document.schedule.days;
+  if (document.tax && document.tax.percent === undefined) delete document.tax;
+  for (const list of ['shops', 'consumables', 'tools']) if (document[list]?.length === 0) delete document[list];
   if (fromShelf) for (const list of GOODS) delete document[list];
   return document;
 }
 
+/** In the fields: left, top, and right and bottom where they differ. On the wire: both sides and both ends, or all four from the top. @param {any[]} margin */
+function marginOut(margin) {
+  const [left, top, right, bottom] = Array.from({ length: 4 }, (_, i) => (margin[i] === '' ? undefined : margin[i] ?? undefined));
+  const [side, end] = [left ?? USUAL_MARGIN, top ?? USUAL_MARGIN];
+  return right === undefined && bottom === undefined ? [side, end] : [end, right ?? side, bottom ?? end, side];
+}
+
+const USUAL_MARGIN = '1/2 in';
+
+/** One percentage counts for both ways. @param {any[]} pair */
+const bothWays = ([width = '', height = '']) => [width === '' ? height : width, height === '' ? width : height];
+
+/** The field a fault on the wire belongs to. @param {string} path @param {Order} order */
+export const fieldOf = (path, { bench }) => (bench?.margin?.[2] || bench?.margin?.[3] ? path.replace(/^bench\.margin\[([0-3])\]$/, (_, i) => `bench.margin[${[1, 2, 3, 0][Number(i)]}]`) : path);
+
+/** @param {any} margin @returns {any[]} */
+function marginIn(margin) {
+  if (!Array.isArray(margin)) return [margin, margin];
+  return margin.length === 4 ? [margin[3], margin[0], margin[1], margin[2]] : margin;
+}
+
 /** What an order may leave out: the service then takes it from the studio's shelf. */
-const GOODS = ['boards', 'cloths', 'adhesives', 'primers'];
+const GOODS = ['boards', 'cloths', 'strips', 'adhesives', 'primers'];
 
 /** What an empty ticket is. @returns {Order} */
 export const emptyOrder = () => ({
-  title: '', units: 'inch', currency: 'EUR', effort: 'steady', panels: [], wishes: [], boards: [], cloths: [], adhesives: [], primers: [],
-  saw: {}, bench: {}, labour: {}, overheads: [],
+  title: '', units: 'inch', currency: 'EUR', effort: 'steady', panels: [], wishes: [], boards: [], cloths: [], adhesives: [], primers: [], strips: [],
+  saw: {}, bench: {}, strength: {}, schedule: {}, labour: {}, overheads: [], budget: '', tax: {}, shops: [], consumables: [], tools: [],
 });
 
 /**
@@ -52,12 +80,13 @@ export const emptyOrder = () => ({
  */
 export function fromWire(document) {
   const order = { ...emptyOrder(), ...typed(document) };
-  if (typeof order.bench.margin === 'string') order.bench.margin = [order.bench.margin, order.bench.margin];
+  if (order.bench.margin) order.bench.margin = marginIn(order.bench.margin);
+  if (typeof order.bench.shrinkage === 'string') order.bench.shrinkage = [order.bench.shrinkage, order.bench.shrinkage];
   order.panels.forEach((/** @type {Row} */ row) => { row.mark ??= freeMark(order); });
   return order;
 }
 
-const MONEY = new Set(['price', 'shopPrice', 'value', 'worth', 'cost', 'perHour']);
+const MONEY = new Set(['price', 'shopPrice', 'value', 'worth', 'cost', 'perHour', 'charge', 'freeFrom', 'budget']);
 
 /** @param {any} value @param {string} [name] @returns {any} */
 function typed(value, name = '') {
@@ -78,7 +107,7 @@ function wire(value, name) {
 }
 
 /** The fields of a sale that belong to the way it is sold; the others wait in the browser. */
-const SALE = /** @type {Record<string, string[]>} */ ({ length: ['by', 'step', 'price', 'atMost'], roll: ['by', 'length', 'price', 'forSale'], none: [] });
+const SALE = /** @type {Record<string, string[]>} */ ({ length: ['by', 'step', 'price', 'priceFrom', 'atMost'], roll: ['by', 'length', 'price', 'priceFrom', 'forSale'], none: [] });
 
 /** @param {Record<string, any>} row */
 function wireRow(row) {
@@ -130,12 +159,16 @@ export function changeUnits(order, unit) {
   };
   Object.assign(order, walk(order, ''), { units: unit });
   order.saw.heaviest = scaled(order.saw.heaviest, WEIGHT[unit] / WEIGHT[old]);
+  order.bench.pressure = scaled(order.bench.pressure, PRESSURE[unit] / PRESSURE[old]);
+  if (order.strength) order.strength.load = scaled(order.strength.load, WEIGHT[unit] / WEIGHT[old]);
   for (const liquid of [...order.adhesives, ...order.primers]) changeLiquid(liquid, SQUARE[unit] / SQUARE[old], FLUID[unit] / FLUID[old]);
 }
 
 /** Square millimetres, grams and millilitres in one unit of area, weight and volume (NIST SP 811): in² and US fl oz, else cm² and mL. */
 const SQUARE = { inch: 645.16, centimetre: 100, millimetre: 100 };
 const WEIGHT = { inch: 453.59237, centimetre: 1, millimetre: 1 };
+/** Kilopascals in one (NIST SP 811): psi, else kPa. */
+const PRESSURE = { inch: 6.894757, centimetre: 1, millimetre: 1 };
 const FLUID = { inch: 29.5735295625, centimetre: 1, millimetre: 1 };
 
 /** A bare number in another unit. @param {any} text @param {number} ratio */

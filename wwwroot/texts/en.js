@@ -4,11 +4,22 @@
 /** @param {number} n @param {string} one @param {string} [many] */
 const count = (n, one, many = `${one}s`) => `${n} ${n === 1 ? one : many}`;
 
+/** What the service calls a field, and what the ticket does. @type {[RegExp, string][]} */
+const NAMES = [
+  [/\bforSale 0\b/, '0 as the most to buy'], [/\bshopPrice\b/, 'price in a shop'], [/\bmayBuy is true\b/, 'it may be bought ready-made'], [/\bmayBuy\b/, 'buying ready-made'],
+  [/\bsaw\.carry\b/, 'what the car takes'], [/\bsaw\.largest\b/, 'the largest piece you handle'], [/\bsaw\.heaviest\b/, 'the heaviest piece you handle'], [/\bsaw\.fenceReach\b/, 'how far the fence goes'],
+];
+
 export default {
   language: 'en',
   name: 'English',
   /** A caution or remark of the service, by its id. */
   said: (/** @type {{ id: string, text: string }} */ one) => one.text,
+  colon: ': ',
+  /** A problem as a whole, by its type; empty where its own words serve. */
+  problem: (/** @type {string | undefined} */ _type) => '',
+  /** What the service says is wrong. */
+  fault: (/** @type {string} */ text) => NAMES.reduce((now, [wire, ours]) => now.replace(wire, ours), text),
   /** What stands in a drawing. */
   drawn: (/** @type {string} */ text) => text,
   page: {
@@ -45,7 +56,8 @@ export default {
     of: 'of', by: '×', shop: 'a shop asks', each: 'each', more: 'more', remove: 'Take off', quantity: 'how many', width: 'width', height: 'height',
     surface: 'surface', clothKind: 'cloth', boardKind: 'board', anyCloth: 'any cloth', anyBoard: 'any board', on: 'on',
     mark: 'mark', thickness: 'thickness', thicknessHint: 'empty: by the rule, 3/16 in from 16 × 20 in up (common practice)', spares: 'spares on top', mayTurn: 'may lie turned on the board',
-    mayBuy: 'buy ready-made where that is cheaper', total: (/** @type {number} */ n) => count(n, 'panel'),
+    mayBuy: 'buy ready-made where that is cheaper', first: 'needed first: pressed before the others', mount: 'glue the cloth', mountNow: 'in this batch', mountLater: 'later: cut it now', cradle: 'with a cradle of strips on its back', pack: 'go in the pack',
+    worth: 'worth, for a budget', worthHint: 'empty: what a shop asks', total: (/** @type {number} */ n) => count(n, 'panel'),
   },
   wishes: {
     head: 'If board is left over, also cut', add: 'Add a wish', upTo: 'up to', worth: 'worth', hint: 'Fitted into spare board, never a reason to buy a sheet.',
@@ -60,6 +72,8 @@ export default {
     value: 'value of one on the rack', grain: 'face grain', grainNone: 'none', grainHeight: 'along the height', edgeTrim: 'edge trim', edgeTrimHint: 'empty: the saw’s',
     selvedge: 'selvedge a side', warp: 'panel’s height', warpAny: 'either way', warpHeight: 'along the roll', sale: 'sold', byLength: 'by length', byRoll: 'by the roll', notSold: 'not for sale',
     step: 'in steps of', atMost: 'steps at most', remnants: 'Remnants on the rack', pieces: 'pieces',
+    strips: 'Strips for cradles', addStrip: 'Another strip', priceFrom: 'Cheaper for more', addPriceFrom: 'A price for more', from: 'from', priceEach: 'each costs', shop: 'bought at', anyShop: 'a shop that charges nothing',
+    ground: 'primed with', groundNone: 'nothing', groundAcrylic: 'acrylic', groundOil: 'oil', base: 'made with', baseWater: 'water', baseOil: 'oil', baseSolvent: 'solvent', loss: 'lost in pot and brush', thinning: 'thinned by', faces: 'on', oneFace: 'the face', bothFaces: 'face and back',
     covers: 'covers', with: 'with', coats: 'coats', have: 'have', containers: 'Sold in', holds: 'holds', worth: 'worth',
     sheetSaid: (/** @type {string} */ p) => `${p} a sheet`, onRack: (/** @type {string} */ n) => `${n} on the rack`, notForSale: 'none for sale',
     rollSaid: (/** @type {string} */ p) => `${p} a roll`, stepSaid: (/** @type {string} */ s, /** @type {string} */ p) => `${p} for each ${s}`, wide: 'wide', thick: 'thick',
@@ -73,6 +87,14 @@ export default {
     carry: 'largest piece the car takes', carryHint: 'empty: no limit; larger sheets are first cut where you buy them', supplierKerf: 'the supplier’s kerf', supplierKerfHint: '1/8 in (common practice)',
     kept: 'smallest board worth keeping', keptHint: 'anything smaller is waste', margin: 'cloth over, sides', marginEnds: 'cloth over, top and bottom', marginHint: '1/2 in a side, some take 1 in (common practice)',
     keptCloth: 'smallest cloth worth keeping', pressHours: 'in the press', pressHint: 'overnight (common practice)', hours: 'hours', pressSpaces: 'stacks at once', stackHeight: 'panels in a stack',
+    search: 'The search', clothFold: 'Cloth by side, press and drying', marginRight: 'cloth over, right', marginBottom: 'cloth over, bottom', marginSideHint: 'empty: as left and top above; more where cloth is wrapped over that edge',
+    shrinkage: 'cloth cut larger, along the width', shrinkageHeight: 'along the height', shrinkageHint: 'against shrinking, margins included', pressure: 'pressure in the press', pressureHint: '0.23 psi or 1.58 kPa where empty', openMinutes: 'weight on within', openHint: 'where the glue does not say: 10', minutes: 'minutes', dryHours: 'a coat dries', dryHint: 'where the ground does not say: 4', restHours: 'finished panels rest', restHint: '24 where empty', room: 'coldest in the room',
+    cradles: 'Stiffness and cradles', load: 'a hand leans on the middle with', loadHint: '1 kg where empty', limit: 'may sag by its short side over', limitHint: '300 where empty', stripWidth: 'strip, where it is glued', stripDepth: 'strip, how far it stands off', stripHint: '3/4 × 1 1/2 in where empty', inset: 'cradle within the edge by', keptStrip: 'shortest strip worth keeping', clampHours: 'cradle stays clamped',
+    days: 'Days and hands', start: 'begins on', startHint: 'empty: no date, every day counts', from: 'work begins', to: 'work ends', toHint: '9 to 17 where empty', hands: 'pairs of hands', zone: 'time zone', zoneHint: 'such as Europe/Paris; only where clocks change meanwhile', worked: 'Days that are worked', workedHint: 'none ticked: all of them',
+    weekdays: { monday: 'Mon', tuesday: 'Tue', wednesday: 'Wed', thursday: 'Thu', friday: 'Fri', saturday: 'Sat', sunday: 'Sun' },
+    tax: 'tax on top of prices', taxHint: 'empty: prices are as paid', budget: 'money there is', budgetHint: 'empty: make all. Else as many as it is enough for, by worth',
+    addConsumable: 'Something that wears out', consumable: 'what wears out', lasts: 'one lasts', per: 'counted in', wornBy: { sawMetre: 'metres sawn', sawFoot: 'feet sawn', clothMetre: 'metres of cloth cut', clothFoot: 'feet of cloth cut', panel: 'panels' },
+    addTool: 'A tool to pay off', tool: 'tool', spreadOver: 'spread over', panels: 'panels', addShop: 'A shop that charges for the way', shop: 'shop', charge: 'delivery, or the way', freeFrom: 'free from', freeFromHint: 'empty: always charged',
     labour: 'an hour of your work', labourHint: 'empty: not counted', overhead: 'other cost', addOverhead: 'Another cost', overheadName: 'what for', effort: 'how long to look',
     quick: 'quick', steady: 'steady', thorough: 'thorough',
   },

@@ -26,6 +26,12 @@ const SERVICE = {
   'adhesive-missing': 'Aucune colle de cette fiche ne couvre tous les panneaux : elle ne coûte rien dans ce plan. Ajoutez-en une pour qu’elle compte.',
   'primer-missing': 'Aucun enduit de cette fiche ne couvre tous les panneaux : il ne coûte rien dans ce plan. Ajoutez-en un pour qu’il compte.',
   'quantity-prices-open': 'Les prix par quantité se combinent de plus de façons qu’on n’en a essayé : un plan moins cher est possible. Le moindre coût possible vaut pour toutes.',
+  'strips-missing': 'Aucun tasseau de cette fiche ne sert à ces châssis : ils ne coûtent rien dans ce plan. Ajoutez-en pour qu’ils comptent.',
+  'cradle-too-small': 'Un panneau est trop petit pour un châssis de tasseaux si larges : il n’en a pas.',
+  'on-hand-too-large': 'Une plaque du casier est plus grande ou plus lourde que ce qu’une personne manie, ou ne passe pas à ce guide : le plan la laisse.',
+  'stock-left-out': 'Le casier a plus de pièces qu’une fiche n’en peut peser : certaines ne comptent pas dans ce plan.',
+  'units-assumed': 'La fiche ne dit pas ses mesures : elles ont été lues en pouces.',
+  'currency-assumed': 'La fiche ne dit pas sa monnaie : les sommes ont été lues en euros.',
   'shops-open': 'Il y a plus de façons de choisir entre les magasins qu’on n’en a essayé : un plan moins cher est possible. Le moindre coût possible vaut pour toutes.',
 };
 
@@ -42,11 +48,60 @@ const DRAWN = [
   [/\bNothing goes back on the rack\./, 'Rien ne retourne au casier.'], [/\bSizes in (\w+)\./, 'Mesures en $1.'],
 ];
 
+/** Ce que le service trouve faux : ses phrases, et les nôtres. @type {[RegExp, string][]} */
+const FAULTS = [
+  [/^"(.*)" is no length\. /, '« $1 » n’est pas une longueur. '], [/^An empty text is no length\. /, 'Il manque une longueur. '], [/^"(.*)": a length cannot be less than 0\. /, '« $1 » : une longueur n’est pas négative. '],
+  [/^"(.*)": a second figure needs its unit\. /, '« $1 » : un second nombre a besoin de son unité. '], [/^"(.*)": "(.*)" is no unit known here; known are mm, cm, m, in, ft and yd\. /, '« $1 » : « $2 » n’est pas une unité connue ; on connaît mm, cm, m, in, ft et yd. '],
+  [/^"(.*)": units that follow one another must grow smaller, as feet and inches do\. /, '« $1 » : les unités vont en diminuant, comme pieds et pouces. '], [/^"(.*)": too many digits\. /, '« $1 » : trop de chiffres. '], [/^"(.*)": the lower number of a fraction cannot be 0\. /, '« $1 » : le bas d’une fraction n’est pas 0. '],
+  [/^A length of more than (\d+) characters cannot be read\. /, 'Une longueur a au plus $1 caractères. '], [/Expected a number of (in|cm|mm) such as 16\.5, or text such as .*$/, 'Écrivez un nombre en $1 tel que 16,5, ou « 16 1/2 », « 41 cm », « 8 in ».'],
+  [/^Expected a length: a number of (in|cm|mm), or text such as .*$/, 'Il faut une longueur : un nombre en $1, ou « 16 1/2 », « 41 cm ».'], [/^(.*) is too large a number( for a length)?\.$/, '$1 est un trop grand nombre.'],
+  [/^Must be a length from (.*) to (.*); this is (.*)\.$/, 'Il faut une longueur de $1 à $2 ; c’est $3.'], [/^Must be a length above 0 and at most (.*); this is (.*)\.$/, 'Il faut une longueur au-dessus de 0, au plus $1 ; c’est $2.'],
+  [/^Must be a whole number from (.*) to (.*); this is (.*)\.$/, 'Il faut un nombre entier de $1 à $2 ; c’est $3.'], [/^Must be (?:a number|an amount|a volume|a weight) from (.*) to (.*); this is (.*)\.$/, 'Il faut un nombre de $1 à $2 ; c’est $3.'],
+  [/^Must be a weight from .*$/, 'Il faut un poids de 50 g à 1000 kg, tel que 20 ou « 9 kg ».'], [/^Expected a weight: .*$/, 'Il faut un poids : un nombre, ou « 20 lb », « 9 kg ».'],
+  [/^Expected a whole number; (?:this is .*|(.*) is none that can be counted with)\.$/, 'Il faut un nombre entier.'], [/^Expected a number; this is .*\.$/, 'Il faut un nombre.'], [/^Expected text.*\.$/, 'Il faut un texte.'],
+  [/^Expected one of .*?\.(?: Did you mean "(.*)"\?)?$/, 'Ce mot n’est pas connu ici. $1'], [/^Must be text of (?:1 to|at most) (\d+) characters; this has (\d+)\.$/, 'Au plus $1 caractères ; il y en a $2.'], [/^Must have at most (\d+) entries; this has (\d+)\.$/, 'Au plus $1 ; il y en a $2.'],
+  [/^Must have 1 to (\d+) lines; this has (\d+)\.$/, 'De 1 à $1 lignes ; il y en a $2.'], [/^Must be two relative humidities in percent, each from 0 to (\d+): .*$/, 'Il faut deux humidités relatives de 0 à $1 %.'], [/^Must be one percentage from 0 to 50, .*$/, 'Il faut un pourcentage de 0 à 50.'], [/^Expected one percentage or two, .*$/, 'Il faut un pourcentage, ou deux.'],
+  [/^Must be one length from 0 to 1 m, or two: .*$/, 'Il faut des longueurs de 0 à 1 m.'], [/^Must be two lengths above 0 and at most 100 m, .*$/, 'Il faut deux longueurs au-dessus de 0, au plus 100 m.'], [/^Must be two lengths from 50 mm to 100 m, .*$/, 'Il faut deux longueurs de 50 mm à 100 m ; vide : sans limite.'], [/^Expected an array of two lengths, .*$/, 'Il faut deux longueurs.'],
+  [/^(\w{3}) has (\d) decimal digits; (.*) has more\.$/, '$1 a $2 décimales ; $3 en a plus.'], [/^Must be less than (.*): larger numbers cost less each\.$/, 'Doit être moins que $1 : en plus grand nombre, la pièce coûte moins.'], [/^Must be more than (.*): the counts rise from entry to entry\.$/, 'Doit être plus que $1 : les nombres vont en croissant.'],
+  [/^Required: the price of one(?: sheet)?, .*$/, 'Il manque le prix, ou 0 à acheter au plus.'], [/^Required where mayBuy is true: .*$/, 'Il manque le prix en magasin : on veut pouvoir l’acheter tout fait.'], [/^A panel that may be bought needs its shopPrice: .*$/, 'Il manque le prix en magasin d’un panneau comparable.'],
+  [/^Required where there are no remnants: .*$/, 'Il manque comment la toile se vend, ou un coupon.'], [/^Must have at least one container where nothing is on hand\.$/, 'Il manque un contenant, ou ce qui est en stock.'], [/^Required.*$/, 'À remplir.'],
+  [/^Lost at both sides, this leaves nothing of the cloth's width\.$/, 'Perdu des deux côtés, il ne reste rien de la toile.'], [/^Lost at both edges, this leaves nothing of board "(.*)"\.$/, 'Perdu aux deux bords, il ne reste rien du panneau « $1 ».'], [/^This leaves nothing of the (?:smallest )?panel.*$/, 'Il ne reste rien du panneau.'],
+  [/^"(.*)" is already the .* at (.*); each must be different\.$/, '« $1 » sert déjà ; chacun doit être autre.'], [/^The order has no .* with the id "(.*)"\.$/, 'La fiche n’a pas « $1 ».'], [/^This order would take more than (\d+) of these\. .*$/, 'Il en faudrait plus de $1. Vérifiez volume, couverture et couches.'],
+  [/^Missing: nothing is saved to take boards from, .*$/, 'Il n’y a aucun panneau à scier : ajoutez-en un à acheter ou au casier.'], [/^Missing: nothing is saved to take cloth from, .*$/, 'Il n’y a aucune toile : ajoutez-en une à acheter ou au casier.'], [/^Missing: the saved ones are priced in (.*) and this order is in (.*)\. .*$/, 'Le casier compte en $1 et cette fiche en $2.'],
+  [/^A budget does not go together with mayBuy: .*$/, 'Un budget ne va pas avec « acheter tout fait ».'], [/^A budget does not go together with spares: .*$/, 'Un budget ne va pas avec une réserve.'], [/^More than the line has panels: .*$/, 'Plus que la ligne n’en a.'], [/^Loose cloth has no board to glue a cradle to\.$/, 'Une toile libre n’a pas de panneau pour un châssis.'], [/^Only cloth is mounted: .*$/, 'Seule la toile se colle plus tard.'],
+  [/^A working day is at least an hour long, .*$/, 'Une journée a au moins une heure et finit le jour même.'], [/^Expected a day from 2000 to 2999, .*$/, 'Il faut un jour tel que 2026-12-01.'], [/^Expected an hour of the day, .*$/, 'Il faut une heure telle que 09:00.'], [/^Expected the name of a time zone .*$/, 'Il faut un fuseau horaire tel que Europe/Paris.'], [/^Expected a currency code of ISO 4217, .*$/, 'Il faut une monnaie telle que EUR, USD ou JPY.'],
+  [/^The driest must not be damper than the dampest\.$/, 'Le plus sec n’est pas plus humide que le plus humide.'], [/^Wishes fill spare board: .*$/, 'Un souhait est nu ou enduit.'],
+  [/^"(.*)" is no currency code of ISO 4217, .*$/, '« $1 » n’est pas une monnaie telle que EUR, USD ou JPY.'], [/^(\w+): (?=no )/, '$1 : '],
+  [/\bno (\S+) of (\S+) or thicker is at least (.*?)(?= within its trimmed|, the panel's height|;|\.?$)/g, 'aucun « $1 » de $2 ou plus ne fait au moins $3'], [/\bno (\S+) of (.*?) is at least (.*?)(?= within its trimmed|, the panel's height|;|\.?$)/g, 'aucun « $1 » de $2 ne fait au moins $3'],
+  [/ within its trimmed edges/g, ' entre ses rives'], [/, the panel's height along the board's height/g, ', la hauteur du panneau dans celle de la plaque'], [/\bno (\S+) is at least (.*?) between its selvedges, margins included/g, 'aucune « $1 » ne fait au moins $2 entre ses lisières, débords compris'],
+  [/\b(\d+) of (\d+) find no room on the \S+ there is for them/g, '$1 sur $2 ne trouvent pas place'], [/\b(\d+) pieces of its cradles find no room on the strips there are for them/g, '$1 tasseaux de ses châssis ne trouvent pas place'],
+  [/a board is large enough, but not within /g, 'un panneau est assez grand, mais pas pour '], [/saw\.carry, (.*?): it must hold /g, 'la voiture ($1) : il lui faut '], [/saw\.largest, (.*?): it must hold /g, 'ce que vous maniez seul ($1) : il faut '],
+  [/saw\.heaviest, (.*?): the panel weighs /g, 'le poids que vous maniez seul ($1) : le panneau pèse '], [/saw\.fenceReach, (.*?): a fence that reaches (.*?) would do/g, 'la course du guide ($1) : il faut $2'], [/ and (?=la |ce |le )/g, ' et '],
+  [/« board »/g, 'panneau'], [/« cloth »/g, 'toile'], [/^The search was ended, .*$/, 'La recherche s’est arrêtée avant un premier plan. Relancez-la, ou en parties.'],
+  [/^A budget of (.*) is not enough for a single panel of this order\. .*$/, 'Un budget de $1 ne suffit pour aucun panneau.'],
+];
+
+/** Ce qui ne va pas dans l’ensemble. @type {Record<string, string>} */
+const PROBLEMS = {
+  '/problems/no-board-fits': 'Aucun panneau ne convient.', '/problems/not-enough-stock': 'Il n’y a pas assez pour tout faire.', '/problems/no-cloth-fits': 'Aucune toile ne convient.', '/problems/no-strip-fits': 'Aucun tasseau ne convient.',
+  '/problems/no-plan-in-time': 'La recherche s’est arrêtée avant un premier plan. Relancez-la, ou en parties.', '/problems/internal-error': 'La faute est au service. Rien de ce qui est gardé n’a changé ; son journal en dit plus.',
+  '/problems/body-too-large': 'La fiche est trop longue pour le service.', '/problems/plan-is-cut': 'Ce plan est déjà réalisé : il reste.', '/problems/already-cut': 'Cette série est déjà inscrite comme faite.',
+};
+
+/** D’où viennent les formats. @type {Record<string, string>} */
+const SOURCES = {
+  'common practice, no standard': 'usage courant, sans norme', 'common practice': 'usage courant', 'ISO 216, series A': 'ISO 216, série A', 'a stretcher maker\'s published table; S is square': 'table publiée par un fabricant de châssis ; S est carré',
+  'the French standard series Figure, Paysage, Marine, as tabulated in public encyclopaedias': 'séries françaises Figure, Paysage, Marine, d’après les encyclopédies publiques',
+};
+
 /** @type {typeof import('./en.js').default} */
 export default {
   language: 'fr',
   name: 'Français',
   said: (one) => SERVICE[one.id] ?? one.text,
+  colon: ' : ',
+  problem: (type) => PROBLEMS[type ?? ''] ?? '',
+  fault: (text) => FAULTS.reduce((now, [english, french]) => now.replace(english, french), text).trim(),
   drawn: (text) => DRAWN.reduce((now, [english, french]) => now.replace(english, french), text),
   page: {
     title: 'Panel Service', skip: 'Au bouton', batch: 'Série', batchHint: 'nom de la série', units: 'Mesures en', currency: 'Monnaie',
@@ -70,7 +125,7 @@ export default {
   },
   make: {
     head: 'À fabriquer', rack: 'Formats courants, à la même échelle', series: 'Formats', faces: 'Forme', way: 'Accroché',
-    upright: 'en hauteur', lying: 'en largeur', square: (size) => `Un carreau fait ${size}.`, source: (s) => `Mesures : ${s}.`,
+    upright: 'en hauteur', lying: 'en largeur', square: (size) => `Un carreau fait ${size}.`, source: (s) => `Mesures : ${SOURCES[s] ?? s}.`,
     tap: 'Touchez un format pour le mettre sur la fiche', as: 'en',
     add: (name, size) => `Ajouter ${name}, ${size}`, howMany: (name) => `Combien de ${name}`,
     write: 'Ou écrivez comme sur le papier', writeExample: '12 8x10 lin, 4 16 x 20 enduit, 6F × 3',
@@ -80,7 +135,8 @@ export default {
     of: 'de', by: '×', shop: 'en magasin', each: 'pièce', more: 'plus', remove: 'Retirer', quantity: 'nombre', width: 'largeur', height: 'hauteur',
     surface: 'surface', clothKind: 'toile', boardKind: 'panneau', anyCloth: 'toute toile', anyBoard: 'tout panneau', on: 'sur',
     mark: 'repère', thickness: 'épaisseur', thicknessHint: 'vide : selon la règle, 3/16 in à partir de 16 × 20 in (usage courant)', spares: 'en réserve', mayTurn: 'peut être tourné sur le panneau',
-    mayBuy: 'acheter tout fait si c’est moins cher', total: (n) => count(n, 'panneau', 'panneaux'),
+    mayBuy: 'acheter tout fait si c’est moins cher', first: 'pressé d’abord : il le faut en premier', mount: 'coller la toile', mountNow: 'dans cette série', mountLater: 'plus tard : couper dès à présent', cradle: 'avec un châssis de tasseaux au dos', pack: 'dans le sac',
+    worth: 'vaut, pour un budget', worthHint: 'vide : le prix en magasin', total: (n) => count(n, 'panneau', 'panneaux'),
   },
   wishes: { head: 'S’il reste du panneau, couper aussi', add: 'Ajouter un souhait', upTo: 'jusqu’à', worth: 'vaut', hint: 'Logé dans les chutes, jamais une raison d’acheter une plaque.' },
   surfaces: { cloth: 'toile collée', primed: 'panneau enduit', bare: 'panneau nu', loose: 'toile libre' },
@@ -93,6 +149,8 @@ export default {
     value: 'valeur d’une pièce au casier', grain: 'fil', grainNone: 'aucun', grainHeight: 'dans la hauteur', edgeTrim: 'rive perdue', edgeTrimHint: 'vide : celle de la scie',
     selvedge: 'lisière, par côté', warp: 'hauteur du panneau', warpAny: 'dans les deux sens', warpHeight: 'le long du rouleau', sale: 'vendu', byLength: 'au mètre', byRoll: 'au rouleau', notSold: 'pas en vente',
     step: 'par', atMost: 'pas au plus', remnants: 'Coupons au casier', pieces: 'pièces',
+    strips: 'Tasseaux pour châssis', addStrip: 'Autre tasseau', priceFrom: 'Moins cher par quantité', addPriceFrom: 'Prix pour davantage', from: 'à partir de', priceEach: 'la pièce à', shop: 'acheté chez', anyShop: 'un magasin sans frais',
+    ground: 'apprêtée à', groundNone: 'rien', groundAcrylic: 'l’acrylique', groundOil: 'l’huile', base: 'fait avec', baseWater: 'eau', baseOil: 'huile', baseSolvent: 'solvant', loss: 'perdu, pot et brosse', thinning: 'allongé de', faces: 'sur', oneFace: 'la face', bothFaces: 'les deux faces',
     covers: 'couvre', with: 'avec', coats: 'couches', have: 'en stock', containers: 'Vendu en', holds: 'contient', worth: 'vaut',
     sheetSaid: (p) => `${p} la plaque`, onRack: (n) => `${n} au casier`, notForSale: 'pas en vente', rollSaid: (p) => `${p} le rouleau`, stepSaid: (s, p) => `${p} les ${s}`, wide: 'de large', thick: 'd’épaisseur',
     remnantsSaid: (n) => count(n, 'coupon'), unnamed: 'sans nom', remove: 'Enlever',
@@ -105,6 +163,14 @@ export default {
     carry: 'plus grande pièce dans la voiture', carryHint: 'vide : sans limite ; les plaques plus grandes sont d’abord coupées là où vous achetez', supplierKerf: 'trait du fournisseur', supplierKerfHint: '1/8 in (usage courant)',
     kept: 'plus petite chute gardée', keptHint: 'en dessous, c’est du rebut', margin: 'toile en plus, côtés', marginEnds: 'toile en plus, haut et bas', marginHint: '1/2 in par côté, certains 1 in (usage courant)',
     keptCloth: 'plus petit coupon gardé', pressHours: 'sous presse', pressHint: 'une nuit (usage courant)', hours: 'heures', pressSpaces: 'piles à la fois', stackHeight: 'panneaux par pile',
+    search: 'La recherche', clothFold: 'Toile par côté, presse et séchage', marginRight: 'toile en plus, à droite', marginBottom: 'toile en plus, en bas', marginSideHint: 'vide : comme à gauche et en haut ; davantage là où la toile se rabat',
+    shrinkage: 'toile coupée plus grande, en largeur', shrinkageHeight: 'en hauteur', shrinkageHint: 'contre le retrait, débords compris', pressure: 'pression sous presse', pressureHint: '0,23 psi ou 1,58 kPa si vide', openMinutes: 'poids posé avant', openHint: 'si la colle ne le dit pas : 10', minutes: 'minutes', dryHours: 'une couche sèche', dryHint: 'si l’enduit ne le dit pas : 4', restHours: 'repos des panneaux finis', restHint: '24 si vide', room: 'au plus froid dans la pièce',
+    cradles: 'Raideur et châssis', load: 'une main appuie au milieu de', loadHint: '1 kg si vide', limit: 'flèche admise : petit côté sur', limitHint: '300 si vide', stripWidth: 'tasseau, face collée', stripDepth: 'tasseau, épaisseur du châssis', stripHint: '3/4 × 1 1/2 in si vide', inset: 'châssis en retrait du bord de', keptStrip: 'plus court tasseau gardé', clampHours: 'châssis sous serre-joints',
+    days: 'Jours et mains', start: 'début le', startHint: 'vide : sans date, tous les jours comptent', from: 'travail dès', to: 'jusqu’à', toHint: 'de 9 h à 17 h si vide', hands: 'paires de mains', zone: 'fuseau horaire', zoneHint: 'par exemple Europe/Paris ; utile si l’heure change entre-temps', worked: 'Jours travaillés', workedHint: 'aucun coché : tous',
+    weekdays: { monday: 'lun', tuesday: 'mar', wednesday: 'mer', thursday: 'jeu', friday: 'ven', saturday: 'sam', sunday: 'dim' },
+    tax: 'taxe en sus des prix', taxHint: 'vide : prix tels que payés', budget: 'argent disponible', budgetHint: 'vide : tout faire. Sinon autant qu’il suffit, selon ce que cela vaut',
+    addConsumable: 'Une chose qui s’use', consumable: 'ce qui s’use', lasts: 'un suffit pour', per: 'compté en', wornBy: { sawMetre: 'mètres sciés', sawFoot: 'pieds sciés', clothMetre: 'mètres de toile coupés', clothFoot: 'pieds de toile coupés', panel: 'panneaux' },
+    addTool: 'Un outil à amortir', tool: 'outil', spreadOver: 'réparti sur', panels: 'panneaux', addShop: 'Un magasin qui compte le trajet', shop: 'magasin', charge: 'livraison ou trajet', freeFrom: 'offert dès', freeFromHint: 'vide : toujours compté',
     labour: 'une heure de votre travail', labourHint: 'vide : pas comptée', overhead: 'autre frais', addOverhead: 'Autre frais', overheadName: 'pour quoi', effort: 'chercher', quick: 'vite', steady: 'posément', thorough: 'à fond',
   },
   act: {
@@ -125,7 +191,7 @@ export default {
   },
   change: {
     head: 'Ce qui y changerait quelque chose', use: 'Faire ainsi',
-    blade: (kerf) => `Avec une lame de ${kerf}`, under: (size) => `En coupant ${size} de moins`, more: (n, what) => `${n} ${what} de plus`,
+    blade: (kerf) => `Avec une lame de ${kerf}`, under: (size) => `En coupant ${size} de moins`, more: (n, what) => `${n} de plus en ${what}`,
     less: (money) => `${money} de moins à acheter.`, free: 'rien de plus à acheter.', sheets: (n) => (n > 0 ? `, ${count(n, 'plaque')} de moins` : ''),
   },
   errand: {

@@ -71,19 +71,19 @@ export function mountProblem(element) {
 }
 
 /** @param {import('../api/plans.js').Problem} problem */
-function plain({ title, status, detail, errors, marks }) {
+function plain({ title, type, status, detail, errors, marks }) {
   if (title === 'unreachable') return t.wrong.unreachable;
   if (status === 503) return t.wrong.busy;
   if (status === 404) return t.wrong.lost;
   // What is listed below need not be said above as well.
   const listed = Object.keys(errors ?? {}).length + (marks?.length ?? 0) > 0;
-  return listed ? '' : detail ?? title;
+  return t.problem(type) || (listed ? '' : t.fault(detail ?? title));
 }
 
 /** @param {string} path @param {string[]} faults */
 function fault(path, faults) {
   const input = /** @type {HTMLElement | null} */ (document.querySelector(`[data-path="${CSS.escape(path)}"], [data-path="${CSS.escape(`${path}[0]`)}"]`));
-  const words = `${input ? where(path, input) : path}: ${faults.join(' ')}`;
+  const words = `${input ? where(path, input) : path}${t.colon}${faults.map(t.fault).join(' ')}`;
   return input ? h('li', {}, h('a', { href: `#${input.id}`, onclick: (/** @type {Event} */ event) => goTo(event, input) }, words)) : h('li', {}, words);
 }
 
@@ -106,5 +106,5 @@ function goTo(event, input) {
 function lines(marks) {
   if (!marks) return [];
   const all = Array.isArray(marks) ? marks : Object.entries(marks).map(([mark, missing]) => ({ mark, missing }));
-  return all.map((one) => h('li', {}, typeof one === 'string' ? one : `${one.mark}: ${[one.missing].flat().map((m) => (typeof m === 'string' ? m : JSON.stringify(m))).join(' ')}`));
+  return all.map((one) => h('li', {}, typeof one === 'string' ? one : `${one.mark}${t.colon}${[one.missing].flat().map((m) => (typeof m === 'string' ? t.fault(m) : JSON.stringify(m))).join(' ')}`));
 }

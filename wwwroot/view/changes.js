@@ -34,7 +34,7 @@ function mountChange() {
     /** @param {Found} one @param {number} _index @param {ChangesProps} props */
     update({ change, saved, sheets }, _index, props) {
       use = () => props.use(change);
-      say(said, `${change.words}${change.gain === 'less' ? t.change.sheets(sheets) : ''}: ${change.gain === 'less' ? t.change.less(props.numbers.money(saved)) : t.change.free}`);
+      say(said, `${change.words}${change.gain === 'less' ? t.change.sheets(sheets) : ''}${t.colon}${change.gain === 'less' ? t.change.less(props.numbers.money(saved)) : t.change.free}`);
       set(button, { 'aria-label': `${t.change.use}: ${change.words}` });
     },
   };

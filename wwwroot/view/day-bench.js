@@ -19,7 +19,7 @@ function cloth({ plan, order }) {
   return [
     h('h3', {}, t.bench.cloth),
     h('div', { class: 'cloths' }, ...plan.cloth.map((/** @type {any} */ one) => figure(
-      one.drawing, `${one.number}: ${t.bench.copies(one.copies)}, ${nameOf(order, one.cloth)}${one.remnant ? `, ${one.remnant}` : ''}`, one.svg))),
+      one.drawing, `${one.number}${t.colon}${t.bench.copies(one.copies)}, ${nameOf(order, one.cloth)}${one.remnant ? `, ${one.remnant}` : ''}`, one.svg))),
   ];
 }
 

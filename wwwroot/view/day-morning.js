@@ -2,7 +2,7 @@
 /** Day 4: out of the press, trim, look over. */
 
 import { t } from '../texts/index.js';
-import { h } from './dom.js';
+import { h, table } from './dom.js';
 import { tick } from './tick.js';
 
 /** @param {import('./days.js').DayProps} props */
@@ -27,11 +27,8 @@ function strength({ plan, numbers }) {
   const words = t.morning.strength;
   return [
     h('h3', {}, words.head),
-    h('div', { class: 'strength', tabindex: 0, role: 'group', 'aria-label': words.head }, h('table', {},
-      h('thead', {}, h('tr', {}, ...words.columns.map((name) => h('th', { scope: 'col' }, name)))),
-      h('tbody', {}, ...plan.strength.map((/** @type {any} */ one) => h('tr', {},
-        h('th', { scope: 'row' }, one.mark), h('td', {}, numbers.weight(one.weight)), h('td', {}, numbers.fine(one.sagUnderHand)), h('td', {}, numbers.fine(one.allowed)),
-        h('td', {}, numbers.fine(one.leastThickness)), h('td', {}, numbers.fine(one.bow)), h('td', {}, advice(one, numbers))))))),
+    h('div', { class: 'strength', tabindex: 0, role: 'group', 'aria-label': words.head }, table(words.columns, plan.strength.map((/** @type {any} */ one) => [
+      one.mark, numbers.weight(one.weight), ...[one.sagUnderHand, one.allowed, one.leastThickness, one.bow].map(numbers.fine), advice(one, numbers)]))),
     h('p', { class: 'hint' }, words.hint, ' ', words.batch(numbers.weight(plan.weights.batch)), plan.weights.pack > 0 ? ` ${words.pack(numbers.weight(plan.weights.pack))}` : ''),
   ];
 }

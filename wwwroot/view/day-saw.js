@@ -3,7 +3,7 @@
 
 import { cutsOf, cutsSaid, nameOf } from '../model/plan.js';
 import { t } from '../texts/index.js';
-import { h, set } from './dom.js';
+import { h, set, table } from './dom.js';
 import { figure } from './drawing.js';
 import { standAtSaw } from './saw-stand.js';
 import { tick } from './tick.js';
@@ -31,7 +31,7 @@ function stand(props, sheets) {
 
 /** @param {any} sheet @param {import('./days.js').DayProps} props */
 function drawn(sheet, { order }) {
-  const name = `${t.saw.sheet} ${sheet.number}: ${t.saw.copies(sheet.copies)}, ${nameOf(order, sheet.board)}, ${t.saw.pieces(sheet.pieces.length)}`;
+  const name = `${t.saw.sheet} ${sheet.number}${t.colon}${t.saw.copies(sheet.copies)}, ${nameOf(order, sheet.board)}, ${t.saw.pieces(sheet.pieces.length)}`;
   const element = figure(sheet.drawing, name, sheet.svg);
   set(element, { 'data-sheet': sheet.number, id: `sheet-${sheet.number}` });
   return element;
@@ -80,8 +80,7 @@ function tolerances({ plan, numbers }) {
   const fine = (/** @type {number} */ length) => `± ${numbers.length(length)}`;
   const verdict = (/** @type {any} */ one) => (one.fits ? (one.hidesGap ? t.saw.fits : t.saw.gap) : t.saw.fitsNot);
   return [h('details', { class: 'tolerances' }, h('summary', {}, t.saw.tolerance), h('p', { class: 'hint' }, t.saw.toleranceHint),
-    h('table', {}, h('thead', {}, h('tr', {}, ...t.saw.toleranceHead.map((/** @type {string} */ head) => h('th', { scope: 'col' }, head)))),
-      h('tbody', {}, ...plan.tolerances.map((/** @type {any} */ one) => h('tr', {}, h('th', { scope: 'row' }, one.mark), h('td', {}, fine(one.width)), h('td', {}, fine(one.height)), h('td', {}, numbers.length(one.outOfSquare)), h('td', {}, verdict(one)))))))];
+    table(t.saw.toleranceHead, plan.tolerances.map((/** @type {any} */ one) => [one.mark, fine(one.width), fine(one.height), numbers.length(one.outOfSquare), verdict(one)])))];
 }
 
 /** @param {import('./days.js').DayProps} props @param {Element} sheets */
@@ -90,7 +89,7 @@ function steps(props, sheets) {
   /** @type {Set<string>} */
   const warned = new Set();
   props.plan.sawRun.forEach((/** @type {any} */ step) => list.append(stepLine(step, props, warned, () => light(list, sheets, step))));
-  sheets.addEventListener('drawn', () => relight(list, sheets, props.plan));
+  sheets.addEventListener('drawn', (event) => relight(list, /** @type {Element} */ (event.target), props.plan));
   return list;
 }
 
@@ -117,18 +116,22 @@ function light(list, sheets, step) {
   if (first) first.closest('figure')?.scrollIntoView({ block: 'nearest', behavior: matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth' });
 }
 
-/** A drawing that comes late shows the setting chosen before. @param {Element} list @param {Element} sheets @param {any} plan */
-function relight(list, sheets, plan) {
+/** A drawing that comes late shows the setting chosen before. @param {Element} list @param {Element} figure @param {any} plan */
+function relight(list, figure, plan) {
   const number = list.querySelector('[aria-pressed="true"]')?.closest('.step')?.getAttribute('data-step');
-  show(sheets, plan.sawRun.find((/** @type {any} */ step) => String(step.step) === number) ?? null);
+  const step = number && plan.sawRun.find((/** @type {any} */ one) => String(one.step) === number);
+  if (step) showOn(figure, step, new Map(cutsOf(step)));
 }
 
 /** @param {Element} sheets @param {any} step */
 function show(sheets, step) {
   const bySheet = new Map(step ? cutsOf(step) : []);
-  sheets.querySelectorAll('figure').forEach((figure) => {
-    const cuts = bySheet.get(Number(figure.getAttribute('data-sheet')));
-    set(figure, { 'data-lighting': step && cuts ? true : null });
-    figure.querySelectorAll('.cut').forEach((cut) => set(cut, { 'data-lit': cuts?.includes(Number(cut.getAttribute('data-cut'))) ? true : null }));
-  });
+  sheets.querySelectorAll('figure').forEach((figure) => showOn(figure, step, bySheet));
+}
+
+/** @param {Element} figure @param {any} step @param {Map<number, number[]>} bySheet */
+function showOn(figure, step, bySheet) {
+  const cuts = bySheet.get(Number(figure.getAttribute('data-sheet')));
+  set(figure, { 'data-lighting': step && cuts ? true : null });
+  figure.querySelectorAll('.cut').forEach((cut) => set(cut, { 'data-lit': cuts?.includes(Number(cut.getAttribute('data-cut'))) ? true : null }));
 }

@@ -38,7 +38,7 @@ function stillMake(plan, numbers) {
   /** @type {Map<string, string[]>} */
   const bySurface = new Map();
   for (const one of spare) bySurface.set(one.surface, [...(bySurface.get(one.surface) ?? []), `${one.count} ${t.make.of} ${numbers.size(one.width, one.height)}`]);
-  return [h('p', {}, t.tally.still), h('ul', { class: 'slip still' }, ...[...bySurface].map(([surface, sizes]) => h('li', {}, h('strong', {}, t.surfaces[/** @type {'bare'} */ (surface)]), `: ${sizes.join(t.tally.or)}.`)))];
+  return [h('p', {}, t.tally.still), h('ul', { class: 'slip still' }, ...[...bySurface].map(([surface, sizes]) => h('li', {}, h('strong', {}, t.surfaces[/** @type {'bare'} */ (surface)]), `${t.colon}${sizes.join(t.tally.or)}.`)))];
 }
 
 /** The order made several times over, drawn when it is asked for: every point is a plan of its own. @param {any} plan */
@@ -59,7 +59,7 @@ function entry(/** @type {any} */ line, /** @type {any} */ plan, /** @type {impo
       price(t.tally.each, line.each, numbers, dearest, 'own'),
       typeof line.shopPrice === 'number' ? price(t.tally.shop, line.shopPrice, numbers, dearest, 'shop') : null,
       line.byArea ? price(t.tally.area, line.byArea.each, numbers, dearest, 'area') : null),
-    h('p', { class: 'split' }, `${numbers.money(line.total)}: ${split.join(', ')}.`,
+    h('p', { class: 'split' }, `${numbers.money(line.total)}${t.colon}${split.join(', ')}.`,
       typeof line.savedEach === 'number' && h('span', { class: 'saved' }, ` ${numbers.money(line.savedEach)} ${t.tally.saved} ${t.tally.each}.`)));
 }
 
@@ -82,5 +82,5 @@ function against(cost, numbers) {
 function wasted(plan, numbers) {
   if (plan.sheets.length === 0) return [];
   const { kerf, trim, scrap } = waste(plan);
-  return [h('p', {}, t.tally.waste(numbers.area(kerf), numbers.area(trim), numbers.area(scrap))), h('p', { class: 'hint' }, `${t.tally.area}: ${t.tally.areaHint}.`)];
+  return [h('p', {}, t.tally.waste(numbers.area(kerf), numbers.area(trim), numbers.area(scrap))), h('p', { class: 'hint' }, `${t.tally.area}${t.colon}${t.tally.areaHint}.`)];
 }

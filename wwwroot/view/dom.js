@@ -29,6 +29,19 @@ function fill(element, attributes, children) {
 /** @param {Child} child @returns {child is Node | string | number} */
 const present = (child) => child !== null && child !== undefined && child !== false;
 
+/**
+ * A table whose first cells name the rows. On a phone a row lies down as a list: every cell brings its column's name,
+ * and roles say what it was, since a layout of another kind takes that away.
+ * @param {readonly string[]} columns @param {string[][]} lines
+ */
+export function table(columns, lines) {
+  const cell = (/** @type {string} */ text, /** @type {number} */ i) => (i === 0
+    ? h('th', { scope: 'row', role: 'rowheader' }, text) : h('td', { role: 'cell', 'data-column': columns[i] || null }, text));
+  return h('table', { role: 'table', class: 'lies-down' },
+    h('thead', { role: 'rowgroup' }, h('tr', { role: 'row' }, ...columns.map((name) => h('th', { scope: 'col', role: 'columnheader' }, name)))),
+    h('tbody', { role: 'rowgroup' }, ...lines.map((line) => h('tr', { role: 'row' }, ...line.map(cell)))));
+}
+
 /** Sets attributes; false, null and undefined take one away. @param {Element} element @param {Attributes} attributes */
 export function set(element, attributes) {
   for (const [name, value] of Object.entries(attributes)) {
@@ -41,6 +54,33 @@ export function set(element, attributes) {
 /** Replaces text only where it differs, so that a screen reader is not told the same twice. @param {Element} element @param {string} text */
 export function say(element, text) {
   if (element.textContent !== text) element.textContent = text;
+}
+
+/**
+ * What is folded away is made when it is first wanted: a ticket has some hundred blanks, and few are opened.
+ * @template {{ element?: any, elements?: any[], update: (...args: any[]) => void }} P
+ * @param {HTMLDetailsElement} details @param {() => P} make @param {(part: P) => void} place puts it in
+ */
+export function lazily(details, make, place) {
+  /** @type {P | null} */
+  let part = null;
+  /** @type {any[] | null} */
+  let told = null;
+  const want = () => {
+    if (part) return;
+    part = make();
+    place(part);
+    if (told) part.update(...told);
+  };
+  details.addEventListener('toggle', () => { if (details.open) want(); });
+  return {
+    want,
+    /** @param {any[]} now */
+    update(...now) {
+      told = now;
+      part?.update(...now);
+    },
+  };
 }
 
 /** @param {Element} element @param {...Child} children */

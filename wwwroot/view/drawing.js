@@ -31,6 +31,24 @@ export function parse(text) {
   return document.importNode(root, true);
 }
 
+/** Drawings that wait to be made: one a task, so that no frame has to wait for several. @type {(() => void)[]} */
+const waiting = [];
+const idle = window.requestIdleCallback ?? ((/** @type {() => void} */ work) => setTimeout(work));
+
+/** @param {() => void} work */
+function inTurn(work) {
+  waiting.push(work);
+  if (waiting.length === 1) idle(next, { timeout: 500 });
+}
+
+function next() {
+  waiting.shift()?.();
+  if (waiting.length > 0) idle(next, { timeout: 500 });
+}
+
+// Paper does not wait.
+addEventListener('beforeprint', () => waiting.splice(0).forEach((work) => work()));
+
 /**
  * A figure that holds a drawing and opens it large.
  * @param {string} address @param {string} name @param {string | undefined} text the drawing, where the plan brought it along
@@ -41,15 +59,18 @@ export function figure(address, name, text) {
   const element = h('figure', { class: 'figure' }, place, h('figcaption', {}, name, ' ', large));
   const fill = async () => {
     try {
-      const drawing = parse(text ?? await load(address));
-      if (!drawing) throw new plans.Refused({ title: t.wrong.drawing });
-      refill(place, drawing);
-      element.dispatchEvent(new CustomEvent('drawn', { bubbles: true }));
+      const drawn = text ?? await load(address);
+      inTurn(() => show(parse(drawn)));
     } catch (fault) {
       if (!(fault instanceof plans.Refused)) throw fault;
-      refill(place, h('p', { class: 'hint' }, t.wrong.drawing, ' '), h('button', { type: 'button', onclick: fill }, t.wrong.retry));
+      show(null);
     }
+  };
+  const show = (/** @type {Element | null} */ drawing) => {
+    if (drawing) refill(place, drawing);
+    else refill(place, h('p', { class: 'hint' }, t.wrong.drawing, ' '), h('button', { type: 'button', onclick: fill }, t.wrong.retry));
     place.removeAttribute('aria-busy');
+    if (drawing) element.dispatchEvent(new CustomEvent('drawn', { bubbles: true }));
   };
   void fill();
   return element;

@@ -2,8 +2,8 @@
 /**
  * One field of the order: a blank on the ticket with its unit and, where something is wrong with it, the words.
  *
- * @typedef {{ path: string, label: string, unit?: string, hint?: string, when?: (order: any) => boolean, size?: number, kind?: 'text' | 'number' | 'choice' | 'flag',
- *   options?: [string, string][], list?: string, placeholder?: string, fallback?: boolean }} FieldShape
+ * @typedef {{ path: string, label: string, unit?: string, hint?: string, when?: (order: any) => boolean, size?: number, kind?: 'text' | 'number' | 'choice' | 'flag' | 'date' | 'time',
+ *   options?: [string, string][] | ((order: any) => [string, string][]), list?: string, placeholder?: string, fallback?: boolean }} FieldShape
  * @typedef {{ order: any, problem: import('../api/plans.js').Problem | null, change: (path: string, value: any) => void }} FieldProps
  */
 
@@ -13,6 +13,12 @@ import { t } from '../texts/index.js';
 import { h, say, set } from './dom.js';
 
 let next = 0;
+
+/** @type {Record<string, string>} */
+const TYPES = { flag: 'checkbox', date: 'date', time: 'time' };
+
+/** @param {[string, string]} option */
+const choice = ([value, text]) => h('option', { value }, text);
 
 /**
  * @param {(index: number) => FieldShape} shape by the index of the row it stands in
@@ -25,8 +31,8 @@ export function field(shape) {
   let change = () => {};
   const told = () => change(path, kind === 'flag' ? input.checked : input.value);
   const input = kind === 'choice'
-    ? h('select', { id, onchange: told }, ...(options ?? []).map(([value, text]) => h('option', { value }, text)))
-    : h('input', { id, type: kind === 'flag' ? 'checkbox' : 'text', size, list, placeholder, oninput: told, autocomplete: 'off', inputmode: kind === 'number' ? 'decimal' : null });
+    ? h('select', { id, onchange: told }, ...(Array.isArray(options) ? options : []).map(choice))
+    : h('input', { id, type: TYPES[kind] ?? 'text', size, list, placeholder, oninput: told, autocomplete: 'off', inputmode: kind === 'number' ? 'decimal' : null });
   input.style.setProperty('--size', String(size));
   const unit = h('span', { class: 'unit' });
   const hint = h('span', { class: 'hint', id: `${id}h` });
@@ -45,16 +51,25 @@ export function field(shape) {
       element.hidden = now.when ? !now.when(props.order) : false;
       say(unit, unitOf(now.unit, value, props.order));
       say(hint, now.hint ?? '');
-      const words = faults(props.problem, path).join(' ');
+      const words = faults(props.problem, path).map(t.fault).join(' ');
       say(error, words);
       set(input, {
         'data-path': path,
         'aria-invalid': words === '' ? null : 'true',
         'aria-describedby': [words && `${id}e`, now.hint && `${id}h`].filter(Boolean).join(' ') || null,
       });
+      if (typeof options === 'function') offer(options(props.order));
       show(value);
     },
   };
+
+  /** @param {[string, string][]} now */
+  function offer(now) {
+    const key = JSON.stringify(now);
+    if (input.getAttribute('data-offered') === key) return;
+    set(input, { 'data-offered': key });
+    input.replaceChildren(...now.map(choice));
+  }
 
   /** @param {any} value */
   function show(value) {
@@ -68,13 +83,14 @@ function unitOf(unit, value, order) {
   if (unit === 'length') return /[a-z"'”’″′]/i.test(String(value ?? '')) ? '' : SIGN[/** @type {'inch'} */ (order.units)];
   if (unit === 'area') return t.area[/** @type {'inch'} */ (order.units)];
   if (unit === 'volume') return t.volume[/** @type {'inch'} */ (order.units)];
+  if (unit === 'pressure') return order.units === 'inch' ? 'psi' : 'kPa';
   if (unit === 'weight') return /[a-z]/i.test(String(value ?? '')) ? '' : order.units === 'inch' ? 'lb' : 'g';
   return unit === 'money' ? order.currency : unit ?? '';
 }
 
 /** What is wrong with a field; a pair such as `smallestKept` may be named as a whole. @param {FieldProps['problem']} problem @param {string} path @returns {string[]} */
 function faults(problem, path) {
-  return problem?.errors?.[path] ?? problem?.errors?.[path.replace(/\[[01]\]$/, '')] ?? [];
+  return problem?.errors?.[path] ?? problem?.errors?.[path.replace(/\[[0-3]\]$/, '')] ?? [];
 }
 
 /**

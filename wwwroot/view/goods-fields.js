@@ -6,7 +6,8 @@ import { t } from '../texts/index.js';
 /**
  * @typedef {import('./field.js').FieldShape} FieldShape
  * @typedef {{ head: () => string, add: () => string, fresh: (order: any) => any, fields: (list: string) => ((i: number) => FieldShape)[],
- *   said: (row: any, sign: string, props: any) => string, parts?: 'remnants' | 'containers' }} Sort
+ *   said: (row: any, sign: string, props: any) => string, parts: Part[], when?: (order: any) => boolean }} Sort
+ * @typedef {{ at: string, head: () => string, add: () => string, fresh: (row: any) => any, fields: ((path: string) => FieldShape)[] }} Part a list within a good, and where in it
  */
 
 /** @param {string[]} parts */
@@ -17,8 +18,8 @@ const money = (props, price) => (/^[\d.,]+$/.test(price ?? '') ? props.numbers.m
 
 /** An id no other good of the list has. @param {any} order @param {string} list @param {string} word */
 function freeId(order, list, word) {
-  const taken = new Set(order[list].map((/** @type {any} */ row) => row.id));
-  let n = order[list].length + 1;
+  const taken = new Set((order[list] ?? []).map((/** @type {any} */ row) => row.id));
+  let n = (order[list] ?? []).length + 1;
   while (taken.has(`${word}-${n}`)) n++;
   return `${word}-${n}`;
 }
@@ -26,10 +27,47 @@ function freeId(order, list, word) {
 /** How a cloth is sold. @param {any} order @param {number} i */
 const by = (order, i) => order.cloths[i]?.sale?.by ?? 'none';
 
+/** @type {Part} */
+const REMNANT = {
+  at: 'remnants', head: () => t.goods.remnants, add: () => t.goods.addRemnant,
+  fresh: (/** @type {any} */ row) => ({ id: `r${(row.remnants?.length ?? 0) + 1}-${Date.now().toString(36).slice(-3)}`, quantity: '1' }),
+  fields: [
+    (path) => ({ path: `${path}.width`, unit: 'length', label: t.goods.width, size: 7 }),
+    (path) => ({ path: `${path}.length`, unit: 'length', label: t.goods.length, size: 7 }),
+    (path) => ({ path: `${path}.quantity`, label: t.goods.pieces, size: 3, kind: 'number' }),
+    (path) => ({ path: `${path}.value`, unit: 'money', label: t.goods.value, size: 6, kind: 'number' }),
+  ],
+};
+
+/** @type {Part} */
+const CONTAINER = {
+  at: 'containers', head: () => t.goods.containers, add: () => t.goods.addContainer,
+  fresh: () => ({}),
+  fields: [
+    (path) => ({ path: `${path}.volume`, label: t.goods.holds, size: 6, kind: 'number', unit: 'volume' }),
+    (path) => ({ path: `${path}.price`, unit: 'money', label: t.goods.price, size: 6, kind: 'number' }),
+  ],
+};
+
+/** Cheaper from so many on. @param {string} at @returns {Part} */
+const quantityPrices = (at) => ({
+  at, head: () => t.goods.priceFrom, add: () => t.goods.addPriceFrom, fresh: () => ({}),
+  fields: [
+    (path) => ({ path: `${path}.count`, label: t.goods.from, size: 4, kind: 'number' }),
+    (path) => ({ path: `${path}.price`, unit: 'money', label: t.goods.priceEach, size: 6, kind: 'number' }),
+  ],
+});
+
+/** The shop a good is bought in, where any of them charges. @param {string} path @returns {FieldShape} */
+const shop = (path) => ({
+  path: `${path}.shop`, label: t.goods.shop, kind: 'choice', when: (order) => (order.shops ?? []).length > 0,
+  options: (order) => [['', t.goods.anyShop], ...(order.shops ?? []).map((/** @type {any} */ one) => [one.id, one.name || one.id])],
+});
+
 /** @type {Record<string, Sort>} */
 export const GOODS = {
   boards: {
-    head: () => t.goods.boards, add: () => t.goods.addBoard,
+    head: () => t.goods.boards, add: () => t.goods.addBoard, parts: [quantityPrices('priceFrom')],
     fresh: (order) => ({ id: freeId(order, 'boards', 'board'), name: '', thickness: '1/8 in' }),
     fields: (list) => [
       (i) => ({ path: `${list}[${i}].name`, label: t.goods.name, size: 24 }),
@@ -43,6 +81,7 @@ export const GOODS = {
       (i) => ({ path: `${list}[${i}].value`, unit: 'money', label: t.goods.value, size: 6, kind: 'number' }),
       (i) => ({ path: `${list}[${i}].grain`, label: t.goods.grain, kind: 'choice', options: [['', t.goods.grainNone], ['height', t.goods.grainHeight]] }),
       (i) => ({ path: `${list}[${i}].edgeTrim`, unit: 'length', label: t.goods.edgeTrim, hint: t.goods.edgeTrimHint, size: 6 }),
+      (i) => shop(`${list}[${i}]`),
     ],
     said: (row, sign, props) => sentence(
       row.name || t.goods.unnamed,
@@ -52,7 +91,7 @@ export const GOODS = {
     ),
   },
   cloths: {
-    head: () => t.goods.cloths, add: () => t.goods.addCloth, parts: 'remnants',
+    head: () => t.goods.cloths, add: () => t.goods.addCloth, parts: [quantityPrices('sale.priceFrom'), REMNANT],
     fresh: (order) => ({ id: freeId(order, 'cloths', 'cloth'), name: '', sale: { by: 'length' }, remnants: [] }),
     fields: (list) => [
       (i) => ({ path: `${list}[${i}].name`, label: t.goods.name, size: 24 }),
@@ -66,6 +105,8 @@ export const GOODS = {
       (i) => ({ path: `${list}[${i}].sale.price`, unit: 'money', when: (order) => by(order, i) !== 'none', label: t.goods.price, size: 7, kind: 'number' }),
       (i) => ({ path: `${list}[${i}].sale.atMost`, when: (order) => by(order, i) === 'length', label: t.goods.atMost, hint: t.goods.forSaleHint, size: 4, kind: 'number' }),
       (i) => ({ path: `${list}[${i}].sale.forSale`, when: (order) => by(order, i) === 'roll', label: t.goods.forSale, hint: t.goods.forSaleHint, size: 4, kind: 'number' }),
+      (i) => ({ path: `${list}[${i}].ground`, label: t.goods.ground, kind: 'choice', options: [['', t.goods.groundNone], ['acrylic', t.goods.groundAcrylic], ['oil', t.goods.groundOil]] }),
+      (i) => shop(`${list}[${i}]`),
     ],
     said: (row, sign, props) => sentence(
       row.name || t.goods.unnamed,
@@ -76,13 +117,31 @@ export const GOODS = {
     ),
   },
   adhesives: liquid('adhesives', 'glue', () => t.goods.adhesives, () => t.goods.addAdhesive),
+  strips: {
+    head: () => t.goods.strips, add: () => t.goods.addStrip, parts: [], when: (order) => (order.strips ?? []).length > 0 || order.panels.some((/** @type {any} */ row) => row.cradle === true),
+    fresh: (order) => ({ id: freeId(order, 'strips', 'strip'), name: '' }),
+    fields: (list) => [
+      (i) => ({ path: `${list}[${i}].name`, label: t.goods.name, size: 24 }),
+      (i) => ({ path: `${list}[${i}].length`, unit: 'length', label: t.goods.length, size: 7 }),
+      (i) => ({ path: `${list}[${i}].price`, unit: 'money', label: t.goods.price, size: 7, kind: 'number' }),
+      (i) => ({ path: `${list}[${i}].forSale`, label: t.goods.forSale, hint: t.goods.forSaleHint, size: 4, kind: 'number' }),
+      (i) => ({ path: `${list}[${i}].onHand`, label: t.goods.onHand, size: 4, kind: 'number' }),
+      (i) => ({ path: `${list}[${i}].value`, unit: 'money', label: t.goods.value, size: 6, kind: 'number' }),
+    ],
+    said: (row, sign, props) => sentence(
+      row.name || t.goods.unnamed,
+      row.length ? `${row.length} ${sign}` : '',
+      row.price ? money(props, row.price) : '',
+      Number(row.onHand) > 0 ? t.goods.onRack(row.onHand) : '',
+    ),
+  },
   primers: liquid('primers', 'ground', () => t.goods.primers, () => t.goods.addPrimer),
 };
 
 /** @param {string} sort @param {string} word @param {() => string} head @param {() => string} add @returns {Sort} */
 function liquid(sort, word, head, add) {
   return {
-    head, add, parts: 'containers',
+    head, add, parts: [CONTAINER],
     fresh: (order) => ({ id: freeId(order, sort, word), name: '', coverage: {}, containers: [] }),
     fields: (list) => [
       (i) => ({ path: `${list}[${i}].name`, label: t.goods.name, size: 24 }),
@@ -90,7 +149,12 @@ function liquid(sort, word, head, add) {
       (i) => ({ path: `${list}[${i}].coverage.volume`, label: t.goods.with, size: 6, kind: 'number', unit: 'volume' }),
       (i) => ({ path: `${list}[${i}].onHand`, label: t.goods.have, size: 6, kind: 'number', unit: 'volume' }),
       (i) => ({ path: `${list}[${i}].value`, unit: 'money', label: t.goods.worth, size: 6, kind: 'number' }),
-      ...(sort === 'primers' ? [(/** @type {number} */ i) => ({ path: `${list}[${i}].coats`, label: t.goods.coats, size: 3, kind: /** @type {'number'} */ ('number') })] : []),
+      (i) => ({ path: `${list}[${i}].base`, label: t.goods.base, kind: 'choice', options: [['', t.goods.baseWater], ['oil', t.goods.baseOil], ['solvent', t.goods.baseSolvent]] }),
+      (i) => ({ path: `${list}[${i}].loss`, label: t.goods.loss, size: 3, kind: 'number', unit: '%' }),
+      (i) => ({ path: `${list}[${i}].thinning`, label: t.goods.thinning, size: 3, kind: 'number', unit: '%' }),
+      (i) => shop(`${list}[${i}]`),
+      ...(sort === 'primers' ? [(/** @type {number} */ i) => ({ path: `${list}[${i}].coats`, label: t.goods.coats, size: 3, kind: /** @type {'number'} */ ('number') }),
+        (/** @type {number} */ i) => ({ path: `${list}[${i}].faces`, label: t.goods.faces, kind: /** @type {'choice'} */ ('choice'), options: /** @type {[string, string][]} */ ([['', t.goods.oneFace], ['2', t.goods.bothFaces]]) })] : []),
     ],
     said: (row, _sign, props) => sentence(
       row.name || t.goods.unnamed,
@@ -99,24 +163,3 @@ function liquid(sort, word, head, add) {
     ),
   };
 }
-
-/** A part of a good: its fields under a path. */
-export const REMNANT = {
-  head: () => t.goods.remnants, add: () => t.goods.addRemnant,
-  fresh: (/** @type {any} */ row) => ({ id: `r${(row.remnants?.length ?? 0) + 1}-${Date.now().toString(36).slice(-3)}`, quantity: '1' }),
-  fields: /** @type {((path: string) => FieldShape)[]} */ ([
-    (path) => ({ path: `${path}.width`, unit: 'length', label: t.goods.width, size: 7 }),
-    (path) => ({ path: `${path}.length`, unit: 'length', label: t.goods.length, size: 7 }),
-    (path) => ({ path: `${path}.quantity`, label: t.goods.pieces, size: 3, kind: 'number' }),
-    (path) => ({ path: `${path}.value`, unit: 'money', label: t.goods.value, size: 6, kind: 'number' }),
-  ]),
-};
-
-export const CONTAINER = {
-  head: () => t.goods.containers, add: () => t.goods.addContainer,
-  fresh: () => ({}),
-  fields: /** @type {((path: string) => FieldShape)[]} */ ([
-    (path) => ({ path: `${path}.volume`, label: t.goods.holds, size: 6, kind: 'number', unit: 'volume' }),
-    (path) => ({ path: `${path}.price`, unit: 'money', label: t.goods.price, size: 6, kind: 'number' }),
-  ]),
-};

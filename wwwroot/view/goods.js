@@ -2,10 +2,11 @@
 /** What is there and what can be bought: each good a sentence that opens into its fields. */
 
 import { SIGN } from '../model/measures.js';
+import { at } from '../model/order.js';
 import { t } from '../texts/index.js';
-import { h, rows, say, set } from './dom.js';
+import { h, lazily, rows, say, set } from './dom.js';
 import { fields } from './field.js';
-import { CONTAINER, GOODS, REMNANT } from './goods-fields.js';
+import { GOODS } from './goods-fields.js';
 
 /**
  * @typedef {import('./field.js').FieldProps & { add: (list: string, row: any) => void, remove: (list: string, key: string) => void, numbers: import('../model/numbers.js').Numbers }} GoodsProps
@@ -16,8 +17,12 @@ export function mountGoods(element, props) {
     const body = h('ul', { class: 'goods' });
     const fill = rows(body, (/** @type {any} */ row) => row.key, () => mountGood(list, sort));
     const add = h('button', { type: 'button', class: 'quiet', onclick: () => props.add(list, sort.fresh(props.order)) }, sort.add());
-    element.append(h('section', { class: 'shelf-of-goods' }, h('h3', {}, sort.head()), body, add));
-    return () => fill(props.order[list], props);
+    const section = h('section', { class: 'shelf-of-goods' }, h('h3', {}, sort.head()), body, add);
+    element.append(section);
+    return () => {
+      section.hidden = sort.when?.(props.order) === false;
+      fill(props.order[list] ?? [], props);
+    };
   });
   const update = (/** @type {GoodsProps} */ next) => {
     props = next;
@@ -33,11 +38,10 @@ function mountGood(list, sort) {
   let now;
   let row = /** @type {any} */ (null);
   let known = false;
-  const main = fields(sort.fields(list));
-  const parts = sort.parts ? mountParts(list, sort.parts) : null;
   const said = h('span', { class: 'said' });
   const remove = h('button', { type: 'button', class: 'quiet', onclick: () => now.remove(list, row.key) }, t.goods.remove);
-  const details = h('details', {}, h('summary', {}, said), h('div', { class: 'fields' }, ...main.elements), parts?.element, remove);
+  const details = h('details', {}, h('summary', {}, said), remove);
+  const folded = lazily(details, () => mountFolded(list, sort), (part) => remove.before(...part.elements));
   const element = h('li', { class: 'good' }, details);
   return {
     element,
@@ -45,20 +49,34 @@ function mountGood(list, sort) {
     update(item, index, props) {
       now = props;
       row = item;
-      main.update(props, index);
-      parts?.update(item, index, props);
+      const isNew = !known && !item.name;
+      if (isNew || props.problem?.errors) folded.want();
+      folded.update(item, index, props);
       say(said, sort.said(item, SIGN[/** @type {'inch'} */ (props.order.units)], props));
       set(remove, { 'aria-label': `${t.goods.remove}: ${item.name || t.goods.unnamed}` });
-      if (!known && !item.name) details.open = true;
+      if (isNew) details.open = true;
       known = true;
       if (details.querySelector('[aria-invalid]')) details.open = true;
     },
   };
 }
 
-/** Remnants of a cloth, containers of a liquid. @param {string} list @param {'remnants' | 'containers'} name */
-function mountParts(list, name) {
-  const shape = name === 'remnants' ? REMNANT : CONTAINER;
+/** @param {string} list @param {import('./goods-fields.js').Sort} sort */
+function mountFolded(list, sort) {
+  const main = fields(sort.fields(list));
+  const parts = sort.parts.map((part) => mountParts(list, part));
+  return {
+    elements: [h('div', { class: 'fields' }, ...main.elements), ...parts.map((part) => part.element)],
+    /** @param {any} item @param {number} index @param {any} props */
+    update(item, index, props) {
+      main.update(props, index);
+      parts.forEach((part) => part.update(item, index, props));
+    },
+  };
+}
+
+/** Remnants of a cloth, containers of a liquid, prices for larger numbers. @param {string} list @param {import('./goods-fields.js').Part} shape */
+function mountParts(list, shape) {
   let path = '';
   let row = /** @type {any} */ (null);
   /** @type {any} */
@@ -67,7 +85,7 @@ function mountParts(list, name) {
   const fill = rows(body, (/** @type {any} */ part) => part.key, () => {
     let key = '';
     let owner = 0;
-    const all = fields(shape.fields.map((make) => (i) => make(`${list}[${owner}].${name}[${i}]`)));
+    const all = fields(shape.fields.map((make) => (i) => make(`${list}[${owner}].${shape.at}[${i}]`)));
     const remove = h('button', { type: 'button', class: 'quiet', onclick: () => now.remove(path, key) }, t.goods.remove);
     return {
       element: h('li', {}, h('span', { class: 'fields' }, ...all.elements), remove),
@@ -85,8 +103,8 @@ function mountParts(list, name) {
     update(item, index, props) {
       now = props;
       row = item;
-      path = `${list}[${index}].${name}`;
-      fill(item[name] ?? [], { ...props, owner: index });
+      path = `${list}[${index}].${shape.at}`;
+      fill(at(item, shape.at) ?? [], { ...props, owner: index });
     },
   };
 }

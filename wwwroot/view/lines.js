@@ -3,7 +3,7 @@
 
 import { readLength, SIGN } from '../model/measures.js';
 import { t } from '../texts/index.js';
-import { h, rows, say, set, svg } from './dom.js';
+import { h, lazily, rows, say, set, svg } from './dom.js';
 import { field, fields } from './field.js';
 
 const BOX = 46;
@@ -38,8 +38,9 @@ function mountLine() {
   let key = '';
   const picture = portrait();
   const main = parts();
-  const more = fields(moreShapes);
-  const rest = h('details', { class: 'more' }, h('summary', {}, t.make.more), h('div', { class: 'fields' }, ...more.elements));
+  const folded = h('div', { class: 'fields' });
+  const rest = h('details', { class: 'more' }, h('summary', {}, t.make.more), folded);
+  const more = lazily(rest, () => fields(moreShapes), (part) => folded.append(...part.elements));
   const remove = h('button', { type: 'button', class: 'quiet', onclick: () => now.remove('panels', key) }, t.make.remove);
   const element = h('li', { class: 'line' }, picture.element, h('div', { class: 'sentence' }, ...main.content, rest, remove));
   return {
@@ -49,6 +50,7 @@ function mountLine() {
       ({ key } = row);
       picture.update(row, props);
       main.update(props, index, row);
+      if (props.problem?.errors) more.want();
       more.update(props, index);
       set(remove, { 'aria-label': `${t.make.remove}: ${row.mark}` });
       set(element, { 'aria-label': row.mark });
@@ -93,8 +95,13 @@ const moreShapes = [
   (i) => ({ path: `panels[${i}].mark`, label: t.make.mark, size: 4 }),
   (i) => ({ path: `panels[${i}].spares`, label: t.make.spares, kind: 'number', size: 3 }),
   (i) => ({ path: `panels[${i}].thickness`, label: t.make.thickness, hint: t.make.thicknessHint, size: 6 }),
+  (i) => ({ path: `panels[${i}].mount`, label: t.make.mount, when: (order) => order.panels[i]?.surface === 'cloth', kind: 'choice', options: [['', t.make.mountNow], ['later', t.make.mountLater]] }),
+  (i) => ({ path: `panels[${i}].pack`, label: t.make.pack, kind: 'number', size: 3 }),
+  (i) => ({ path: `panels[${i}].worth`, label: t.make.worth, hint: t.make.worthHint, kind: 'number', size: 6, unit: 'money' }),
   (i) => ({ path: `panels[${i}].mayTurn`, label: t.make.mayTurn, kind: 'flag', fallback: true }),
   (i) => ({ path: `panels[${i}].mayBuy`, label: t.make.mayBuy, kind: 'flag' }),
+  (i) => ({ path: `panels[${i}].first`, label: t.make.first, kind: 'flag' }),
+  (i) => ({ path: `panels[${i}].cradle`, label: t.make.cradle, kind: 'flag', when: (order) => order.panels[i]?.surface !== 'loose' }),
 ];
 
 /** The panel to scale, with its mark. */

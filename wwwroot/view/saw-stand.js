@@ -91,7 +91,13 @@ function stayAwake() {
   const ask = async () => {
     if (over || document.hidden || !('wakeLock' in navigator)) return;
     try {
-      lock = await navigator.wakeLock.request('screen');
+      const granted = await navigator.wakeLock.request('screen');
+      // Left in the meantime: then nobody else would let it go.
+      if (over) void granted.release();
+      else {
+        void lock?.release();
+        lock = granted;
+      }
     } catch (fault) {
       // A browser may refuse, on low battery for instance: then the screen dims, and that is all.
       if (!(fault instanceof DOMException)) throw fault;

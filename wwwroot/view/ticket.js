@@ -22,7 +22,7 @@ export function mountHead(element, props) {
   const lost = h('p', { class: 'hint', role: 'status' });
   element.append(
     h('a', { href: '#act', class: 'skip' }, t.page.skip),
-    h('p', { class: 'kind' }, h('strong', {}, t.page.title), `: ${t.page.tagline}`),
+    h('p', { class: 'kind' }, h('strong', {}, t.page.title), `${t.colon}${t.page.tagline}`),
     h('h1', {}, title.element),
     h('div', { class: 'head-fields' }, units.element, currency.element, inches.element, language.element, opened.element, h('span', { class: 'head-tools' }, undo, fresh)),
     lost,

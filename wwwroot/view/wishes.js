@@ -30,6 +30,7 @@ function mountWish(now) {
     field((i) => ({ path: `wishes[${i}].width`, label: t.make.width, size: 7, unit: 'length' })),
     field((i) => ({ path: `wishes[${i}].height`, label: t.make.height, size: 7, unit: 'length' })),
     field((i) => ({ path: `wishes[${i}].worth`, label: t.wishes.worth, kind: 'number', size: 6, unit: 'money' })),
+    field((i) => ({ path: `wishes[${i}].surface`, label: t.make.surface, kind: 'choice', options: [['', t.surfaces.bare], ['primed', t.surfaces.primed]] })),
     field((i) => ({ path: `wishes[${i}].mark`, label: t.make.mark, size: 4 })),
   ];
   const remove = h('button', { type: 'button', class: 'quiet', onclick: () => now().remove('wishes', key) }, t.make.remove);

@@ -81,5 +81,5 @@ function question(order, width, height, index) {
 /** @param {import('../api/plans.js').Problem} problem */
 function inWords(problem) {
   if (problem.title === 'unreachable') return t.wrong.unreachable;
-  return Object.values(problem.errors ?? {}).flat().join(' ') || problem.detail || problem.title;
+  return Object.values(problem.errors ?? {}).flat().map(t.fault).join(' ') || t.problem(problem.type) || t.fault(problem.detail ?? problem.title);
 }

@@ -43,6 +43,7 @@ internal sealed class NotesFilter : IOperationFilter
         Header(operation, "201", "Location", "The plan's address.");
         Header(operation, "202", "Location", "The plan's address.");
         Show(operation.RequestBody?.Content, Examples.Order);
+        Describe(operation, "200", "Only with keep=false: the plan, of which nothing is kept. Its drawings have no address; drawings=inline brings them.");
         Show(Content(operation, "201"), Examples.Plan);
     }
 
@@ -70,6 +71,14 @@ internal sealed class NotesFilter : IOperationFilter
         foreach (OpenApiMediaType media in content?.Values ?? [])
         {
             media.Example = example;
+        }
+    }
+
+    private static void Describe(OpenApiOperation operation, string status, string description)
+    {
+        if (operation.Responses?.TryGetValue(status, out IOpenApiResponse? response) == true && response is OpenApiResponse plain)
+        {
+            plain.Description = description;
         }
     }
 

@@ -1,9 +1,12 @@
+using System.Collections.Immutable;
+using System.Globalization;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.Options;
 using PanelService.FrontDoor;
 using PanelService.Http;
 using PanelService.Planning.Orders;
+using PanelService.Planning.Plans;
 using PanelService.Shelves;
 using PanelService.Store.Plans;
 using PanelService.Wire.Orders;
@@ -25,7 +28,7 @@ internal static class PlanEndpoints
 
         plans.MapPost("", CreateAsync).WithName("CreatePlan")
             .WithSummary("Plans an order: what to buy, how to cut it, what each panel costs, with the proof.")
-            .WithDescription("With Prefer: respond-async the answer is 202 at once; GET of its Location then says how far it is.")
+            .WithDescription("With Prefer: respond-async the answer is 202 at once; GET of its Location then says how far it is. With keep=false the answer is 200, at its end: the plan has no address, is listed nowhere and stored nowhere.")
             .AcceptsOrder<OrderRequest>()
             .Produces<ImpossibleProblem>(StatusCodes.Status422UnprocessableEntity, "application/problem+json")
             .ProducesProblem(StatusCodes.Status503ServiceUnavailable);
@@ -44,8 +47,8 @@ internal static class PlanEndpoints
             .ProducesProblem(StatusCodes.Status404NotFound);
     }
 
-    private static async Task<Results<Created<PlanResponse>, Accepted<PlanStateResponse>, EmptyHttpResult, ProblemHttpResult>> CreateAsync(
-        RequestBody<OrderRequest> body, [AsParameters] PlanQuery query, PlanDesk desk, IOptions<PlanningOptions> options, HttpContext http)
+    private static async Task<Results<Ok<PlanResponse>, Created<PlanResponse>, Accepted<PlanStateResponse>, EmptyHttpResult, ProblemHttpResult>> CreateAsync(
+        RequestBody<OrderRequest> body, [AsParameters] NewPlanQuery query, PlanDesk desk, PassingPlanner passing, HttpContext http)
     {
         if (query.Fault() is { } fault)
         {
@@ -53,10 +56,17 @@ internal static class PlanEndpoints
         }
 
         Order order = new OrderTranslation(body.Measures).Read(body.Value!);
-        if (desk.Take(ClientName.Of(http), order, [.. Remarks.On(body.Value!), .. body.Filled!.Remarks], new PlanOrigin(body.Text, body.Filled.Links)) is not { } job)
+        ImmutableArray<Warning> remarks = [.. Remarks.On(body.Value!), .. body.Filled!.Remarks];
+        if (query.Passes)
         {
-            http.Response.Headers.RetryAfter = options.Value.RetryAfterSeconds.ToString(System.Globalization.CultureInfo.InvariantCulture);
-            return Problems.AllBusy();
+            return await passing.PlanAsync(ClientName.Of(http), order, remarks, http.RequestAborted) is { } passed
+                ? Forgotten(passed, body.Filled.Links, query, http.RequestAborted)
+                : Busy(http);
+        }
+
+        if (desk.Take(ClientName.Of(http), order, remarks, new PlanOrigin(body.Text, body.Filled.Links)) is not { } job)
+        {
+            return Busy(http);
         }
 
         return Preferences.RespondAsync(http)
@@ -65,20 +75,30 @@ internal static class PlanEndpoints
     }
 
     // A client that goes away takes its order with it.
-    private static async Task<Results<Created<PlanResponse>, Accepted<PlanStateResponse>, EmptyHttpResult, ProblemHttpResult>> FinishAsync(
-        PlanJob job, PlanQuery query, PlanDesk desk, CancellationToken gone)
+    private static async Task<Results<Ok<PlanResponse>, Created<PlanResponse>, Accepted<PlanStateResponse>, EmptyHttpResult, ProblemHttpResult>> FinishAsync(
+        PlanJob job, NewPlanQuery query, PlanDesk desk, CancellationToken gone)
     {
         await using (gone.Register(() => desk.Abandon(job.Id)))
         {
             PlanSnapshot last = await job.Finished;
             if (last.Plan is not null)
             {
-                return TypedResults.Created(AddressOf(job.Id), Document(job, last, query));
+                return TypedResults.Created(AddressOf(job.Id), Document(job, last, query.Inline));
             }
 
             desk.Abandon(job.Id);
             return gone.IsCancellationRequested ? TypedResults.Empty : TypedResults.Problem(last.Problem!);
         }
+    }
+
+    // A plan without an address: its drawings are in the document or nowhere.
+    private static Results<Ok<PlanResponse>, Created<PlanResponse>, Accepted<PlanStateResponse>, EmptyHttpResult, ProblemHttpResult> Forgotten(
+        PlanJob job, ImmutableArray<StockLink> links, NewPlanQuery query, CancellationToken gone)
+    {
+        PlanSnapshot last = job.Look().Snapshot;
+        return last.Plan is not null
+            ? TypedResults.Ok(Document(job, last, new DrawingLinks(null, query.Inline), links))
+            : gone.IsCancellationRequested ? TypedResults.Empty : TypedResults.Problem(last.Problem!);
     }
 
     private static Results<Ok<PlanResponse>, Ok<PlanStateResponse>, ProblemHttpResult> Get(
@@ -95,7 +115,7 @@ internal static class PlanEndpoints
         }
 
         PlanSnapshot now = job.Look().Snapshot;
-        return now.Plan is null ? TypedResults.Ok(StateOf(job)) : TypedResults.Ok(Document(job, now, query));
+        return now.Plan is null ? TypedResults.Ok(StateOf(job)) : TypedResults.Ok(Document(job, now, query.Inline));
     }
 
     private static async Task<Results<NoContent, ProblemHttpResult>> DropAsync(string id, PlanDesk desk, CancellationToken cancellation) =>
@@ -130,9 +150,19 @@ internal static class PlanEndpoints
 
     private static PlanStateResponse StateOf(PlanJob job) => PlanStates.Write(job);
 
-    private static PlanResponse Document(PlanJob job, PlanSnapshot now, PlanQuery query) =>
-        new PlanTranslation(job.Id, now.Plan!, new DrawingLinks(AddressOf(job.Id), query.Inline)).Write(now.State) with
+    private static ProblemHttpResult Busy(HttpContext http)
+    {
+        int seconds = http.RequestServices.GetRequiredService<IOptions<PlanningOptions>>().Value.RetryAfterSeconds;
+        http.Response.Headers.RetryAfter = seconds.ToString(CultureInfo.InvariantCulture);
+        return Problems.AllBusy();
+    }
+
+    private static PlanResponse Document(PlanJob job, PlanSnapshot now, bool inline) =>
+        Document(job, now, new DrawingLinks(AddressOf(job.Id), inline), job.Origin?.Links ?? []);
+
+    private static PlanResponse Document(PlanJob job, PlanSnapshot now, DrawingLinks drawings, ImmutableArray<StockLink> links) =>
+        new PlanTranslation(job.Id, now.Plan!, drawings).Write(now.State) with
         {
-            FromStock = PlanStock.Of(now.Plan!, job.Origin?.Links ?? []),
+            FromStock = PlanStock.Of(now.Plan!, links),
         };
 }

@@ -38,6 +38,7 @@ internal static class Services
         }
 
         services.AddSingleton<PlanDesk>();
+        services.AddSingleton<PassingPlanner>();
         services.AddSingleton<BatchRepeater>();
         services.AddSingleton<ProgressStream>();
         services.AddBusyness();

@@ -14,13 +14,16 @@ internal sealed record PlanQuery([property: FromQuery(Name = "drawings")] string
 
     internal ProblemHttpResult? Fault()
     {
-        if (Drawings is null or InlineWord)
-        {
-            return null;
-        }
-
         var faults = new Faults();
-        faults.Add("drawings", $"Expected \"{InlineWord}\", or nothing: then each sheet names its drawing's address.");
-        return Problems.Invalid(faults);
+        AddFaults(faults);
+        return faults.Any ? Problems.Invalid(faults) : null;
+    }
+
+    internal void AddFaults(Faults faults)
+    {
+        if (Drawings is not (null or InlineWord))
+        {
+            faults.Add("drawings", $"Expected \"{InlineWord}\", or nothing: then each sheet names its drawing's address.");
+        }
     }
 }

@@ -1,11 +1,10 @@
-using System.Collections.Immutable;
 using PanelService.Cutting;
 using PanelService.Planning.Orders;
 
 namespace PanelService.Work;
 
 /// <summary>Plans an order several times over, by the same planners and through the same queue as any other order.</summary>
-internal sealed class BatchRepeater(PlannerQueue queue)
+internal sealed class BatchRepeater(PassingPlanner planner)
 {
     /// <summary>The order with every line's quantity and spares taken so many times; what there is to make it from stays.</summary>
     /// <param name="order">The order.</param>
@@ -22,18 +21,6 @@ internal sealed class BatchRepeater(PlannerQueue queue)
     /// <param name="times">How many times, 1 or more.</param>
     /// <param name="gone">Ends the search: nobody wants the plan any more.</param>
     /// <returns>The last snapshot.</returns>
-    internal async Task<PlanSnapshot?> PlanAsync(string client, Order order, int times, CancellationToken gone)
-    {
-        // Not kept on the desk: these plans have no address, and must not push others out.
-        var job = new PlanJob(PlanStore.NewId(), Repeat(order, times), ImmutableArray<Planning.Plans.Warning>.Empty);
-        if (!queue.TryAdd(client, job))
-        {
-            return null;
-        }
-
-        await using (gone.Register(job.Drop))
-        {
-            return await job.Finished;
-        }
-    }
+    internal async Task<PlanSnapshot?> PlanAsync(string client, Order order, int times, CancellationToken gone) =>
+        (await planner.PlanAsync(client, Repeat(order, times), [], gone))?.Look().Snapshot;
 }

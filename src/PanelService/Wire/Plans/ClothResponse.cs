@@ -41,8 +41,8 @@ internal sealed record ClothResponse
     /// <summary>How far the knife cuts on one copy, between the selvedges, to part pieces and leftovers.</summary>
     public required decimal CutLength { get; init; }
 
-    /// <summary>Where its drawing is.</summary>
-    public required string Drawing { get; init; }
+    /// <summary>Where its drawing is; left out for a plan that is not kept.</summary>
+    public string? Drawing { get; init; }
 
     /// <summary>The drawing itself; only with <c>?drawings=inline</c>.</summary>
     public string? Svg { get; init; }

@@ -41,7 +41,7 @@ internal sealed class LayoutTranslation(Plan plan, DrawingLinks drawings)
         Offcuts = [.. cloth.Offcuts.Select(o => new ClothOffcutResponse(_numbers.Of(o.X), _numbers.Of(o.Y), _numbers.Of(o.Width), _numbers.Of(o.Height), o.Kept))],
         Waste = _numbers.Of(cloth.Waste),
         CutLength = _numbers.Of(cloth.CutLength),
-        Drawing = drawings.ClothAddress(cloth.Number)!,
+        Drawing = drawings.ClothAddress(cloth.Number),
         Svg = drawings.ClothInline(plan, cloth.Number),
     };
 

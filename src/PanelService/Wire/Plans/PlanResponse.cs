@@ -9,7 +9,7 @@ namespace PanelService.Wire.Plans;
 /// </summary>
 internal sealed record PlanResponse
 {
-    /// <summary>The plan's id.</summary>
+    /// <summary>The plan's id. A plan that is not kept is known by it in the log alone.</summary>
     public required string Id { get; init; }
 
     /// <summary>The batch's name.</summary>
