@@ -101,7 +101,7 @@ public static class Planner
             Weights = StrengthMaker.Weigh(goods.Panels, strength),
             Cloth = goods.Cloth,
             Strips = goods.Strips,
-            StripProof = new Proof(batch.Strips.Spent, batch.Strips.LeastPossible),
+            StripProof = WithTopUps(new Proof(batch.Strips.Spent, batch.Strips.LeastPossible), choice, SaleUnit.Strip),
             Liquids = goods.Liquids,
             Buy = buy,
             Surplus = surplus,

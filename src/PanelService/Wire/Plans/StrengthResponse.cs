@@ -1,4 +1,5 @@
 using PanelService.Planning.Practice;
+using PanelService.Planning.Strength;
 
 namespace PanelService.Wire.Plans;
 
@@ -31,6 +32,15 @@ internal sealed record StrengthResponse
 
     /// <summary>That with a hand on the middle (strength.load).</summary>
     public required decimal SagUnderHand { get; init; }
+
+    /// <summary>Sag at the middle under its own weight, hung or laid by its four corners alone.</summary>
+    public required decimal CornerSag { get; init; }
+
+    /// <summary>That with a hand on the middle.</summary>
+    public required decimal CornerSagUnderHand { get; init; }
+
+    /// <summary>Which way the face grain runs in the panel, where the board bends less along it; unknown: the weaker way counts. Left out where the board bends alike both ways.</summary>
+    public FaceGrain? Grain { get; init; }
 
     /// <summary>What is allowed: the short side over strength.limit.</summary>
     public required decimal Allowed { get; init; }
@@ -65,12 +75,15 @@ internal sealed record StrengthResponse
 
 /// <summary>What a board is made of.</summary>
 /// <param name="Density">kg/m³.</param>
-/// <param name="Elasticity">Modulus of elasticity, MPa.</param>
+/// <param name="Elasticity">Modulus of elasticity, MPa; along the face grain where elasticityAcross says another across it.</param>
 /// <param name="Poisson">Poisson's ratio.</param>
 /// <param name="Expansion">Growth from 35 to 80 % relative humidity, in percent.</param>
 /// <param name="Mark">How well the figures are founded.</param>
 /// <param name="Source">Where they come from.</param>
-internal sealed record MaterialResponse(decimal Density, decimal Elasticity, decimal Poisson, decimal Expansion, SourceMark Mark, string Source);
+/// <param name="ElasticityAcross">Modulus of elasticity across the face grain, MPa; left out where it is the same.</param>
+/// <param name="Shear">Shear modulus, MPa; left out where it follows from the others.</param>
+internal sealed record MaterialResponse(
+    decimal Density, decimal Elasticity, decimal Poisson, decimal Expansion, SourceMark Mark, string Source, decimal? ElasticityAcross, decimal? Shear);
 
 /// <summary>Strips on a panel's back.</summary>
 /// <param name="Made">Whether they are part of this plan.</param>
