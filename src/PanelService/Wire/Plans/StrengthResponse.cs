@@ -33,11 +33,11 @@ internal sealed record StrengthResponse
     /// <summary>That with a hand on the middle (strength.load).</summary>
     public required decimal SagUnderHand { get; init; }
 
-    /// <summary>Sag at the middle under its own weight, hung or laid by its four corners alone.</summary>
-    public required decimal CornerSag { get; init; }
+    /// <summary>Sag at the middle under its own weight, hung or laid by its four corners alone; left out in plans of an earlier release.</summary>
+    public decimal? CornerSag { get; init; }
 
     /// <summary>That with a hand on the middle.</summary>
-    public required decimal CornerSagUnderHand { get; init; }
+    public decimal? CornerSagUnderHand { get; init; }
 
     /// <summary>Which way the face grain runs in the panel, where the board bends less along it; unknown: the weaker way counts. Left out where the board bends alike both ways.</summary>
     public FaceGrain? Grain { get; init; }
@@ -99,3 +99,10 @@ internal sealed record CradleStripResponse(decimal Length, int Count);
 /// <param name="Batch">All that are cut.</param>
 /// <param name="Pack">Those that go in the painter's pack.</param>
 internal sealed record WeightsResponse(decimal Batch, decimal Pack);
+
+/// <summary>Two ways to stiffen panels that sag too much, each planned at quick effort.</summary>
+/// <param name="Marks">The lines that sag too much and have no cradle.</param>
+/// <param name="Strips">Money that strips for their cradles add; left out where there are none.</param>
+/// <param name="Thicker">Money that boards thick enough add, below zero where they save; left out where there are none.</param>
+/// <param name="Cheaper">"strips" or "thicker"; left out where only one way is there, or both cost the same.</param>
+internal sealed record StiffeningResponse(IReadOnlyList<string> Marks, decimal? Strips, decimal? Thicker, string? Cheaper);

@@ -5,6 +5,17 @@ namespace PanelService.Wire.Plans;
 /// <summary>What panels weigh and bear, as the wire shows it.</summary>
 internal sealed class StrengthTranslation(WireNumbers numbers)
 {
+    internal StiffeningResponse Write(Stiffening ways) => new(
+        ways.Marks,
+        ways.Strips is { } strips ? numbers.Of(strips) : null,
+        ways.Thicker is { } thicker ? numbers.Of(thicker) : null,
+        ways.ThickerIsCheaper switch
+        {
+            true => "thicker",
+            false => "strips",
+            null => null,
+        });
+
     internal StrengthResponse Write(PanelStrength one) => new()
     {
         Mark = one.Mark,
@@ -16,8 +27,8 @@ internal sealed class StrengthTranslation(WireNumbers numbers)
         Weight = numbers.Of(one.Weight),
         Sag = numbers.OfMillimetres(one.Sag),
         SagUnderHand = numbers.OfMillimetres(one.SagUnderHand),
-        CornerSag = numbers.OfMillimetres(one.CornerSag),
-        CornerSagUnderHand = numbers.OfMillimetres(one.CornerSagUnderHand),
+        CornerSag = one.CornerSag > 0 ? numbers.OfMillimetres(one.CornerSag) : null,
+        CornerSagUnderHand = one.CornerSag > 0 ? numbers.OfMillimetres(one.CornerSagUnderHand) : null,
         Grain = one.Grain,
         Allowed = numbers.OfMillimetres(one.Allowed),
         WithinTheory = one.WithinTheory,
