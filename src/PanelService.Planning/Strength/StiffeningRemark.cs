@@ -36,5 +36,5 @@ internal static class StiffeningRemark
     }
 
     private static string Amount(Order order, Money money) =>
-        string.Create(CultureInfo.InvariantCulture, $"{money.In(order.Currency.MinorDigits)} {order.Currency.Code}");
+        $"{money.In(order.Currency.MinorDigits).ToString($"F{order.Currency.MinorDigits}", CultureInfo.InvariantCulture)} {order.Currency.Code}";
 }
