@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Xml.Linq;
 using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
 using PanelService.Planning.Plans;
 
 namespace PanelService.Drawing.Tests;
@@ -120,6 +121,16 @@ public sealed class LabelDrawingTests
         XElement root = XDocument.Parse(LabelDrawing.Render(plan, LabelPaper.Letter, LabelDrawing.Pages(plan))).Root!;
 
         Assert.InRange(root.Elements(_svg + "g").Count(g => Class(g) == "label offcut"), 1, 12);
+    }
+
+    [Fact]
+    public void A_label_says_what_ground_its_cloth_has()
+    {
+        ClothLayout linen = Samples.Linen();
+        Plan plan = Samples.StudyWeek() with { Cloth = [linen with { Cloth = linen.Cloth with { Ground = ClothGround.Oil } }] };
+        plan = plan with { Panels = [.. plan.Panels.Select(panel => panel with { Line = panel.Line with { Surface = Surface.Cloth } })] };
+
+        Assert.Equal("Primed linen, oil ground, glued on", Texts(Labels(plan, LabelPaper.A4).First()).ElementAt(2));
     }
 
     // Two remnants of each of three lengths are kept. The first is 7 wide where it lies; nothing of its width is selvedge.

@@ -84,8 +84,8 @@ internal static class LabelRuns
 
     private static string Finish(Plan plan, PanelLine line) => line.Surface switch
     {
-        Surface.Cloth when line.MountLater => $"for {Cloth(plan, line)}, not yet glued on",
-        Surface.Cloth => $"{Cloth(plan, line)} glued on",
+        Surface.Cloth when line.MountLater => $"for {Cloth(plan, line)}{GroundOn(plan, line)} not yet glued on",
+        Surface.Cloth => $"{Cloth(plan, line)}{GroundOn(plan, line)} glued on",
         Surface.Primed => "primed board",
         _ => "bare board",
     };
@@ -96,6 +96,18 @@ internal static class LabelRuns
         string[] names = [.. plan.Cloth.Where(cloth => cloth.Pieces.Any(piece => piece.Mark == line.Mark))
             .Select(cloth => Name(cloth.Cloth)).Distinct()];
         return names.Length == 1 ? names[0] : line.Cloth ?? "cloth";
+    }
+
+    // What the cloth was sold with; where a line's cloths differ, none would be true of each panel.
+    private static string GroundOn(Plan plan, PanelLine line)
+    {
+        ClothGround[] grounds = [.. plan.Cloth.Where(cloth => cloth.Pieces.Any(piece => piece.Mark == line.Mark)).Select(cloth => cloth.Cloth.Ground).Distinct()];
+        return grounds switch
+        {
+            [ClothGround.Oil] => ", oil ground,",
+            [ClothGround.Acrylic] => ", acrylic ground,",
+            _ => line.MountLater ? "," : "",
+        };
     }
 
     private static string Grounds(Plan plan, string mark) => string.Join("; ", plan.Liquids
