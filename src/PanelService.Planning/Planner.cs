@@ -85,6 +85,7 @@ public static class Planner
         };
         var buy = ShoppingList.Of(goods);
         var strength = StrengthMaker.Of(order, goods.Panels, sheets, new Coverings(goods.Cloth, goods.Liquids));
+        var stiffening = StiffeningMaker.Of(asked, batch, strength, cancellation);
         var plan = new Plan
         {
             Order = order,
@@ -98,17 +99,18 @@ public static class Planner
             Unmatched = saw.Unmatched,
             Tolerances = Tolerances.Of(order, saw.Sized),
             Strength = strength,
+            Stiffening = stiffening,
             Weights = StrengthMaker.Weigh(goods.Panels, strength),
             Cloth = goods.Cloth,
             Strips = goods.Strips,
-            StripProof = new Proof(batch.Strips.Spent, batch.Strips.LeastPossible),
+            StripProof = WithTopUps(new Proof(batch.Strips.Spent, batch.Strips.LeastPossible), choice, SaleUnit.Strip),
             Liquids = goods.Liquids,
             Buy = buy,
             Surplus = surplus,
             Deliveries = choice.Deliveries,
             Cost = TallyMaker.Make(goods, buy),
             CouldStillMake = SparePanels.Of(goods),
-            Warnings = [.. batch.Liquids.Warnings, .. batch.Strips.Warnings, .. PriceWarnings.Of(choice), .. HandlingRemarks.Of(order, sheets)],
+            Warnings = [.. batch.Liquids.Warnings, .. batch.Strips.Warnings, .. PriceWarnings.Of(choice), .. HandlingRemarks.Of(order, sheets), .. StiffeningRemark.Of(order, stiffening)],
             StoppedEarly = batch.StoppedEarly || cancellation.IsCancellationRequested,
         };
         return plan with { Bench = BenchPlanner.Of(plan, cancellation), Care = CareMaker.Of(plan) };

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Xml.Linq;
 using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
 using PanelService.Planning.Plans;
 
 namespace PanelService.Drawing.Tests;
@@ -123,9 +124,34 @@ public sealed class LabelDrawingTests
     }
 
     [Fact]
-    public void A_plan_without_boards_says_that_there_is_nothing_to_label()
+    public void A_label_says_what_ground_its_cloth_has()
     {
-        Plan plan = Samples.Plan("Loose", LengthUnit.Inch, Samples.Linen());
+        ClothLayout linen = Samples.Linen();
+        Plan plan = Samples.StudyWeek() with { Cloth = [linen with { Cloth = linen.Cloth with { Ground = ClothGround.Oil } }] };
+        plan = plan with { Panels = [.. plan.Panels.Select(panel => panel with { Line = panel.Line with { Surface = Surface.Cloth } })] };
+
+        Assert.Equal("Primed linen, oil ground, glued on", Texts(Labels(plan, LabelPaper.A4).First()).ElementAt(2));
+    }
+
+    // Two remnants of each of three lengths are kept. The first is 7 wide where it lies; nothing of its width is selvedge.
+    [Theory]
+    [InlineData(LabelPaper.A4, "plain")]
+    [InlineData(LabelPaper.Letter, "2x7")]
+    public void Every_remnant_kept_has_one_label_with_its_cloth_and_the_warp(LabelPaper paper, string grid)
+    {
+        Plan plan = Samples.Plan("Loose", LengthUnit.Inch, Samples.Linen() with { Copies = 3 });
+
+        XElement root = XDocument.Parse(LabelDrawing.Render(plan, LabelSheet.Find(paper, grid)!, 1, "2026-12-01")).Root!;
+        XElement[] labels = [.. root.Elements(_svg + "g").Where(g => Class(g) == "label remnant")];
+
+        Assert.Equal(Enumerable.Range(1, 6).Select(n => $"remnant {n}/6"), labels.Select(Corner));
+        Assert.Equal(["7 × 22 in", "remnant 1/6", "Primed linen", "warp along the second size", "Loose", "note", "date", "2026-12-01"], Texts(labels[0]));
+    }
+
+    [Fact]
+    public void A_plan_without_boards_and_remnants_says_that_there_is_nothing_to_label()
+    {
+        Plan plan = Samples.Plan("Loose", LengthUnit.Inch, Samples.Linen() with { Offcuts = [] });
 
         XElement root = XDocument.Parse(LabelDrawing.Render(plan, LabelPaper.A4, 1)).Root!;
 

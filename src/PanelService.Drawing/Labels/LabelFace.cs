@@ -48,7 +48,7 @@ internal static class LabelFace
     }
 
     public static XElement Nothing(Box grid) => Text(
-        "Nothing to label: no panel is cut from board, and no offcut is kept.", grid.X, grid.Y + 8, TextSize, grid.Width);
+        "Nothing to label: no panel is cut from board, and no offcut or remnant is kept.", grid.X, grid.Y + 8, TextSize, grid.Width);
 
     private static XElement Ruled(double x, double width, double bottom, (string Word, double Scale) of) => Ink.Group(
         "room",

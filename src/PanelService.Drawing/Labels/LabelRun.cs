@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace PanelService.Drawing.Labels;
 
 /// <summary>Labels that differ by their running number alone.</summary>
-/// <param name="Sort">"panel" or "offcut".</param>
+/// <param name="Sort">"panel", "offcut" or "remnant".</param>
 /// <param name="Head">What stands large.</param>
 /// <param name="Mark">What the number is of; the corner's first word.</param>
 /// <param name="First">The first number.</param>

@@ -6,11 +6,12 @@ using PanelService.Planning.Plans;
 
 namespace PanelService.Drawing.Labels;
 
-/// <summary>What a plan's labels say: its panels line by line in the order they are cut, then the kept offcuts.</summary>
+/// <summary>What a plan's labels say: its panels line by line in the order they are cut, then the kept offcuts, then the
+/// remnants of cloth that are kept.</summary>
 internal static class LabelRuns
 {
     public static ImmutableArray<LabelRun> Of(Plan plan) =>
-        [.. plan.Panels.Where(panel => panel.Line.NeedsBoard).SelectMany(panel => Panels(plan, panel)), .. Offcuts(plan)];
+        [.. plan.Panels.Where(panel => panel.Line.NeedsBoard).SelectMany(panel => Panels(plan, panel)), .. Offcuts(plan), .. Remnants(plan)];
 
     private static IEnumerable<LabelRun> Panels(Plan plan, PanelResult panel)
     {
@@ -53,6 +54,28 @@ internal static class LabelRuns
         }
     }
 
+    private static IEnumerable<LabelRun> Remnants(Plan plan)
+    {
+        List<(ClothLayout Cloth, Offcut Offcut)> kept =
+            [.. plan.Cloth.SelectMany(cloth => cloth.Offcuts.Where(offcut => offcut.Kept).Select(offcut => (cloth, offcut)))];
+        long all = kept.Sum(part => (long)part.Cloth.Copies);
+        long next = 1;
+        foreach ((ClothLayout layout, Offcut offcut) in kept)
+        {
+            yield return new LabelRun(
+                "remnant",
+                Size(layout.UsableOf(offcut), offcut.Height, plan),
+                "remnant",
+                next,
+                layout.Copies,
+                all,
+                [Name(layout.Cloth), "warp along the second size"]);
+            next += layout.Copies;
+        }
+    }
+
+    private static string Name(ClothSupply cloth) => cloth.Name ?? cloth.Kind ?? cloth.Id;
+
     private static string Size(Length width, Length height, Plan plan) =>
         $"{Wording.Size(width, height, plan.Order.Units)} {LengthText.Abbreviation(plan.Order.Units)}";
 
@@ -61,8 +84,8 @@ internal static class LabelRuns
 
     private static string Finish(Plan plan, PanelLine line) => line.Surface switch
     {
-        Surface.Cloth when line.MountLater => $"for {Cloth(plan, line)}, not yet glued on",
-        Surface.Cloth => $"{Cloth(plan, line)} glued on",
+        Surface.Cloth when line.MountLater => $"for {Cloth(plan, line)}{GroundOn(plan, line)} not yet glued on",
+        Surface.Cloth => $"{Cloth(plan, line)}{GroundOn(plan, line)} glued on",
         Surface.Primed => "primed board",
         _ => "bare board",
     };
@@ -71,8 +94,20 @@ internal static class LabelRuns
     private static string Cloth(Plan plan, PanelLine line)
     {
         string[] names = [.. plan.Cloth.Where(cloth => cloth.Pieces.Any(piece => piece.Mark == line.Mark))
-            .Select(cloth => cloth.Cloth.Name ?? cloth.Cloth.Kind ?? cloth.Cloth.Id).Distinct()];
+            .Select(cloth => Name(cloth.Cloth)).Distinct()];
         return names.Length == 1 ? names[0] : line.Cloth ?? "cloth";
+    }
+
+    // What the cloth was sold with; where a line's cloths differ, none would be true of each panel.
+    private static string GroundOn(Plan plan, PanelLine line)
+    {
+        ClothGround[] grounds = [.. plan.Cloth.Where(cloth => cloth.Pieces.Any(piece => piece.Mark == line.Mark)).Select(cloth => cloth.Cloth.Ground).Distinct()];
+        return grounds switch
+        {
+            [ClothGround.Oil] => ", oil ground,",
+            [ClothGround.Acrylic] => ", acrylic ground,",
+            _ => line.MountLater ? "," : "",
+        };
     }
 
     private static string Grounds(Plan plan, string mark) => string.Join("; ", plan.Liquids

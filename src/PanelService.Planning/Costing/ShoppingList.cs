@@ -40,6 +40,7 @@ internal static class ShoppingList
     private static IEnumerable<Purchase> Strips(Goods goods) =>
         from strip in goods.Order.Strips
         let count = goods.Strips.Where(s => s.Source == Source.Bought && s.Strip.Id == strip.Id).Sum(s => s.Copies)
+            + Beyond(goods, strip.Id, SaleUnit.Strip)
         where count > 0
         select new Purchase(strip.Id, GoodsName.Of(strip, goods.Order.Units), count, SaleUnit.Strip, strip.Price);
 

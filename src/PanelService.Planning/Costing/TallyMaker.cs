@@ -83,7 +83,7 @@ internal static class TallyMaker
 
     private static void ShareWork(Goods goods, CostLedger ledger)
     {
-        ledger.Share(CostPart.Labour, Labour.Of(goods), Labour.MinutesByLine(goods));
+        ledger.Share(CostPart.Labour, Labour.Of(goods), Labour.Shares(goods));
         ledger.Share(
             CostPart.Overheads,
             Sum(goods.Order.Overheads.Select(overhead => overhead.Cost)),

@@ -26,6 +26,9 @@ public sealed record BenchJob
     /// <summary>Minutes of one pair of hands; 1 or more.</summary>
     public required int Hands { get; init; }
 
+    /// <summary>The hands-on minutes of its panels, which <see cref="Hands"/> rounds up; 0 for the errand. Labour is counted by them.</summary>
+    public decimal Minutes { get; init; }
+
     /// <summary>Minutes it is then left alone: under weight, drying, curing.</summary>
     public int Wait { get; init; }
 

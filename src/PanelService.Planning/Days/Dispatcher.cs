@@ -1,10 +1,13 @@
 // Problem: a first schedule of jobs with precedence, hands, spaces of the press and working hours; and, of given starts,
 //          the same order moved as early as it goes.
 // Idea:    always take the job that can start soonest; of several, the one before the longest way to the end. Starts then
-//          never fall, so that who is free is known from the times hands and spaces get free alone.
+//          never fall, so that who is free is known from the times hands and spaces get free alone. Where asked to fill the
+//          day, of those the first that leaves a rest of the day which others of them can fill: sums as bits.
 // Source:  parallel schedule generation: Kolisch, European Journal of Operational Research 90, 1996.
 // Cost:    square of the number of jobs.
 // Not:     the soonest end: it never waits for something better.
+using System.Numerics;
+
 namespace PanelService.Planning.Days;
 
 /// <summary>Lays jobs one after the other. Lives for one problem; every call begins anew.</summary>
@@ -15,8 +18,9 @@ internal sealed class Dispatcher(BenchProblem problem)
 
     /// <summary>Lays by rule.</summary>
     /// <param name="rank">Per job: of jobs that can start at the same time, the lowest goes first.</param>
+    /// <param name="fills">Whether a job is passed over that would leave the day a rest which no others fill.</param>
     /// <returns>Per job its start; null where the horizon is passed.</returns>
-    public int[]? ByRank(IReadOnlyList<long> rank)
+    public int[]? ByRank(IReadOnlyList<long> rank, bool fills = false)
     {
         var starts = Begin();
         var missing = problem.Jobs.Select(job => job.After.Length + job.AfterHands.Length).ToArray();
@@ -31,6 +35,7 @@ internal sealed class Dispatcher(BenchProblem problem)
                 (best, at) = here.CompareTo(best) < 0 ? (here, i) : (best, at);
             }
 
+            at = fills ? Filling(open, starts, rank, best.Start) ?? at : at;
             int job = open[at];
             open[at] = open[^1];
             open.RemoveAt(open.Count - 1);
@@ -61,6 +66,38 @@ internal sealed class Dispatcher(BenchProblem problem)
         }
 
         return starts;
+    }
+
+    private int? Filling(List<int> open, int[] starts, IReadOnlyList<long> rank, int start)
+    {
+        int left = problem.Calendar.Left(start);
+        int[] ready = [.. Enumerable.Range(0, open.Count).Where(i => Earliest(open[i], starts) == start).OrderByDescending(i => rank[open[i]]).ThenByDescending(i => open[i])];
+        if (ready.Sum(i => (long)problem.Jobs[open[i]].Hands) <= left)
+        {
+            return null;
+        }
+
+        var within = (BigInteger.One << (left + 1)) - 1;
+        var before = new BigInteger[ready.Length];
+        var reached = BigInteger.One;
+        for (int k = 0; k < ready.Length; k++)
+        {
+            before[k] = reached;
+            reached |= (reached << problem.Jobs[open[ready[k]]].Hands) & within;
+        }
+
+        // The first in rank that is part of a fullest day together with others behind it.
+        int most = (int)reached.GetBitLength() - 1;
+        for (int k = ready.Length - 1; k >= 0; k--)
+        {
+            int rest = most - problem.Jobs[open[ready[k]]].Hands;
+            if (rest >= 0 && !(before[k] >> rest).IsEven)
+            {
+                return ready[k];
+            }
+        }
+
+        return null;
     }
 
     private int[] Begin()

@@ -174,6 +174,7 @@ internal sealed class JobMaker(Order order, ImmutableArray<LiquidUse> liquids)
         Task = task,
         Steps = steps,
         Panels = panels,
+        Minutes = panels.Sum(panel => panel.Count) * each,
         Hands = Math.Max(1, (int)Math.Ceiling(panels.Sum(panel => panel.Count) * each)),
         After = [.. after],
     };

@@ -1,7 +1,7 @@
 // Problem: no schedule is over before when?
 // Idea:    three relaxations, the latest of which counts. Chain: each job as early as what it waits for and the hours allow.
 //          Hands: jobs that still have at least so much before them after their hands are through take so many hand-minutes
-//          in all, whatever their order. Press: some space holds its share of the stacks one after the other, each begun in
+//          in all, whatever their order, on days that hold what HandHours says. Press: some space holds its share of the stacks one after the other, each begun in
 //          working hours.
 // Source:  heads, tails and energy: Carlier and Pinson, Management Science 35, 1989; pigeonhole for the spaces.
 // Cost:    square of the number of jobs at worst.
@@ -12,12 +12,14 @@ namespace PanelService.Planning.Days;
 internal static class ScheduleBound
 {
     /// <summary>No schedule is over sooner.</summary>
-    public static int Of(BenchProblem problem) => Math.Max(Chain(problem), Math.Max(ByHands(problem), ByPress(problem)));
+    /// <param name="problem">The problem.</param>
+    /// <param name="hours">What hands can do.</param>
+    public static int Of(BenchProblem problem, HandHours hours) => Math.Max(Chain(problem), Math.Max(ByHands(problem, hours), ByPress(problem)));
 
     private static int Chain(BenchProblem problem) =>
         problem.Heads.Zip(problem.Tails, (head, tail) => head + tail).DefaultIfEmpty(0).Max();
 
-    private static int ByHands(BenchProblem problem)
+    private static int ByHands(BenchProblem problem, HandHours hours)
     {
         int least = 0;
         long work = 0;
@@ -27,33 +29,10 @@ internal static class ScheduleBound
             // From here on every job counted has at least this job's rest before it when its hands are through.
             work += problem.Jobs[job].Hands;
             head = Math.Min(head, problem.Heads[job]);
-            least = Math.Max(least, Worked(problem, head, work) + problem.Tails[job] - problem.Jobs[job].Hands);
+            least = Math.Max(least, hours.Worked(head, work) + problem.Tails[job] - problem.Jobs[job].Hands);
         }
 
         return least;
-    }
-
-    /// <summary>When so many hand-minutes can be done, begun no sooner than at a moment.</summary>
-    private static int Worked(BenchProblem problem, int from, long work)
-    {
-        long left = (work + problem.Hands - 1) / problem.Hands;
-        foreach (var (begin, end) in problem.Calendar.Windows())
-        {
-            int start = Math.Max(begin, from);
-            if (start >= end)
-            {
-                continue;
-            }
-
-            if (left <= end - start)
-            {
-                return start + (int)left;
-            }
-
-            left -= end - start;
-        }
-
-        return problem.Calendar.Horizon;
     }
 
     private static int ByPress(BenchProblem problem)

@@ -44,6 +44,38 @@ internal sealed class WorkCalendar(ScheduleSettings settings)
         return Horizon;
     }
 
+    /// <summary>The latest start from which work of some length is done within a day's hours by a moment.</summary>
+    /// <param name="moment">Minutes passed.</param>
+    /// <param name="minutes">The length, at most a day's hours.</param>
+    /// <returns>Minutes passed; below zero where there is none.</returns>
+    public int FitBefore(int moment, int minutes)
+    {
+        for (int day = Math.Min(MostDays - 1, (moment / DayLength) + 1); day >= 0; day--)
+        {
+            if (Window(day) is var (from, to) && Math.Min(to, moment) - minutes >= from)
+            {
+                return Math.Min(to, moment) - minutes;
+            }
+        }
+
+        return -1;
+    }
+
+    /// <summary>How long the hours go on after a moment within them; zero where it lies in none.</summary>
+    /// <param name="moment">Minutes passed.</param>
+    public int Left(int moment)
+    {
+        for (int day = Math.Max(0, (moment / DayLength) - 2); day <= (moment / DayLength) + 1 && day < MostDays; day++)
+        {
+            if (Window(day) is var (from, to) && from <= moment && moment < to)
+            {
+                return to - moment;
+            }
+        }
+
+        return 0;
+    }
+
     /// <summary>Minutes passed up to a time of the clocks; a time they skip is moved on by what they skip.</summary>
     /// <param name="day">Days after the first.</param>
     /// <param name="minute">Minute of the day; past 1439 it is the next day's.</param>

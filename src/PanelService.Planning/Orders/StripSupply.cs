@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PanelService.Planning.Measures;
 
 namespace PanelService.Planning.Orders;
@@ -16,6 +17,12 @@ public sealed record StripSupply
 
     /// <summary>Price of one; zero where none is for sale.</summary>
     public Money Price { get; init; }
+
+    /// <summary>Lower prices for larger numbers, counts rising, prices falling.</summary>
+    public ImmutableArray<PriceStep> PriceFrom { get; init; } = [];
+
+    /// <summary>The id of the shop it is bought in; null: none that charges anything.</summary>
+    public string? Shop { get; init; }
 
     /// <summary>How many can be bought; null: any number; 0: none.</summary>
     public int? ForSale { get; init; }

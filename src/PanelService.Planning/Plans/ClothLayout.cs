@@ -51,4 +51,8 @@ public sealed record ClothLayout
 
     /// <summary>Full area of one copy.</summary>
     public Area Area => Width * Length;
+
+    /// <summary>How wide a leftover is without the selvedges it may still have: a remnant's width is all usable.</summary>
+    /// <param name="offcut">A leftover of this cloth.</param>
+    public Length UsableOf(Offcut offcut) => offcut.Width == Width ? offcut.Width - (Selvedge * 2) : offcut.Width;
 }

@@ -34,6 +34,15 @@ public sealed record PanelStrength
     /// <summary>That with a hand on the middle, mm.</summary>
     public required double SagUnderHand { get; init; }
 
+    /// <summary>Sag at the middle under its own weight, held at its four corners alone, mm.</summary>
+    public double CornerSag { get; init; }
+
+    /// <summary>That with a hand on the middle, mm.</summary>
+    public double CornerSagUnderHand { get; init; }
+
+    /// <summary>Which way the face grain runs in it; null: its board bends alike both ways.</summary>
+    public FaceGrain? Grain { get; init; }
+
     /// <summary>What is allowed: the short side over the limit, mm.</summary>
     public required double Allowed { get; init; }
 

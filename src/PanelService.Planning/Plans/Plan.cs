@@ -41,6 +41,9 @@ public sealed record Plan
     /// <summary>What the panels weigh and bear: one a line and board it is cut from.</summary>
     public ImmutableArray<PanelStrength> Strength { get; init; } = [];
 
+    /// <summary>How panels that sag too much could be stiffened, and what that costs; null: none does.</summary>
+    public Stiffening? Stiffening { get; init; }
+
     /// <summary>What batch and pack weigh.</summary>
     public Weights Weights { get; init; } = new(default, default);
 

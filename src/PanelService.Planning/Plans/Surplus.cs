@@ -3,8 +3,8 @@ using PanelService.Planning.Measures;
 namespace PanelService.Planning.Plans;
 
 /// <summary>Goods bought beyond what is cut, because that is cheaper: they go back on the rack whole.</summary>
-/// <param name="Id">The board or cloth.</param>
-/// <param name="SaleUnit">Sheets, steps or rolls.</param>
+/// <param name="Id">The board, cloth or strip.</param>
+/// <param name="SaleUnit">Sheets, steps, rolls or strips.</param>
 /// <param name="Quantity">How many.</param>
 /// <param name="UnitPrice">What one was bought at.</param>
 /// <param name="Reason">Why.</param>

@@ -27,17 +27,29 @@ internal static class StrengthPractice
         Practice("strength.dryLiquid", Number(StripPractice.DryPerMillilitre, "g/mL"), "what is left of adhesive or ground when it has dried"),
         Published("cloth.weight.cotton", Number(StripPractice.Cotton, "g/m²"), "cotton duck number 12: the numbered ducks of ASTM D230"),
         Practice("cloth.weight.linen", Number(StripPractice.Linen, "g/m²"), "a painter's linen"),
-        .. BoardMaterials.All.SelectMany(Board),
+        .. BoardMaterials.All.SelectMany(row => Board(row.Kind, row.Material)),
+        .. Board("plywood.threePlies", BoardMaterials.ThinPlywood),
+        .. Board("plywood.sevenPlies", BoardMaterials.ThickPlywood),
+        .. BoardMaterials.All.Select(row => Practice($"strength.braceFrom.{row.Kind}", new PracticeLength(row.BraceFrom), "sources disagree")),
     ];
 
-    private static IEnumerable<PracticeDefault> Board((string Kind, BoardMaterial Material, Measures.Length BraceFrom) row) =>
-    [
-        new($"board.{row.Kind}.density", Number(row.Material.Density, "kg/m³"), row.Material.Mark, row.Material.Source),
-        new($"board.{row.Kind}.elasticity", Number(row.Material.Elasticity, "MPa"), row.Material.Mark, row.Material.Source),
-        new($"board.{row.Kind}.poisson", Number(row.Material.Poisson, "(ratio)"), SourceMark.FromMemory, "a usual figure, from memory"),
-        new($"board.{row.Kind}.expansion", Number(row.Material.Expansion, "percent"), row.Material.Mark, row.Material.Source),
-        Practice($"strength.braceFrom.{row.Kind}", new PracticeLength(row.BraceFrom), "sources disagree"),
-    ];
+    private static IEnumerable<PracticeDefault> Board(string kind, BoardMaterial material)
+    {
+        yield return new($"board.{kind}.density", Number(material.Density, "kg/m³"), material.Mark, material.Source);
+        yield return new($"board.{kind}.elasticity", Number(material.Elasticity, "MPa"), material.Mark, material.Source);
+        if (material.ElasticityAcross is { } across)
+        {
+            yield return new($"board.{kind}.elasticityAcross", Number(across, "MPa"), material.Mark, material.Source);
+        }
+
+        if (material.Shear is { } shear)
+        {
+            yield return new($"board.{kind}.shear", Number(shear, "MPa"), material.Mark, material.Source);
+        }
+
+        yield return new($"board.{kind}.poisson", Number(material.Poisson, "(ratio)"), SourceMark.FromMemory, "a usual figure, from memory");
+        yield return new($"board.{kind}.expansion", Number(material.Expansion, "percent"), material.Mark, material.Source);
+    }
 
     private static PracticeNumber Number(decimal number, string unit) => new(number, unit);
 

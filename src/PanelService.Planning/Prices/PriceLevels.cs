@@ -25,6 +25,9 @@ internal sealed record PriceLevels(ImmutableArray<PriceStep> Levels, int? Most)
     /// <summary>Of a board.</summary>
     public static PriceLevels Of(BoardSupply board) => Of(board.Price, board.PriceFrom, board.ForSale);
 
+    /// <summary>Of strips of one length.</summary>
+    public static PriceLevels Of(StripSupply strip) => Of(strip.Price, strip.PriceFrom, strip.ForSale);
+
     /// <summary>Of a cloth that is for sale.</summary>
     public static PriceLevels Of(ClothSale sale) => sale switch
     {

@@ -20,11 +20,12 @@ internal sealed record Purchases(Order Order, Batch Batch, ImmutableArray<Surplu
     public static Purchases Of(Order order, BatchChoice choice)
     {
         var batch = choice.Best;
-        var surplus = SheetsBeyond(order, batch).Concat(ClothBeyond(order, batch)).Where(one => one.Quantity > 0).Concat(choice.TopUps);
+        var surplus = SheetsBeyond(order, batch).Concat(ClothBeyond(order, batch)).Concat(StripsBeyond(order, batch)).Where(one => one.Quantity > 0).Concat(choice.TopUps);
         var settled = order with
         {
             Boards = [.. order.Boards.Select(board => board with { Price = PriceLevels.Of(board).Cheapest(CountOf(board, batch)).Price, PriceFrom = [] })],
             Cloths = [.. order.Cloths.Select(cloth => Settled(cloth, batch))],
+            Strips = [.. order.Strips.Select(strip => strip with { Price = PriceLevels.Of(strip).Cheapest(StripPrices.CountOf(strip, batch.Strips.Layouts)).Price, PriceFrom = [] })],
         };
         return new Purchases(settled, OfOrder(settled, batch), [.. surplus]);
     }
@@ -63,6 +64,13 @@ internal sealed record Purchases(Order Order, Batch Batch, ImmutableArray<Surplu
         return new Surplus(cloth.Id, unit, bought.Count - count, bought.Price, SurplusReason.QuantityPrice);
     });
 
+    private static IEnumerable<Surplus> StripsBeyond(Order order, Batch batch) => order.Strips.Select(strip =>
+    {
+        int count = StripPrices.CountOf(strip, batch.Strips.Layouts);
+        var bought = PriceLevels.Of(strip).Cheapest(count);
+        return new Surplus(strip.Id, SaleUnit.Strip, bought.Count - count, bought.Price, SurplusReason.QuantityPrice);
+    });
+
     private static ClothSupply Settled(ClothSupply cloth, Batch batch)
     {
         if (cloth.Sale is not { } sale)
@@ -86,6 +94,7 @@ internal sealed record Purchases(Order Order, Batch Batch, ImmutableArray<Surplu
     {
         Boards = batch.Boards with { Patterns = [.. batch.Boards.Patterns.Select(pattern => pattern with { Stock = OfOrder(order, pattern.Stock) })] },
         Cloth = batch.Cloth with { Patterns = [.. batch.Cloth.Patterns.Select(pattern => pattern with { Stock = ClothPrices.OfOrder(order, pattern.Stock) })] },
+        Strips = batch.Strips with { Layouts = [.. batch.Strips.Layouts.Select(layout => layout with { Strip = order.Strips.First(strip => strip.Id == layout.Strip.Id) })] },
     };
 
     private static BoardStock OfOrder(Order order, BoardStock stock) =>

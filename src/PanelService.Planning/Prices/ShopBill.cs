@@ -42,7 +42,9 @@ internal static class ShopBill
         var cloth = order.Cloths.Where(cloth => cloth.Shop == shop.Id && cloth.Sale is not null)
             .Select(cloth => PriceLevels.Of(cloth.Sale!).Cheapest(ClothPrices.CountOf(cloth, batch.Cloth.Patterns)).Cost);
         var liquids = batch.Liquids.Uses.Where(use => use.Liquid.Shop == shop.Id).Select(use => use.BoughtCost);
-        return boards.Concat(cloth).Concat(liquids).Aggregate(Money.Zero, (sum, cost) => sum + cost);
+        var strips = order.Strips.Where(strip => strip.Shop == shop.Id)
+            .Select(strip => PriceLevels.Of(strip).Cheapest(StripPrices.CountOf(strip, batch.Strips.Layouts)).Cost);
+        return boards.Concat(cloth).Concat(liquids).Concat(strips).Aggregate(Money.Zero, (sum, cost) => sum + cost);
     }
 
     // Only goods of one price, whatever the number: more of the others would change what those cut cost.
@@ -59,6 +61,8 @@ internal static class ShopBill
                 levels.Lowest,
                 levels.Most - ClothPrices.CountOf(cloth, batch.Cloth.Patterns));
         });
-        return [.. boards.Concat(cloth).Where(item => item.Price > Money.Zero && item.Most is null or > 0)];
+        var strips = order.Strips.Where(strip => strip.Shop == shop.Id && strip.PriceFrom.IsEmpty)
+            .Select(strip => new TopUpItem(strip.Id, SaleUnit.Strip, strip.Price, strip.ForSale - StripPrices.CountOf(strip, batch.Strips.Layouts)));
+        return [.. boards.Concat(cloth).Concat(strips).Where(item => item.Price > Money.Zero && item.Most is null or > 0)];
     }
 }

@@ -27,6 +27,7 @@ internal static class ShopGoods
             Cloths = [.. order.Cloths.Select(cloth => IsClosed(cloth.Shop) ? cloth with { Sale = null } : cloth)],
             Adhesives = [.. order.Adhesives.Select(liquid => IsClosed(liquid.Shop) ? liquid with { Containers = [] } : liquid)],
             Primers = [.. order.Primers.Select(liquid => IsClosed(liquid.Shop) ? liquid with { Containers = [] } : liquid)],
+            Strips = [.. order.Strips.Select(strip => IsClosed(strip.Shop) ? strip with { ForSale = 0, PriceFrom = [] } : strip)],
         };
     }
 
@@ -46,6 +47,7 @@ internal static class ShopGoods
             Cloths = [.. order.Cloths.Select(cloth => IsFree(cloth.Shop) ? cloth with { Sale = ForNothing(cloth.Sale) } : cloth)],
             Adhesives = Liquids(order.Adhesives),
             Primers = Liquids(order.Primers),
+            Strips = [.. order.Strips.Select(strip => IsFree(strip.Shop) ? strip with { Price = Money.Zero, PriceFrom = [] } : strip)],
         };
     }
 
@@ -93,7 +95,8 @@ internal static class ShopGoods
             .Concat(order.Cloths.Where(cloth => cloth.Shop == shop.Id && cloth.Sale is not null).SelectMany(cloth => All(PriceLevels.Of(cloth.Sale!))))
             .Concat(order.Adhesives.Concat(order.Primers).Where(liquid => liquid.Shop == shop.Id)
                 .SelectMany(liquid => liquid.Containers)
-                .SelectMany(container => All(PriceLevels.Of(container.Price, container.PriceFrom, most: null))));
+                .SelectMany(container => All(PriceLevels.Of(container.Price, container.PriceFrom, most: null))))
+            .Concat(order.Strips.Where(strip => strip.Shop == shop.Id && strip.ForSale != 0).SelectMany(strip => All(PriceLevels.Of(strip))));
 
     private static IEnumerable<Money> All(PriceLevels levels) => levels.Levels.Select(level => level.Price);
 }

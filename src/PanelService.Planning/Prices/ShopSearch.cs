@@ -15,6 +15,7 @@ using PanelService.Planning.Liquids;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Refusals;
+using PanelService.Planning.Strips;
 
 namespace PanelService.Planning.Prices;
 
@@ -172,7 +173,7 @@ internal sealed class ShopSearch
         return least;
     }
 
-    /// <summary>What boards and cloth can cost at the least is said of all goods there are, not of these shops' alone.</summary>
+    /// <summary>What boards, cloth and strips can cost at the least is said of all goods there are, not of these shops' alone.</summary>
     private BatchChoice WithBoundsOfAllShops(BatchChoice choice)
     {
         if (ReferenceEquals(choice.Best, _open.Best))
@@ -183,10 +184,12 @@ internal sealed class ShopSearch
         var made = choice.Best.Made;
         var boards = BoardPlanner.Plan(_order, made, ready: [], _search).Outcome;
         var cloth = ClothPlanner.Plan(_order, made, ready: [], _search).Outcome;
+        var strips = StripPlanner.Plan(_order, made, _search.Cancellation).Outcome;
         return choice with
         {
             Best = choice.Best with
             {
+                Strips = choice.Best.Strips with { Outcome = choice.Best.Strips.Outcome.BoundedBy(strips) },
                 Boards = choice.Best.Boards with { Outcome = choice.Best.Boards.Outcome.BoundedBy(boards) },
                 Cloth = choice.Best.Cloth with { Outcome = choice.Best.Cloth.Outcome.BoundedBy(cloth) },
             },

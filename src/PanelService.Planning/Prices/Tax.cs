@@ -41,7 +41,7 @@ internal static class Tax
             })],
             Adhesives = Liquids(order.Adhesives),
             Primers = Liquids(order.Primers),
-            Strips = [.. order.Strips.Select(strip => strip with { Price = With(strip.Price) })],
+            Strips = [.. order.Strips.Select(strip => strip with { Price = With(strip.Price), PriceFrom = Steps(strip.PriceFrom) })],
             Consumables = [.. order.Consumables.Select(one => one with { Price = With(one.Price) })],
             Tools = [.. order.Tools.Select(tool => tool with { Price = With(tool.Price) })],
             Shops = [.. order.Shops.Select(shop => shop with { Charge = With(shop.Charge) })],
@@ -76,7 +76,7 @@ internal static class Tax
         SaleUnit.Container => order.Adhesives.Concat(order.Primers).Where(liquid => liquid.Id == purchase.Id)
             .SelectMany(liquid => liquid.Containers)
             .SelectMany(container => All(PriceLevels.Of(container.Price, container.PriceFrom, most: null))),
-        SaleUnit.Strip => order.Strips.Where(strip => strip.Id == purchase.Id).Select(strip => strip.Price),
+        SaleUnit.Strip => order.Strips.Where(strip => strip.Id == purchase.Id).SelectMany(strip => All(PriceLevels.Of(strip))),
         SaleUnit.Delivery => order.Shops.Where(shop => shop.Id == purchase.Id).Select(shop => shop.Charge),
         _ => order.Panels.Where(line => line.Mark == purchase.Id).Select(line => line.ShopPrice ?? Money.Zero),
     };

@@ -39,7 +39,7 @@ internal static class CradleDesign
         }
 
         int bars = 2;
-        while (bars < MostBars && BayLength(rail, bars + 1, settings) >= settings.StripWidth && !Holds(rail, bar, bars, board, settings))
+        while (bars < MostBars && BayLength(rail, bars + 1, settings) >= settings.StripWidth && !Holds((rail, bar), bars, size.Height >= size.Width, board, settings))
         {
             bars++;
         }
@@ -58,15 +58,17 @@ internal static class CradleDesign
     private static Length BayLength(Length rail, int bars, StrengthSettings settings) =>
         Length.FromSteps((rail.Steps - (settings.StripWidth.Steps * bars)) / (bars - 1));
 
-    private static bool Holds(Length rail, Length bar, int bars, BoardSupply board, StrengthSettings settings)
+    // Bays lie one after the other along the panel's longer side.
+    private static bool Holds((Length Rail, Length Bar) lengths, int bars, bool isTall, BoardSupply board, StrengthSettings settings)
     {
+        var (rail, bar) = lengths;
         var bay = BayLength(rail, bars, settings);
         if (bay <= Length.Zero)
         {
             return true;
         }
 
-        var plate = LoadedPlate.Of((Metres(bay), Metres(bar)), BoardMaterials.Of(board), covering: 0, settings);
+        var plate = LoadedPlate.Of(isTall ? (Metres(bar), Metres(bay)) : (Metres(bay), Metres(bar)), board, covering: 0, settings);
         return plate.SagUnderHand(Metres(board.Thickness)) <= plate.Short / (double)settings.Limit;
     }
 

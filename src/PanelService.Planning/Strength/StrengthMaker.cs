@@ -53,7 +53,7 @@ internal static class StrengthMaker
         var (board, settings) = (cut.Board, order.Strength);
         var material = BoardMaterials.Of(board);
         var size = new CutSize(panel.CutWidth, panel.CutHeight);
-        var plate = LoadedPlate.Of((Metres(size.Width), Metres(size.Height)), material, covering, settings);
+        var plate = LoadedPlate.Of((Metres(size.Width), Metres(size.Height)), board, covering, settings);
         double thickness = Metres(board.Thickness);
         double sag = plate.SagUnderHand(thickness);
         double growth = WoodMoisture.Growth(
@@ -73,6 +73,9 @@ internal static class StrengthMaker
             Weight = boardWeight + Covering(size, covering) + (panel.Line.Cradle ? StripWeight(cradle, settings) : default),
             Sag = Millimetres(plate.OwnSag(thickness)),
             SagUnderHand = Millimetres(sag),
+            CornerSag = Millimetres(plate.CornerSag(thickness)),
+            CornerSagUnderHand = Millimetres(plate.CornerSagUnderHand(thickness)),
+            Grain = material.ElasticityAcross is null ? null : plate.Grain,
             Allowed = Millimetres(plate.Short / (double)settings.Limit),
             WithinTheory = sag <= thickness / 2,
             Bow = Millimetres(MoistureBow.Of(plate.Long, thickness, Math.Abs(OneSided(material, settings)))),

@@ -9,6 +9,8 @@ using PanelService.Cutting;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Plans;
+using PanelService.Planning.Prices;
+using PanelService.Planning.Sizes;
 using PanelService.Planning.Strength;
 
 namespace PanelService.Planning.Strips;
@@ -27,10 +29,22 @@ internal static class StripPlanner
         var wanted = Wanted(order, made);
         if (wanted.IsEmpty || order.Strips.IsEmpty)
         {
-            return StripPlan.None with { Warnings = [.. Warnings(order, made, wanted)] };
+            return StripPlan.None(order.Panels.Length) with { Warnings = [.. Warnings(order, made, wanted)] };
         }
 
-        var stocks = StocksOf(order);
+        var plan = StripPrices.Vary(order)
+            ? StripPrices.Cheapest(order, stocks => Run(order, stocks, wanted, cancellation), cancellation)
+            : Run(order, StripStock.AllOf(order), wanted, cancellation);
+        return plan with { Warnings = [.. Warnings(order, made, wanted)] };
+    }
+
+    private static StripPlan Run(Order order, ImmutableArray<StripStock> stocks, ImmutableArray<WantedStrip> wanted, CancellationToken cancellation)
+    {
+        // With nothing to cut from, everything is missing: the engine wants at least one stock.
+        if (stocks.IsEmpty)
+        {
+            return StripPlan.None(order.Panels.Length) with { Outcome = CutOutcome.Nothing(order.Panels.Length) with { Missing = MissingOf(order, wanted, [.. wanted.Select(piece => piece.Count)]) } };
+        }
 
         var turning = Enumerable.Repeat(Turning.Upright, stocks.Length).ToImmutableArray();
         var problem = new CuttingProblem(
@@ -46,17 +60,6 @@ internal static class StripPlanner
            where order.Panels[line].Cradle && made[line] > 0
            from strip in CradleDesign.Of(order, order.Panels[line])?.Strips ?? []
            select new WantedStrip(line, strip.Length, checked(strip.Count * made[line])),
-    ];
-
-    private static ImmutableArray<StripStock> StocksOf(Order order) =>
-    [
-        .. order.Strips
-            .SelectMany(strip => new[]
-            {
-                new StripStock(strip, Source.OnHand, strip.Value, strip.OnHand),
-                new StripStock(strip, Source.Bought, strip.Price, strip.ForSale),
-            })
-            .Where(stock => stock.Limit is null or > 0),
     ];
 
     private static IEnumerable<Warning> Warnings(Order order, ImmutableArray<int> made, ImmutableArray<WantedStrip> wanted)
@@ -79,22 +82,32 @@ internal static class StripPlanner
     private static StripPlan Read(
         Order order, ImmutableArray<StripStock> stocks, ImmutableArray<WantedStrip> wanted, CuttingResult result)
     {
-        var missing = new int[order.Panels.Length];
-        foreach (var (piece, count) in wanted.Zip(result.Missing))
-        {
-            missing[piece.Line] += count;
-        }
-
         var layouts = result.Patterns
             .Select(use => (use.Stock, use.Copies, Pieces: PiecesOf(use.Block).Order().ToArray()))
-            .GroupBy(use => (use.Stock, Pieces: string.Join(',', use.Pieces)))
-            .Select(group => (group.Key.Stock, Copies: group.Sum(use => use.Copies), group.First().Pieces))
+            .GroupBy(use => (First: FirstLike(stocks, use.Stock), Pieces: string.Join(',', use.Pieces)))
+            .Select(group => (Stock: group.Key.First, Copies: group.Sum(use => use.Copies), group.First().Pieces))
             .OrderBy(use => use.Stock)
             .Select((use, i) => Lay(order, (stocks[use.Stock], i + 1, use.Copies), [.. use.Pieces.Select(piece => wanted[piece])]));
-        return new StripPlan([.. layouts], new Money(result.Spent), new Money(result.LeastPossible), [.. missing], [.. Warnings(order, [.. order.Panels.Select(line => line.Wanted)], wanted)])
+        var outcome = new CutOutcome(new Money(result.Spent), new Money(result.LeastPossible), MissingOf(order, wanted, result.Missing), [.. new int[order.Panels.Length]])
         {
             StoppedEarly = result.StoppedEarly,
         };
+        return new StripPlan([.. layouts], outcome, []);
+    }
+
+    // Strips partly paid for stand there twice; cut, they are alike.
+    private static int FirstLike(ImmutableArray<StripStock> stocks, int stock) => Enumerable.Range(0, stocks.Length)
+        .First(i => stocks[i].Strip.Id == stocks[stock].Strip.Id && stocks[i].Source == stocks[stock].Source);
+
+    private static ImmutableArray<int> MissingOf(Order order, ImmutableArray<WantedStrip> wanted, ImmutableArray<int> missing)
+    {
+        var perLine = new int[order.Panels.Length];
+        foreach (var (piece, count) in wanted.Zip(missing))
+        {
+            perLine[piece.Line] += count;
+        }
+
+        return [.. perLine];
     }
 
     private static IEnumerable<int> PiecesOf(Block block) => block switch
@@ -127,8 +140,6 @@ internal static class StripPlanner
             RestKept = rest >= order.Strength.SmallestStrip,
         };
     }
-
-    private sealed record StripStock(StripSupply Strip, Source Source, Money Price, int? Limit);
 
     private sealed record WantedStrip(int Line, Length Length, int Count);
 }

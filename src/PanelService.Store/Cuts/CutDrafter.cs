@@ -25,7 +25,7 @@ internal sealed class CutDrafter(FinishedPlan finished, Spoilage spoilage)
     internal CutDraft Draft() => new(
         [.. DeclaredBoards(), .. DeclaredRemnants(), .. DeclaredLiquids(), .. DeclaredStrips()],
         [.. TakenBoards(), .. TakenRemnants(), .. TakenLiquids(), .. TakenStrips()],
-        [.. KeptBoards(), .. BeyondBoards(), .. KeptCloth(), .. BeyondCloth(), .. LeftLiquids(), .. KeptStrips()],
+        [.. KeptBoards(), .. BeyondBoards(), .. KeptCloth(), .. BeyondCloth(), .. LeftLiquids(), .. KeptStrips(), .. BeyondStrips()],
         [.. FinishedPanels()]);
 
     private IEnumerable<Declaration> DeclaredBoards() =>
@@ -120,11 +120,17 @@ internal sealed class CutDrafter(FinishedPlan finished, Spoilage spoilage)
             ? Heap(StockSort.Remnant, GoodOf(cloth, usable, length.Step * surplus.Quantity), 1, surplus.Cost)
             : Heap(StockSort.Remnant, GoodOf(cloth, usable, ((SaleByRoll)cloth.Sale!).Length), surplus.Quantity, surplus.UnitPrice);
 
+    private IEnumerable<StockDraft> BeyondStrips() =>
+        from surplus in _plan.Surplus
+        where surplus.SaleUnit == SaleUnit.Strip
+        let strip = _order.Strips.First(strip => strip.Id == surplus.Id)
+        select Heap(StockSort.Strip, GoodOf(strip, strip.Length), surplus.Quantity, surplus.UnitPrice);
+
     private IEnumerable<StockDraft> KeptCloth() =>
         from layout in _plan.Cloth
         from offcut in layout.Offcuts
         where offcut.Kept
-        group layout.Copies by (layout.Cloth.Id, Width: Usable(layout, offcut), offcut.Height, Value: Share(layout.CostEach, offcut.Area, layout.Area)) into alike
+        group layout.Copies by (layout.Cloth.Id, Width: layout.UsableOf(offcut), offcut.Height, Value: Share(layout.CostEach, offcut.Area, layout.Area)) into alike
         where alike.Key.Width > Length.Zero
         let cloth = _order.Cloths.First(cloth => cloth.Id == alike.Key.Id)
         select Heap(StockSort.Remnant, GoodOf(cloth, alike.Key.Width, alike.Key.Height), alike.Sum(), alike.Key.Value);
@@ -202,9 +208,6 @@ internal sealed class CutDrafter(FinishedPlan finished, Spoilage spoilage)
     };
 
     // Across the whole width an offcut still has its selvedges; of a remnant all is usable.
-    private static Length Usable(ClothLayout layout, Offcut offcut) =>
-        offcut.Width == layout.Width ? offcut.Width - (layout.Selvedge * 2) : offcut.Width;
-
     private static Money Share(Money cost, Area part, Area whole) => Rounded(cost.Minor * (part.SquareMetres / whole.SquareMetres));
 
     private static Money Rounded(decimal minor) => new((long)Math.Round(minor, MidpointRounding.AwayFromZero));

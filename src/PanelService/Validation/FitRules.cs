@@ -22,7 +22,8 @@ internal sealed class FitRules : AbstractValidator<OrderRequest>
         var named = Shops(order.Boards, "Boards", b => b.Shop)
             .Concat(Shops(order.Cloths, "Cloths", c => c.Shop))
             .Concat(Shops(order.Adhesives, "Adhesives", a => a.Shop))
-            .Concat(Shops(order.Primers, "Primers", p => p.Shop));
+            .Concat(Shops(order.Primers, "Primers", p => p.Shop))
+            .Concat(Shops(order.Strips, "Strips", s => s.Shop));
         foreach ((string path, string shop) in named.Where(one => !(order.Shops ?? []).Any(shop => shop?.Id == one.Shop)))
         {
             context.AddFailure(path, $"The order has no shop with the id \"{shop}\".");

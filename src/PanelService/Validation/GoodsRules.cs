@@ -39,6 +39,8 @@ internal sealed class BoardShapeRules : AbstractValidator<BoardRequest>
         RuleFor(b => b.EdgeTrim).Allowance(WireLimits.Side);
         RuleFor(b => b.Density).Amount(50, 5000);
         RuleFor(b => b.Elasticity).Amount(10, 500_000);
+        RuleFor(b => b.ElasticityAcross).Amount(10, 500_000);
+        RuleFor(b => b.Shear).Amount(1, 200_000);
         RuleFor(b => b.Poisson).Amount(0, 0.49m);
         RuleFor(b => b.Expansion).Amount(0, 10);
         RuleFor(b => b.Shop).Word(WireLimits.IdLength);

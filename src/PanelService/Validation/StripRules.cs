@@ -20,5 +20,8 @@ internal sealed class StripRules : AbstractValidator<StripRequest>
         RuleFor(s => s.ForSale).Count(0, WireLimits.Stock);
         RuleFor(s => s.OnHand).Count(0, WireLimits.Stock);
         RuleFor(s => s.Value).Money();
+        RuleFor(s => s.Shop).Word(WireLimits.IdLength);
+        this.Rising(s => s.Price, s => s.PriceFrom);
+        RuleForEach(s => s.PriceFrom).SetValidator(new PriceStepRules()!);
     }
 }

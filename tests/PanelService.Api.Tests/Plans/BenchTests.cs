@@ -30,6 +30,41 @@ public sealed class BenchTests(PlainHosts hosts) : IClassFixture<PlainHosts>
         Assert.Equal("K", (await client.PlanAsync(Order)).GetProperty("benchPlan").GetProperty("mountLater")[0].GetString());
     }
 
+    // A painter's own figures go before the table's; the grain runs along the height, which is the long side of A.
+    [Fact]
+    public async Task Board_is_computed_with_the_stiffness_the_order_gives_it()
+    {
+        using var host = new TestHost();
+        using HttpClient client = host.CreateClient();
+        const string own = """{ "id": "hb3", "thickness": "1/8", "width": 48, "height": 48, "price": 6.10, "grain": "height", "elasticity": 12000, "elasticityAcross": 2000, "shear": 600, "density": 650 }""";
+
+        JsonElement one = (await client.PlanAsync(Json.With(Order, "boards[0]", own))).GetProperty("strength")[0];
+        JsonElement alike = (await client.PlanAsync(Json.With(Order, "boards[0]", own.Replace("2000,", "12000,", StringComparison.Ordinal)))).GetProperty("strength")[0];
+
+        JsonElement material = one.GetProperty("material");
+        Assert.Equal((650m, 12000m, 2000m, 600m), (Figure(material, "density"), Figure(material, "elasticity"), Figure(material, "elasticityAcross"), Figure(material, "shear")));
+        Assert.Equal("alongLong", one.GetProperty("grain").GetString());
+        Assert.True(Figure(one, "sagUnderHand") > Figure(alike, "sagUnderHand"));
+        Assert.True(Figure(one, "cornerSag") > Figure(one, "sag"));
+
+        static decimal Figure(JsonElement parent, string name) => parent.GetProperty(name).GetDecimal();
+    }
+
+    // Every minute labour is paid for is a minute of a job.
+    [Fact]
+    public async Task Labour_is_the_minutes_of_the_schedule_at_the_price_of_an_hour()
+    {
+        using var host = new TestHost();
+        using HttpClient client = host.CreateClient();
+
+        JsonElement plan = await client.PlanAsync(Json.With(Order, "labour", """{ "perHour": 21.40 }"""));
+
+        decimal minutes = plan.GetProperty("benchPlan").GetProperty("schedule").GetProperty("jobs").EnumerateArray().Sum(job => job.GetProperty("minutes").GetDecimal());
+        decimal labour = plan.GetProperty("cost").GetProperty("panels").EnumerateArray().Sum(line => line.GetProperty("labour").GetDecimal());
+        Assert.True(minutes > 0);
+        Assert.Equal(Math.Round(21.40m * minutes / 60, 2, MidpointRounding.AwayFromZero), labour);
+    }
+
     [Fact]
     public async Task Bench_of_what_was_left_for_later_is_its_gluing_and_pressing_alone()
     {

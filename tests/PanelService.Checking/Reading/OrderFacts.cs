@@ -41,7 +41,8 @@ internal sealed record OrderFacts
 
     public required long Overheads { get; init; }
 
-    public required bool PaysLabour { get; init; }
+    /// <summary>What an hour of work counts as.</summary>
+    public required long LabourPerHour { get; init; }
 
     public required IReadOnlyList<ShopFacts> Shops { get; init; }
 
@@ -180,7 +181,12 @@ internal sealed record ConsumableFacts(string Per, long Price, decimal Lasts);
 internal sealed record ToolFacts(long Price, long SpreadOver);
 
 /// <summary>Strips of one length.</summary>
-internal sealed record StripGoodFacts(string Id, long Length, long? Price, long? ForSale, long OnHand, long Value);
+internal sealed record StripGoodFacts(string Id, long Length, long? Price, long? ForSale, long OnHand, long Value)
+{
+    public PriceListFacts Prices { get; init; } = PriceListFacts.None;
+
+    public string? Shop { get; init; }
+}
 
 /// <summary>How cradles are made.</summary>
 internal sealed record CradleFacts(long Width, long Inset, long SmallestKept);

@@ -62,7 +62,7 @@ internal static class OrderReader
                 one.Text("per")!, units.TaxedMoney(one.GetProperty("price")), one.GetProperty("lasts").GetDecimal()))],
             Tools = [.. order.List("tools").Select(one => new ToolFacts(
                 units.TaxedMoney(one.GetProperty("price")), one.GetProperty("spreadOver").GetInt64()))],
-            PaysLabour = order.Field("labour")?.Field("perHour") is { } pay && pay.GetDecimal() > 0,
+            LabourPerHour = order.Field("labour")?.Field("perHour") is { } pay ? units.Money(pay) : 0,
         };
 
         return order.Field("budget") is { } budget ? WithBudget(facts, order, plan, units.Money(budget)) : facts;
@@ -219,7 +219,11 @@ internal static class OrderReader
         strip.Field("price") is { } price ? units.TaxedMoney(price) : null,
         strip.Field("forSale")?.GetInt64(),
         strip.Count("onHand", 0),
-        strip.Field("value") is { } value ? units.Money(value) : 0);
+        strip.Field("value") is { } value ? units.Money(value) : 0)
+    {
+        Prices = strip.Field("price") is null ? PriceListFacts.None : Prices(strip, units),
+        Shop = strip.Text("shop"),
+    };
 
     private static ClothFacts Cloth(JsonElement cloth, Units units) => new(
         cloth.GetProperty("id").GetString()!,

@@ -72,14 +72,21 @@ internal sealed record StripFacts(
     public string Where => $"strip {Number}";
 }
 
-/// <summary>The bench: stacks and jobs, and the end told with its bound; no jobs where no schedule is told.</summary>
+/// <summary>The bench: stacks and jobs, and the end told with its bound; no jobs where no schedule is told. Minutes are hands-on: of one panel by its steps, and of a whole line.</summary>
 internal sealed record BenchFacts(
-    IReadOnlyList<IReadOnlyList<(string Mark, long Count)>> Stacks, IReadOnlyList<JobFacts> Jobs, (long Finish, long Least, bool Proven)? Proof);
+    IReadOnlyList<IReadOnlyList<(string Mark, long Count)>> Stacks, IReadOnlyList<JobFacts> Jobs, (long Finish, long Least, bool Proven)? Proof)
+{
+    public required IReadOnlyDictionary<string, decimal> MinutesEach { get; init; }
+
+    public required IReadOnlyDictionary<string, decimal> HandsOn { get; init; }
+}
 
 /// <summary>A job; times in minutes passed since midnight of the first day.</summary>
 internal sealed record JobFacts(
     int Number, string Task, long Start, long Hands, long Wait, bool Press, int? Stack, IReadOnlyList<int> After, IReadOnlyList<int> AfterHands, IReadOnlyList<(string Mark, long Count)> Panels)
 {
+    public decimal Minutes { get; init; }
+
     public long Until => Start + Hands + Wait;
 }
 

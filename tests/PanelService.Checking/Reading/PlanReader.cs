@@ -146,7 +146,13 @@ internal sealed class PlanReader(Units units, long sawKerf)
         [.. (bench.Field("schedule")?.List("jobs") ?? []).Select(Job)],
         bench.Field("scheduleProof") is { } proof
             ? (proof.GetProperty("finish").GetInt64(), proof.GetProperty("leastPossible").GetInt64(), proof.GetProperty("proven").GetBoolean())
-            : null);
+            : null)
+    {
+        MinutesEach = bench.GetProperty("steps").EnumerateArray().ToDictionary(
+            line => line.GetProperty("mark").GetString()!, line => line.GetProperty("steps").EnumerateArray().Sum(step => step.GetProperty("minutes").GetDecimal())),
+        HandsOn = bench.GetProperty("handsOn").EnumerateArray().ToDictionary(
+            line => line.GetProperty("mark").GetString()!, line => line.GetProperty("minutes").GetDecimal()),
+    };
 
     private static (string Mark, long Count)[] Counts(JsonElement parent) =>
         [.. parent.GetProperty("panels").EnumerateArray().Select(part => (part.GetProperty("mark").GetString()!, part.GetProperty("count").GetInt64()))];
@@ -161,7 +167,10 @@ internal sealed class PlanReader(Units units, long sawKerf)
         job.Field("stack")?.GetInt32(),
         [.. job.GetProperty("after").EnumerateArray().Select(one => one.GetInt32())],
         [.. job.GetProperty("afterHands").EnumerateArray().Select(one => one.GetInt32())],
-        Counts(job));
+        Counts(job))
+    {
+        Minutes = job.GetProperty("minutes").GetDecimal(),
+    };
 
     private LiquidUseFacts Liquid(JsonElement liquid) => new(
         liquid.GetProperty("id").GetString()!,

@@ -41,13 +41,13 @@ internal static class Goods
         plan.Surplus.Where(one => units.Contains(one.SaleUnit)).Sum(one => one.Cost);
 
     /// <summary>What one copy of a strip costs.</summary>
-    public static long Each(OrderFacts order, StripFacts strip) => order.Strips.TryGetValue(strip.Strip, out var good)
-        ? strip.OnHand ? good.Value : good.Price ?? 0
+    public static long Each(OrderFacts order, PlanFacts plan, StripFacts strip) => order.Strips.TryGetValue(strip.Strip, out var good)
+        ? strip.OnHand ? good.Value : good.Prices.At(plan.Listed(good.Id, "strip"))
         : 0;
 
     /// <summary>All strips, or only those on hand, or only those bought.</summary>
     public static long Strips(OrderFacts order, PlanFacts plan, bool? onHand) => plan.Strips
-        .Where(strip => onHand is null || strip.OnHand == onHand).Sum(strip => strip.Copies * Each(order, strip));
+        .Where(strip => onHand is null || strip.OnHand == onHand).Sum(strip => strip.Copies * Each(order, plan, strip));
 
     /// <summary>Value of the on-hand goods used, least and most: a liquid's share may be rounded either way.</summary>
     public static (long Least, long Most) OnHandUsed(OrderFacts order, PlanFacts plan)

@@ -23,7 +23,7 @@ internal static class MoneyRule
         }
 
         CheckSaved(plan.Cost, findings);
-        return findings.All.Concat(SharesRule.Check(order, plan)).Concat(WearRule.Check(order, plan)).Concat(ShopRule.Check(order, plan)).Concat(BudgetRule.Check(order, plan));
+        return findings.All.Concat(SharesRule.Check(order, plan)).Concat(WearRule.Check(order, plan)).Concat(ShopRule.Check(order, plan)).Concat(LabourRule.Check(order, plan)).Concat(BudgetRule.Check(order, plan));
     }
 
     private static long Sum(PlanFacts plan, params string[] parts) =>
@@ -43,7 +43,7 @@ internal static class MoneyRule
     private static void CheckWholes(OrderFacts order, PlanFacts plan, Findings findings)
     {
         findings.Expect(Sum(plan, "overheads") == order.Overheads, "cost", $"overheads {Sum(plan, "overheads")} instead of {order.Overheads}");
-        findings.Expect(order.PaysLabour || Sum(plan, "labour") == 0, "cost", $"labour counts where none is paid");
+        findings.Expect(order.LabourPerHour > 0 || Sum(plan, "labour") == 0, "cost", $"labour counts where none is paid");
         foreach (var line in plan.Cost.Panels)
         {
             long ready = (plan.Panel(line.Mark)?.Bought ?? 0) * (order.Line(line.Mark)?.ShopPrice ?? 0);

@@ -21,7 +21,7 @@ internal static class ProofRule
         if (plan.StripProof is { } strips)
         {
             CheckOne("stripProof", strips, findings);
-            long spent = Goods.Strips(order, plan, onHand: null);
+            long spent = Goods.Strips(order, plan, onHand: null) + Goods.Beyond(plan, "strip");
             findings.Expect(strips.Spent == spent, "stripProof", $"spent {strips.Spent}, but the strips cost {spent}");
         }
 

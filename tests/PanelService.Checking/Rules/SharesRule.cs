@@ -14,7 +14,7 @@ internal static class SharesRule
         var findings = new Findings(Rule.Money);
         Layout[] boards = [.. plan.Sheets.Select(sheet => new Layout(sheet.Copies, Goods.Each(order, plan, sheet), sheet.Box, sheet.Pieces, sheet.Offcuts))];
         Layout[] cloths = [.. plan.Cloth.Select(cloth => new Layout(cloth.Copies, Goods.Each(order, plan, cloth), cloth.Box, cloth.Pieces, cloth.Offcuts))];
-        Layout[] strips = [.. plan.Strips.Select(strip => AsLayout(order, strip))];
+        Layout[] strips = [.. plan.Strips.Select(strip => AsLayout(order, plan, strip))];
         decimal back = boards.Concat(cloths).Concat(strips).Sum(layout => layout.Kept) + plan.Liquids.Sum(LeftOfPool)
             + plan.Surplus.Sum(one => one.Cost);
         decimal rounding = boards.Length + cloths.Length + strips.Length + plan.Liquids.Count + 1;
@@ -33,9 +33,9 @@ internal static class SharesRule
     }
 
     // A strip is as wide everywhere: a step wide will do.
-    private static Layout AsLayout(OrderFacts order, StripFacts strip) => new(
+    private static Layout AsLayout(OrderFacts order, PlanFacts plan, StripFacts strip) => new(
         strip.Copies,
-        Goods.Each(order, strip),
+        Goods.Each(order, plan, strip),
         new Box(0, 0, strip.Length, 1),
         [.. strip.Pieces.Select(piece => new PieceFacts(piece.Mark, new Box(piece.At, 0, piece.Length, 1), false))],
         [new OffcutFacts(new Box(strip.Length - strip.Rest, 0, strip.Rest, 1), strip.Kept)]);

@@ -21,6 +21,11 @@ internal static class ShopRule
             CheckCount(plan, (cloth.Id, cloth.Sale!.Unit), cloth.Sale.Prices, cloth.Sale.Limit, findings);
         }
 
+        foreach (var strip in order.Strips.Values.Where(strip => strip.Prices.Levels.Count > 0))
+        {
+            CheckCount(plan, (strip.Id, "strip"), strip.Prices, strip.ForSale, findings);
+        }
+
         foreach (var shop in order.Shops)
         {
             CheckShop(order, plan, shop, findings);
@@ -69,6 +74,7 @@ internal static class ShopRule
         "sheet" => order.Boards.GetValueOrDefault(id)?.Shop,
         "step" or "roll" => order.Cloths.GetValueOrDefault(id)?.Shop,
         "container" => (order.Adhesives.GetValueOrDefault(id) ?? order.Primers.GetValueOrDefault(id))?.Shop,
+        "strip" => order.Strips.GetValueOrDefault(id)?.Shop,
         _ => null,
     };
 

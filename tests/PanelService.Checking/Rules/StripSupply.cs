@@ -60,7 +60,9 @@ internal static class StripSupply
         long listed = plan.Buy.Where(buy => buy.SaleUnit == "strip" && buy.Id == good.Id).Sum(buy => buy.Quantity);
         findings.Expect(onHand <= good.OnHand, where, $"{onHand} used of {good.OnHand} on hand");
         findings.Expect(bought <= (good.ForSale ?? (good.Price is null ? 0 : long.MaxValue)), where, $"{bought} bought of {good.ForSale} for sale");
-        findings.Expect(listed == bought, where, $"{listed} on the shopping list for {bought} bought");
+        long beyond = plan.Beyond(good.Id, "strip");
+        findings.Expect(listed == bought + beyond, where, $"{listed} on the shopping list for {bought} cut and {beyond} beyond");
+        findings.Expect(listed <= (good.ForSale ?? long.MaxValue), where, $"{listed} on the shopping list of {good.ForSale} for sale");
     }
 
     private static void CheckCradle(OrderFacts order, PlanFacts plan, LineFacts line, Findings findings)

@@ -78,7 +78,7 @@ internal static class SupplyRule
             {
                 "sheet" => [order.Boards.GetValueOrDefault(buy.Id)?.Prices.At(buy.Quantity)],
                 "step" or "roll" => [order.Cloths.GetValueOrDefault(buy.Id)?.Sale?.Prices.At(buy.Quantity)],
-                "strip" => [order.Strips.GetValueOrDefault(buy.Id)?.Price],
+                "strip" => [order.Strips.GetValueOrDefault(buy.Id)?.Prices.At(buy.Quantity)],
                 "panel" => [order.Line(buy.Id)?.ShopPrice],
                 "delivery" => [.. order.Shops.Where(shop => shop.Id == buy.Id).Select(shop => (long?)shop.Charge)],
                 "container" => [.. order.Adhesives.Values.Concat(order.Primers.Values)

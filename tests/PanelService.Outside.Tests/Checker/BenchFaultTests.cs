@@ -17,6 +17,16 @@ public sealed class BenchFaultTests(Service service) : IClassFixture<Service>
           "bench": { "pressSpaces": 1, "stackHeight": 4 } }
         """;
 
+    private static readonly string Paid = Order.Replace("\"effort\"", "\"labour\": { \"perHour\": 31.70 }, \"effort\"", StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("benchPlan.handsOn.0.minutes", "1")]
+    [InlineData("benchPlan.steps.0.steps.0.minutes", "99")]
+    [InlineData("benchPlan.schedule.jobs.1.minutes", "7")]
+    [InlineData("cost.panels.0.labour", "1.00")]
+    public async Task Labour_that_is_not_the_schedules_is_found(string path, string value) =>
+        Assert.Contains(Rule.Money, (await Falsified(Paid, path, value)).Select(violation => violation.Rule));
+
     [Theory]
     [InlineData("benchPlan.stacks.0.panels.0.count", "1")]
     [InlineData("benchPlan.stacks.0.panels.0.mark", "\"A\"")]
@@ -27,17 +37,20 @@ public sealed class BenchFaultTests(Service service) : IClassFixture<Service>
     [InlineData("benchPlan.scheduleProof.finish", "1")]
     [InlineData("benchPlan.scheduleProof.leastPossible", "999999")]
     [InlineData("benchPlan.scheduleProof.proven", "null")]
-    public async Task Fault_put_into_a_bench_is_found(string path, string value)
+    public async Task Fault_put_into_a_bench_is_found(string path, string value) =>
+        Assert.Contains(Rule.Bench, (await Falsified(Order, path, value)).Select(violation => violation.Rule));
+
+    private async Task<IEnumerable<Violation>> Falsified(string order, string path, string value)
     {
-        var (status, body) = await service.Plan(Order);
+        var (status, body) = await service.Plan(order);
         Assert.Equal(HttpStatusCode.Created, status);
-        Assert.Empty(PlanChecker.Check(Order, body));
+        Assert.Empty(PlanChecker.Check(order, body));
 
         var root = JsonNode.Parse(body)!;
         string[] steps = path.Split('.');
         var parent = steps[..^1].Aggregate(root, (at, step) => int.TryParse(step, out int index) ? at[index]! : at[step]!);
         parent[steps[^1]] = value == "null" ? !parent[steps[^1]]!.GetValue<bool>() : JsonNode.Parse(value);
 
-        Assert.Contains(Rule.Bench, PlanChecker.Check(Order, root.ToJsonString()).Select(violation => violation.Rule));
+        return PlanChecker.Check(order, root.ToJsonString());
     }
 }

@@ -13,7 +13,8 @@ public sealed class StripFaultTests(Service service) : IClassFixture<Service>
           "panels": [ { "mark": "A", "width": 16, "height": 20, "quantity": 3, "thickness": "1/8", "cradle": true },
                       { "mark": "B", "width": 12, "height": 16, "quantity": 2, "cradle": true } ],
           "boards": [ { "id": "hb", "kind": "hardboard", "thickness": "1/8", "width": 48, "height": 96, "price": 14 } ],
-          "strips": [ { "id": "8ft", "length": "8 ft", "price": 4.20 }, { "id": "rest", "length": 40, "forSale": 0, "onHand": 2, "value": 0.30 } ] }
+          "strips": [ { "id": "8ft", "length": "8 ft", "price": 4.20, "priceFrom": [ { "count": 3, "price": 3.90 } ], "shop": "mill" }, { "id": "rest", "length": 40, "forSale": 0, "onHand": 2, "value": 0.30 } ],
+          "shops": [ { "id": "mill", "charge": 2.50, "freeFrom": 200 } ] }
         """;
 
     [Theory]
@@ -23,6 +24,7 @@ public sealed class StripFaultTests(Service service) : IClassFixture<Service>
     [InlineData(Rule.Supply, "strips.0.pieces.0.mark", "\"B\"")]
     [InlineData(Rule.Supply, "strips.0.rest", "1")]
     [InlineData(Rule.Supply, "strips.0.strip", "\"9ft\"")]
+    [InlineData(Rule.Money, "deliveries.0.charge", "0")]
     [InlineData(Rule.Proof, "stripProof.spent", "0.30")]
     [InlineData(Rule.Proof, "stripProof.leastPossible", "99")]
     [InlineData(Rule.Money, "cost.panels.0.strips", "0.01")]

@@ -266,7 +266,7 @@ internal sealed class RandomOrder
             root["bench"] = bench;
         }
 
-        Maybe(root, 20, "labour", () => new JsonObject { ["perHour"] = 0 });
+        Maybe(root, 20, "labour", () => new JsonObject { ["perHour"] = 7 * root["panels"]!.AsArray().Count });
         Maybe(root, 30, "overheads", () => List(Between(1, 3), number => new JsonObject { ["name"] = $"cost {number}", ["cost"] = Money(0, 5000) }));
     }
 
@@ -364,6 +364,7 @@ internal sealed class RandomOrder
     {
         Maybe(root, 20, "tax", () => new JsonObject { ["percent"] = Between(1, 2500) / 100m });
         var priced = root["boards"]!.AsArray().Where(board => board!["forSale"]?.GetValue<int>() is not 0)
+            .Concat((root["strips"]?.AsArray() ?? []).Where(strip => strip!["price"] is not null))
             .Concat((root["cloths"]?.AsArray() ?? []).Select(cloth => cloth!["sale"]))
             .Concat((root["adhesives"]?.AsArray() ?? []).Concat(root["primers"]?.AsArray() ?? []).SelectMany(liquid => liquid!["containers"]!.AsArray()));
         foreach (var good in Chance(Rarely(root, 25)) ? priced : [])
@@ -423,7 +424,7 @@ internal sealed class RandomOrder
             return shop;
         });
         int shops = root["shops"]!.AsArray().Count;
-        foreach (string list in (string[])["boards", "cloths", "adhesives", "primers"])
+        foreach (string list in (string[])["boards", "cloths", "adhesives", "primers", "strips"])
         {
             foreach (var good in root[list]?.AsArray() ?? [])
             {

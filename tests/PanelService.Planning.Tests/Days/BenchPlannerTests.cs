@@ -1,3 +1,4 @@
+using CsCheck;
 using PanelService.Planning.Costing;
 using PanelService.Planning.Days;
 using PanelService.Planning.Measures;
@@ -105,9 +106,40 @@ public sealed class BenchPlannerTests
         var plan = Demo.Planned(Demo.OrderOf(Cloth("A", 8, 10, 7), Demo.Line("B", 8, 10, 5) with { Surface = Surface.Primed, Cradle = true }) with { Primers = [ground] });
         var goods = new Goods(plan.Order, plan.Panels, plan.Sheets, plan.Cloth, plan.Liquids, plan.Strips);
         Assert.Equal(
-            Labour.MinutesByLine(goods).Select(line => (line.Mark, (decimal)line.Minutes)),
+            Labour.MinutesByLine(goods),
             plan.Bench.HandsOn.Select(line => (line.Mark, line.Minutes)));
     }
+
+    // Whatever the batch, every minute that labour pays is a minute of a job, to the quarter.
+    [Fact]
+    public void Labour_is_what_the_schedules_jobs_take() => Gen.Select(
+            Gen.Select(Gen.Int[4, 16], Gen.Int[5, 20], Gen.Int[1, 30], Gen.Enum<Surface>(), Gen.Bool, Gen.Bool).Array[1, 3],
+            Gen.Int[0, 6000],
+            Gen.Int[1, 3],
+            Gen.Int[1, 2])
+        .Sample(
+            (lines, hour, coats, faces) =>
+            {
+                var ground = new LiquidSupply { Id = "ground", Coats = coats, Faces = faces, CoverageArea = Demo.Glue.CoverageArea, CoverageVolume = Demo.Glue.CoverageVolume, Containers = Demo.Glue.Containers };
+                var plan = Demo.Planned(Demo.OrderOf([.. lines.Select((l, i) => Demo.Line($"L{i}", l.Item1, l.Item2, l.Item3) with
+                {
+                    Surface = l.Item4,
+                    Cradle = l.Item5 && l.Item4 != Surface.Loose,
+                    MountLater = l.Item6 && l.Item4 == Surface.Cloth,
+                })]) with
+                {
+                    Boards = [Demo.Hardboard with { Thickness = Demo.Inches(0.1875m) }],
+                    Primers = [ground],
+                    Adhesives = [Demo.Glue with { Faces = faces }],
+                    LabourPerHour = new Money(hour),
+                });
+                decimal minutes = plan.Bench.Jobs.Sum(job => job.Job.Minutes);
+                Assert.Equal(plan.Bench.HandsOn.Sum(line => line.Minutes), minutes);
+                Assert.Equal((long)Math.Round(hour * minutes / 60, MidpointRounding.AwayFromZero), plan.Cost.Lines.Sum(line => line.Labour.Minor));
+                Assert.All(plan.Bench.Jobs.Where(job => job.Job.Panels.Length > 0), job => Assert.Equal(Math.Max(1, Math.Ceiling(job.Job.Minutes)), job.Job.Hands));
+            },
+            iter: 25,
+            seed: "0001000000003");
 
     [Fact]
     public void Jobs_do_everything_once()

@@ -27,7 +27,11 @@ public sealed class SchedulerTests
             int soonest = new ByForce(problem).SoonestEnd(problem.FinishOf(starts!));
             Assert.Equal(soonest, problem.FinishOf(starts!));
             Assert.Equal(soonest, least);
-            Assert.True(ScheduleBound.Of(problem) <= soonest);
+            var hours = new HandHours(problem);
+            Assert.True(ScheduleBound.Of(problem, hours) <= soonest);
+
+            // No end that a schedule has is refuted, however late the end that is known.
+            Assert.True(DeadlineBound.Of(problem, hours, 0, soonest + 2000) <= soonest);
             ScheduleLimits.AssertKept(problem, starts!);
         },
         iter: 150,
@@ -61,6 +65,26 @@ public sealed class SchedulerTests
             iter: 150,
             seed: "0001000000007");
 
+    // Hours from 9:00 to 17:00. After an errand of an hour three jobs of two hours fit, and the day's last hour fits none: the
+    // fourth is done by 11:00 next day. All day long 60 + 360 of 480 minutes can be worked.
+    [Fact]
+    public void Evening_that_no_job_fits_counts_in_the_bound()
+    {
+        var problem = Problem([(1, 0, false, 0, 0), .. Enumerable.Repeat((2, 0, false, 0, 0), 4)], new ScheduleSettings(), spaces: 1);
+        Assert.Equal((24 + 11) * Step, ScheduleBound.Of(Chained(problem), new HandHours(Chained(problem))));
+    }
+
+    // Lengths of which greedy filling leaves some of the first day: longest tails first would take 5 + 2 hours, and leave one.
+    [Fact]
+    public void Day_is_filled_where_others_fit_its_rest()
+    {
+        var problem = Problem([(5, 2, false, 0, 0), (2, 2, false, 0, 0), (3, 0, false, 0, 0)], new ScheduleSettings(), spaces: 1);
+        long[] longestFirst = [.. problem.Tails.Select(tail => -(long)tail)];
+        var dispatcher = new Dispatcher(problem);
+        Assert.Equal([9 * Step, 14 * Step, 33 * Step], dispatcher.ByRank(longestFirst)!);
+        Assert.Equal([9 * Step, 33 * Step, 14 * Step], dispatcher.ByRank(longestFirst, fills: true)!);
+    }
+
     [Fact]
     public void Same_problem_gives_the_same_schedule_again() => _tiny.Sample(
         problem => Assert.Equal(
@@ -87,6 +111,10 @@ public sealed class SchedulerTests
         new WorkCalendar(settings),
         settings.Hands,
         spaces);
+
+    // Everything waits for the first.
+    private static BenchProblem Chained(BenchProblem problem) => new(
+        [.. problem.Jobs.Select(job => job.Number == 1 ? job : job with { After = [1] })], problem.Calendar, problem.Hands, problem.Spaces);
 
     // The bits of a number say which of the last five jobs before this one it waits for; about a third do.
     private static IEnumerable<int> Earlier(int job, int bits) =>

@@ -117,6 +117,37 @@ public sealed class StrengthMakerTests
         Assert.Equal((3 * a) + b, plan.Weights.Pack.Grams);
     }
 
+    // 20 × 24 in 1/8 in hardboard sag too much. Strips for two cradles: 2 × (2 × 23 1/2 + bars × 18) in out of 8 ft at 4.20; or
+    // both out of a sheet of 1/4 in at 9.00 instead of one of 1/8 in at 6.10.
+    [Fact]
+    public void Strips_and_a_thicker_board_are_weighed_against_each_other()
+    {
+        var thick = Demo.Hardboard with { Id = "hb6", Thickness = Demo.Inches(0.25m), Price = new Money(900) };
+        var strip = new StripSupply { Id = "8ft", Length = Demo.Inches(96), Price = new Money(420) };
+        var order = Demo.OrderOf(Demo.Line("A", 20, 23, 2) with { Thickness = Demo.Inches(0.125m) }) with { Boards = [Demo.Hardboard, thick], Strips = [strip] };
+
+        var plan = Demo.Planned(order);
+        var braced = Demo.Planned(order with { Panels = [order.Panels[0] with { Cradle = true }] });
+
+        Assert.Equal("A", Assert.Single(plan.Stiffening!.Marks));
+        Assert.Equal(braced.StripProof.Spent, plan.Stiffening.Strips);
+        Assert.Equal(new Money(290), plan.Stiffening.Thicker);
+        Assert.True(plan.Stiffening.ThickerIsCheaper);
+        Assert.Contains(plan.Warnings, warning => warning.Id == "brace-or-thicker" && warning.Text.Contains("add 2.90 EUR", StringComparison.Ordinal));
+        Assert.Equal(new Money(610), plan.Proof.Spent);
+        Assert.Null(braced.Stiffening);
+    }
+
+    [Fact]
+    public void Panel_held_at_its_corners_sags_more_than_on_its_edges()
+    {
+        var one = Only(Demo.Line("A", 12, 12, 1), order => order);
+
+        // Square: 0.0255 against 0.00406 of the same load and board (Timoshenko and Woinowsky-Krieger; the first from memory).
+        Assert.InRange(one.CornerSag / one.Sag, 0.99 * 0.0255 / 0.00406, 1.01 * 0.0255 / 0.00406);
+        Assert.True(one.CornerSagUnderHand > one.SagUnderHand);
+    }
+
     private static PanelStrength Only(PanelLine line, Func<Order, Order> change) =>
         Assert.Single(Demo.Planned(change(Demo.OrderOf(line))).Strength);
 }

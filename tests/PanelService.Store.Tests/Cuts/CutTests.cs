@@ -46,6 +46,30 @@ public abstract class CutTests(IDatabase database)
         Assert.True((await client.GetJsonAsync("/api/plans")).GetProperty("plans")[0].GetProperty("isCut").GetBoolean());
     }
 
+    // Twenty strips at a cent cost less than the few that are cut: the others go on the rack as they were bought.
+    [Fact]
+    public async Task Strips_bought_beyond_what_is_cut_enter_the_stock_whole()
+    {
+        using Home home = database.Open();
+        using StudioHost host = home.Start();
+        using HttpClient client = host.CreateClient();
+        string address = await client.PlanAsync(
+            """
+            { "title": "Braced", "units": "inch", "currency": "EUR",
+              "panels": [ { "mark": "A", "width": 16, "height": 20, "quantity": 2, "cradle": true } ],
+              "boards": [ { "id": "hb5", "thickness": "3/16", "width": 24, "height": 48, "price": 8.10 } ],
+              "strips": [ { "id": "pine", "length": 96, "price": 4.20, "priceFrom": [ { "count": 20, "price": 0.01 } ] } ] }
+            """);
+        JsonElement surplus = Assert.Single((await client.GetJsonAsync(address)).GetProperty("surplus").EnumerateArray());
+
+        await client.TakenAsync(HttpMethod.Post, $"{address}/cut");
+
+        JsonElement[] strips = [.. (await client.GetJsonAsync("/api/stock")).GetProperty("stock").EnumerateArray().Where(item => IsSort("strip")(item))];
+        JsonElement whole = Assert.Single(strips, strip => strip.GetProperty("length").GetDecimal() == 96);
+        Assert.Equal(("strip", surplus.GetProperty("quantity").GetInt32()), (surplus.GetProperty("saleUnit").GetString(), whole.GetProperty("count").GetInt32()));
+        Assert.Equal(0.01m, whole.GetProperty("value").GetDecimal());
+    }
+
     [Fact]
     public async Task Cut_twice_is_refused_and_a_cut_plan_is_not_deleted()
     {

@@ -55,6 +55,12 @@ internal sealed record BoardRequest
     /// <summary>Modulus of elasticity in bending, MPa (N/mm²), 10 to 500 000; null: as its kind has it.</summary>
     public decimal? Elasticity { get; init; }
 
+    /// <summary>Modulus of elasticity across the face grain, MPa, 10 to 500 000, where elasticity is along it; null: as its kind has it, or the same where elasticity is given alone.</summary>
+    public decimal? ElasticityAcross { get; init; }
+
+    /// <summary>Shear modulus in the board's plane, MPa, 1 to 200 000; null: as its kind has it, or as follows from the others where they are given.</summary>
+    public decimal? Shear { get; init; }
+
     /// <summary>Poisson's ratio, 0 to 0.49; null: as its kind has it.</summary>
     public decimal? Poisson { get; init; }
 

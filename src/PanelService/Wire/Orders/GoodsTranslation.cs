@@ -26,6 +26,8 @@ internal sealed class GoodsTranslation(OrderMeasures measures)
         Name = strip.Name,
         Length = strip.Length!.Value,
         Price = Money(strip.Price),
+        PriceFrom = PriceFrom(strip.PriceFrom),
+        Shop = strip.Shop,
         ForSale = strip.ForSale,
         OnHand = strip.OnHand ?? 0,
         Value = Money(strip.Value),

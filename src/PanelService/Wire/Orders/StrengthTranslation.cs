@@ -33,7 +33,7 @@ internal static class StrengthTranslation
     /// <summary>A board's own figures in the place of the table's; null where it gives none.</summary>
     internal static BoardMaterial? Material(BoardRequest board, BoardSupply supply)
     {
-        if ((board.Density ?? board.Elasticity ?? board.Poisson ?? board.Expansion) is null)
+        if ((board.Density ?? board.Elasticity ?? board.ElasticityAcross ?? board.Shear ?? board.Poisson ?? board.Expansion) is null)
         {
             return null;
         }
@@ -45,7 +45,11 @@ internal static class StrengthTranslation
             board.Poisson ?? table.Poisson,
             board.Expansion ?? table.Expansion,
             SourceMark.CommonPractice,
-            "as the order gives them; what it leaves out: " + table.Source);
+            "as the order gives them; what it leaves out: " + table.Source)
+        {
+            ElasticityAcross = board.ElasticityAcross ?? (board.Elasticity is null ? table.ElasticityAcross : null),
+            Shear = board.Shear ?? ((board.Elasticity ?? board.ElasticityAcross) is null ? table.Shear : null),
+        };
     }
 
     /// <summary>Grams a square metre: a cloth's weight is oz a square yard for inch, g a square metre otherwise.</summary>

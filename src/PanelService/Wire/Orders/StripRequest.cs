@@ -20,6 +20,12 @@ internal sealed record StripRequest
     /// <summary>Money for one. Required unless forSale is 0.</summary>
     public decimal? Price { get; init; }
 
+    /// <summary>Lower prices for larger numbers, counts rising, prices falling; at most 20.</summary>
+    public IReadOnlyList<PriceStepRequest?>? PriceFrom { get; init; }
+
+    /// <summary>The id of the shop it is bought in; null: one that charges nothing.</summary>
+    public string? Shop { get; init; }
+
     /// <summary>How many can be bought, 0 to 1 000 000; null: any number.</summary>
     public int? ForSale { get; init; }
 

@@ -17,7 +17,7 @@ internal sealed record BenchPlanResponse
     /// <summary>When all is over, and what no schedule ends before, in minutes passed since midnight of the first day; left out with the schedule.</summary>
     public ScheduleProofResponse? ScheduleProof { get; init; }
 
-    /// <summary>Hands-on minutes of each line.</summary>
+    /// <summary>Hands-on minutes of each line, as the schedule has them; labour.perHour pays them.</summary>
     public required IReadOnlyList<HandsOnResponse> HandsOn { get; init; }
 
     /// <summary>Marks that are cut now and mounted later: GET bench?mount=later plans that.</summary>

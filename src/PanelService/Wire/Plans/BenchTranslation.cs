@@ -68,6 +68,7 @@ internal sealed class BenchTranslation(Order order, BenchPlan bench, string? dra
         Stack = job.Job.Stack > 0 ? job.Job.Stack : null,
         Start = job.Start,
         Hands = job.Job.Hands,
+        Minutes = job.Job.Minutes,
         Wait = job.Job.Wait,
         Press = job.Job.TakesSpace,
         After = job.Job.After,

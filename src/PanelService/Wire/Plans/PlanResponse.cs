@@ -57,6 +57,9 @@ internal sealed record PlanResponse
     /// <summary>What batch and pack weigh.</summary>
     public required WeightsResponse Weights { get; init; }
 
+    /// <summary>How panels that sag too much could be stiffened, and what that adds to the cost; left out where none does. A remark, no part of the proof.</summary>
+    public StiffeningResponse? Stiffening { get; init; }
+
     /// <summary>How each cloth is cut.</summary>
     public required IReadOnlyList<ClothResponse> Cloth { get; init; }
 

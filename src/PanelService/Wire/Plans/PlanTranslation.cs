@@ -27,6 +27,7 @@ internal sealed class PlanTranslation(string id, Plan plan, DrawingLinks drawing
         Tolerances = [.. plan.Tolerances.Select(one => new ToleranceResponse(
             one.Mark, _numbers.Of(one.Width), _numbers.Of(one.Height), _numbers.Of(one.OutOfSquare), one.Fits, one.HidesGap))],
         Strength = [.. plan.Strength.Select(new StrengthTranslation(_numbers).Write)],
+        Stiffening = plan.Stiffening is { } ways ? new StrengthTranslation(_numbers).Write(ways) : null,
         Weights = new(_numbers.Of(plan.Weights.Batch), _numbers.Of(plan.Weights.Pack)),
         Cloth = [.. plan.Cloth.Select(_layouts.Cloth)],
         ClothProof = Proof(plan.ClothProof),

@@ -63,6 +63,9 @@ internal sealed record JobResponse
     /// <summary>Minutes of one pair of hands.</summary>
     public required int Hands { get; init; }
 
+    /// <summary>The hands-on minutes of its panels, which hands rounds up; 0 for the errand. Over all jobs they are the minutes labour is paid by.</summary>
+    public required decimal Minutes { get; init; }
+
     /// <summary>Minutes it is then left alone.</summary>
     public required int Wait { get; init; }
 

@@ -1,4 +1,5 @@
 using PanelService.Planning.Practice;
+using PanelService.Planning.Strength;
 
 namespace PanelService.Wire.Plans;
 
@@ -31,6 +32,15 @@ internal sealed record StrengthResponse
 
     /// <summary>That with a hand on the middle (strength.load).</summary>
     public required decimal SagUnderHand { get; init; }
+
+    /// <summary>Sag at the middle under its own weight, hung or laid by its four corners alone; left out in plans of an earlier release.</summary>
+    public decimal? CornerSag { get; init; }
+
+    /// <summary>That with a hand on the middle.</summary>
+    public decimal? CornerSagUnderHand { get; init; }
+
+    /// <summary>Which way the face grain runs in the panel, where the board bends less along it; unknown: the weaker way counts. Left out where the board bends alike both ways.</summary>
+    public FaceGrain? Grain { get; init; }
 
     /// <summary>What is allowed: the short side over strength.limit.</summary>
     public required decimal Allowed { get; init; }
@@ -65,12 +75,15 @@ internal sealed record StrengthResponse
 
 /// <summary>What a board is made of.</summary>
 /// <param name="Density">kg/m³.</param>
-/// <param name="Elasticity">Modulus of elasticity, MPa.</param>
+/// <param name="Elasticity">Modulus of elasticity, MPa; along the face grain where elasticityAcross says another across it.</param>
 /// <param name="Poisson">Poisson's ratio.</param>
 /// <param name="Expansion">Growth from 35 to 80 % relative humidity, in percent.</param>
 /// <param name="Mark">How well the figures are founded.</param>
 /// <param name="Source">Where they come from.</param>
-internal sealed record MaterialResponse(decimal Density, decimal Elasticity, decimal Poisson, decimal Expansion, SourceMark Mark, string Source);
+/// <param name="ElasticityAcross">Modulus of elasticity across the face grain, MPa; left out where it is the same.</param>
+/// <param name="Shear">Shear modulus, MPa; left out where it follows from the others.</param>
+internal sealed record MaterialResponse(
+    decimal Density, decimal Elasticity, decimal Poisson, decimal Expansion, SourceMark Mark, string Source, decimal? ElasticityAcross, decimal? Shear);
 
 /// <summary>Strips on a panel's back.</summary>
 /// <param name="Made">Whether they are part of this plan.</param>
@@ -86,3 +99,10 @@ internal sealed record CradleStripResponse(decimal Length, int Count);
 /// <param name="Batch">All that are cut.</param>
 /// <param name="Pack">Those that go in the painter's pack.</param>
 internal sealed record WeightsResponse(decimal Batch, decimal Pack);
+
+/// <summary>Two ways to stiffen panels that sag too much, each planned at quick effort.</summary>
+/// <param name="Marks">The lines that sag too much and have no cradle.</param>
+/// <param name="Strips">Money that strips for their cradles add; left out where there are none.</param>
+/// <param name="Thicker">Money that boards thick enough add, below zero where they save; left out where there are none.</param>
+/// <param name="Cheaper">"strips" or "thicker"; left out where only one way is there, or both cost the same.</param>
+internal sealed record StiffeningResponse(IReadOnlyList<string> Marks, decimal? Strips, decimal? Thicker, string? Cheaper);

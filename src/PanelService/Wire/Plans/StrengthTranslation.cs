@@ -5,17 +5,31 @@ namespace PanelService.Wire.Plans;
 /// <summary>What panels weigh and bear, as the wire shows it.</summary>
 internal sealed class StrengthTranslation(WireNumbers numbers)
 {
+    internal StiffeningResponse Write(Stiffening ways) => new(
+        ways.Marks,
+        ways.Strips is { } strips ? numbers.Of(strips) : null,
+        ways.Thicker is { } thicker ? numbers.Of(thicker) : null,
+        ways.ThickerIsCheaper switch
+        {
+            true => "thicker",
+            false => "strips",
+            null => null,
+        });
+
     internal StrengthResponse Write(PanelStrength one) => new()
     {
         Mark = one.Mark,
         Board = one.Board,
         Count = one.Count,
         Thickness = numbers.Of(one.Thickness),
-        Material = new(one.Material.Density, one.Material.Elasticity, one.Material.Poisson, one.Material.Expansion, one.Material.Mark, one.Material.Source),
+        Material = new(one.Material.Density, one.Material.Elasticity, one.Material.Poisson, one.Material.Expansion, one.Material.Mark, one.Material.Source, one.Material.ElasticityAcross, one.Material.Shear),
         BoardWeight = numbers.Of(one.BoardWeight),
         Weight = numbers.Of(one.Weight),
         Sag = numbers.OfMillimetres(one.Sag),
         SagUnderHand = numbers.OfMillimetres(one.SagUnderHand),
+        CornerSag = one.CornerSag > 0 ? numbers.OfMillimetres(one.CornerSag) : null,
+        CornerSagUnderHand = one.CornerSag > 0 ? numbers.OfMillimetres(one.CornerSagUnderHand) : null,
+        Grain = one.Grain,
         Allowed = numbers.OfMillimetres(one.Allowed),
         WithinTheory = one.WithinTheory,
         Bow = numbers.OfMillimetres(one.Bow),

@@ -1,0 +1,14 @@
+using System.Collections.Immutable;
+using PanelService.Planning.Measures;
+
+namespace PanelService.Planning.Plans;
+
+/// <summary>Two ways to stiffen panels that sag too much, each planned: what it adds to what the batch costs.</summary>
+/// <param name="Marks">The lines that sag too much and have no cradle.</param>
+/// <param name="Strips">What the strips of their cradles add; null: there are none, or too few.</param>
+/// <param name="Thicker">What boards thick enough add, less than nothing where they save; null: there are none, or too few.</param>
+public sealed record Stiffening(ImmutableArray<string> Marks, Money? Strips, Money? Thicker)
+{
+    /// <summary>Whether a thicker board is the cheaper way; null where only one way is there, or both cost the same.</summary>
+    public bool? ThickerIsCheaper => Strips is { } strips && Thicker is { } thicker && strips != thicker ? thicker < strips : null;
+}
