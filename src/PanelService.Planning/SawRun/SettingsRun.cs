@@ -55,24 +55,25 @@ internal sealed class SettingsRun
             few = settings.Length < few[0].Length && table.CanCut(settings) ? [settings] : few;
         }
 
-        int[] sequence = few.Take(SetsToOrder(table, few[0].Length)).Select(Sequence).MinBy(one => one.Length)!;
-        return Write(sequence, least);
+        int[] sequence = RunSequence.Find(_graph, _roots, few, _effort.Sequence, _cancellation);
+        return _all ? Shortest(few[0].Length, sequence, least) : Write(sequence, new SawProof(0, 0, 0));
     }
 
-    // A first sequence takes a pass for each of its steps, at least as many as there are settings: in large batches one is enough.
-    private int SetsToOrder(SplitTable table, int settings) =>
-        (int)Math.Clamp(_effort.Sequence / Math.Max(1, (long)settings * table.Work), 1, int.MaxValue);
+    /// <summary>Writes the shortest run that is found, with what is known of how short it could be.</summary>
+    private SawPlan Shortest(int settings, int[] sequence, int least)
+    {
+        var (shorter, leastSteps) = FewestSteps.Find(_graph, _roots, settings, sequence.Length, _effort.Steps, _cancellation);
+        return Write(shorter ?? sequence, new SawProof(settings, least, sequence.Length)
+        {
+            LeastSteps = leastSteps,
+            LeastCuts = LeastCuts.Of(_sheets, _parts),
+        });
+    }
 
     private ImmutableArray<CutPart> PartsOf(SheetLayout sheet) =>
         [.. SheetPart.Of(sheet).Select(part => new CutPart(part, SheetReading.Into(_graph, sheet, part, _all)))];
 
-    private int[] Sequence(int[] settings)
-    {
-        var table = new SplitTable(_graph, _roots, SplitTable.Marked(settings, _graph.Settings.Count));
-        return RunSequence.Find(table, settings, Math.Min(_effort.Sequence, _effort.Passes * table.Work), _cancellation);
-    }
-
-    private SawPlan Write(int[] sequence, int least)
+    private SawPlan Write(int[] sequence, SawProof known)
     {
         long kerf = _saw.Kerf.Steps;
         var panels = _sheets.SelectMany(sheet => sheet.Pieces)
@@ -86,7 +87,13 @@ internal sealed class SettingsRun
             .Select((step, i) => StepOf(i + 1, _graph.Settings[sequence[step]], [.. made[step]], sheets))];
         var unmatched = Matching.Unmatched(written.SelectMany(one => one.Sized), step => sequence[step]);
         int settings = steps.Select(step => (step.Tool, step.Fence)).Distinct().Count();
-        return new SawPlan(sheets, steps, new SawProof(settings, Math.Min(least, settings), steps.Length), unmatched, [.. written.SelectMany(one => one.Sized)]);
+        var proof = new SawProof(settings, Math.Min(known.LeastPossible, settings), steps.Length)
+        {
+            LeastSteps = Math.Min(known.LeastSteps, steps.Length),
+            Cuts = sheets.Sum(sheet => (long)sheet.Copies * sheet.Cuts.Count(cut => !cut.BySupplier)),
+            LeastCuts = known.LeastCuts,
+        };
+        return new SawPlan(sheets, steps, proof, unmatched, [.. written.SelectMany(one => one.Sized)]);
     }
 
     private static SawStep StepOf(int number, SawSetting setting, ImmutableArray<MadeCut> cuts, ImmutableArray<SheetLayout> sheets)
