@@ -41,8 +41,7 @@ internal sealed class SettingsRun
     /// <summary>Plans; null where nothing serves.</summary>
     public SawPlan? Plan()
     {
-        var table = new SplitTable(_graph, _roots);
-        var few = FewSettings.Find(table, Math.Min(_effort.Settings, _effort.Passes * table.Work), _cancellation);
+        var few = Few(out var table);
         if (few.Count == 0)
         {
             return null;
@@ -56,18 +55,29 @@ internal sealed class SettingsRun
         }
 
         int[] sequence = RunSequence.Find(_graph, _roots, few, _effort.Sequence, _cancellation);
-        return _all ? Shortest(few[0].Length, sequence, least) : Write(sequence, new SawProof(0, 0, 0));
+        return Write(sequence, new SawProof(few[0].Length, least, sequence.Length)
+        {
+            LeastCuts = _all ? LeastCuts.Of(_sheets, _parts) : 0,
+        });
     }
 
-    /// <summary>Writes the shortest run that is found, with what is known of how short it could be.</summary>
-    private SawPlan Shortest(int settings, int[] sequence, int least)
+    /// <summary>How many settings a search as long as the effort says gets by with; <see cref="int.MaxValue"/>: none serve.</summary>
+    public int Settings() => Few(out _) is [var first, ..] ? first.Length : int.MaxValue;
+
+    /// <summary>A run of these sheets with as few steps as are found, and what is known of how few there could be.</summary>
+    /// <param name="known">The run as planned.</param>
+    public SawPlan Shortest(SawPlan known)
     {
-        var (shorter, leastSteps) = FewestSteps.Find(_graph, _roots, settings, sequence.Length, _effort.Steps, _cancellation);
-        return Write(shorter ?? sequence, new SawProof(settings, least, sequence.Length)
-        {
-            LeastSteps = leastSteps,
-            LeastCuts = LeastCuts.Of(_sheets, _parts),
-        });
+        var proof = known.Proof;
+        var (shorter, leastSteps) = FewestSteps.Find(_graph, _roots, proof.Settings, proof.Steps, _effort.Steps, _cancellation);
+        proof = proof with { LeastSteps = Math.Min(leastSteps, proof.Steps) };
+        return shorter is not null && RunTable.CanCut(_graph, _roots, shorter) ? Write(shorter, proof) : known with { Proof = proof };
+    }
+
+    private List<int[]> Few(out SplitTable table)
+    {
+        table = new SplitTable(_graph, _roots);
+        return FewSettings.Find(table, Math.Min(_effort.Settings, _effort.Passes * table.Work), _cancellation);
     }
 
     private ImmutableArray<CutPart> PartsOf(SheetLayout sheet) =>

@@ -11,7 +11,6 @@ namespace PanelService.Planning.SawRun.Search;
 internal sealed class RunTable
 {
     private const int Never = -1;
-    private const int Always = int.MaxValue;
 
     private readonly int[] _first;
     private readonly int[] _roots;
@@ -60,6 +59,17 @@ internal sealed class RunTable
 
     /// <summary>How much one pass looks at.</summary>
     public int Work => _splits.Length + _latest.Length;
+
+    /// <summary>Whether a run cuts all sheets up.</summary>
+    /// <param name="graph">The graph, finished.</param>
+    /// <param name="roots">The sheets.</param>
+    /// <param name="run">The graph's settings, in order.</param>
+    public static bool CanCut(CutGraph graph, ImmutableArray<CutShape> roots, int[] run)
+    {
+        int[] settings = [.. run.Distinct()];
+        return new SplitTable(graph, roots).CanCut(settings)
+            && new RunTable(graph, roots, settings).Serves([.. run.Select(setting => Array.IndexOf(settings, setting))]);
+    }
 
     /// <summary>Whether a run cuts all sheets up.</summary>
     /// <param name="run">Its settings, in order.</param>
