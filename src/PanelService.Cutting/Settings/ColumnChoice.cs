@@ -19,7 +19,8 @@ internal sealed class ColumnChoice
     /// <param name="model">Whose stocks are limited to those a plan uses.</param>
     /// <param name="columns">The patterns; those of the plan known come first.</param>
     /// <param name="knownCopies">How often the plan known uses each of its own.</param>
-    public ColumnChoice(Model model, IReadOnlyList<Column> columns, int[] knownCopies)
+    /// <param name="smallest">What a leftover must hold to be kept.</param>
+    public ColumnChoice(Model model, IReadOnlyList<Column> columns, int[] knownCopies, (long Width, long Height) smallest)
     {
         _columns = columns;
         long MostOf(int stock) => model.Stock(stock).Limit ?? 0;
@@ -54,6 +55,14 @@ internal sealed class ColumnChoice
         {
             int emptiest = stock.MinBy(c => AreaOf(model, columns[c]));
             _programme.Add(_copies[emptiest] >= 1);
+        }
+
+        var leftovers = new Leftover(model, smallest);
+        long[] kept = [.. columns.Select(leftovers.KeptOf)];
+        foreach (var stock in Enumerable.Range(0, columns.Count).GroupBy(c => columns[c].Stock).Select(group => group.ToList()))
+        {
+            long known = stock.Where(c => c < knownCopies.Length).Sum(c => knownCopies[c] * kept[c]);
+            _programme.Add(LinearExpr.WeightedSum(stock.Select(c => _copies[c]), stock.Select(c => kept[c])) >= known);
         }
 
         int now = _sizes.Take(knownCopies.Length).SelectMany(all => all).Distinct().Count();

@@ -31,11 +31,12 @@ public static class FewSizesPlanner
     /// <summary>Looks for plans of the same stocks with few sizes.</summary>
     /// <param name="problem">What was planned.</param>
     /// <param name="result">The plan; every piece in it.</param>
+    /// <param name="smallest">What a leftover must hold to be kept: no less is left to keep, as far as the plain layout tells.</param>
     /// <param name="work">How long the programmes may take together, in their deterministic time.</param>
     /// <param name="cancellation">Ends it; then there is none.</param>
     /// <returns>Plans of the same price and counts of stocks, no two alike, in an order that repeats.</returns>
     public static ImmutableArray<CuttingResult> Find(
-        CuttingProblem problem, CuttingResult result, double work, CancellationToken cancellation = default)
+        CuttingProblem problem, CuttingResult result, (long Width, long Height) smallest, double work, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(problem);
         ArgumentNullException.ThrowIfNull(result);
@@ -54,7 +55,7 @@ public static class FewSizesPlanner
         search.Run();
         var known = Columns(model, result);
         List<Column> columns = [.. known.Concat(search.Columns.Take(MostColumns))];
-        var choice = new ColumnChoice(model, columns, [.. result.Patterns.Select(use => use.Copies)]);
+        var choice = new ColumnChoice(model, columns, [.. result.Patterns.Select(use => use.Copies)], smallest);
         var found = ImmutableArray.CreateBuilder<CuttingResult>();
         for (int turn = 0; work > 0 && !cancellation.IsCancellationRequested; turn++)
         {

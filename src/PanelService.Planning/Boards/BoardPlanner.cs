@@ -77,11 +77,12 @@ internal static class BoardPlanner
     }
 
     /// <summary>The same boards cut in other patterns, that take few sizes.</summary>
+    /// <param name="saw">What is kept.</param>
     /// <param name="plan">A whole plan without ready-made panels.</param>
     /// <param name="work">How long to look, in the deterministic time of the programmes.</param>
     /// <param name="cancellation">Ends the search.</param>
     /// <returns>Other plans of the same price.</returns>
-    public static ImmutableArray<BoardPlan> AtFewSizes(BoardPlan plan, double work, CancellationToken cancellation)
+    public static ImmutableArray<BoardPlan> AtFewSizes(SawSettings saw, BoardPlan plan, double work, CancellationToken cancellation)
     {
         if (plan.Cut is not { } cut || cut.Stocks.Any(stock => stock.First is not null))
         {
@@ -90,7 +91,7 @@ internal static class BoardPlanner
 
         return
         [
-            .. FewSizesPlanner.Find(cut.Task.Problem, cut.Result, work, cancellation)
+            .. FewSizesPlanner.Find(cut.Task.Problem, cut.Result, (saw.SmallestKeptWidth.Steps, saw.SmallestKeptHeight.Steps), work, cancellation)
                 .Where(other => LimitedBoards.CanCut(other, cut.Stocks, cut.Task.Problem))
                 .Select(other => plan with { Patterns = PatternsOf(other, cut.Stocks) }),
         ];

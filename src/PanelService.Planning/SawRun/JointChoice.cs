@@ -37,7 +37,7 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
         if (order.Effort != Effort.Quick && best.Run.Plan.Proof.Settings > 1 && !cancellation.IsCancellationRequested)
         {
             var first = best;
-            foreach (var sister in Sisters(order, batch, sizes, cancellation))
+            foreach (var sister in Sisters(order, batch, sizes, first.Run.Plan.Sheets, cancellation).Take(MostRuns))
             {
                 var other = Run(order, sister, cancellation);
                 best = IsBetter(other.Run.Plan.Proof, best.Run.Plan.Proof) && IsNoWorse(other, first) ? other : best;
@@ -47,14 +47,15 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
         return new JointChoice(best.Laid.Filled, best.Run.Proven());
     }
 
-    /// <summary>The sisters that promise the fewest settings.</summary>
-    private static IEnumerable<LaidOut> Sisters(Order order, Batch batch, ImmutableArray<CutSize> sizes, CancellationToken cancellation) =>
-        BoardPlanner.AtFewSizes(batch.Boards, Work, cancellation)
+    /// <summary>The sisters that keep as much as the plan known, the one that promises the fewest settings first.</summary>
+    private static IEnumerable<LaidOut> Sisters(
+        Order order, Batch batch, ImmutableArray<CutSize> sizes, ImmutableArray<SheetLayout> known, CancellationToken cancellation) =>
+        BoardPlanner.AtFewSizes(order.Saw, batch.Boards, Work, cancellation)
             .Select(boards => batch with { Boards = boards })
             .Where(other => Grown(order, other).SequenceEqual(sizes))
             .Select(other => Laid(order, other, sizes))
-            .OrderBy(laid => SawRunPlanner.Guess(order.Saw, laid.Sheets, cancellation))
-            .Take(MostRuns);
+            .Where(laid => KeepsAsMuch(laid.Sheets, known))
+            .OrderBy(laid => SawRunPlanner.Guess(order.Saw, laid.Sheets, cancellation));
 
     /// <summary>The cut sizes of a batch: as large as its boards and cloths let them be.</summary>
     /// <param name="order">The order.</param>
@@ -83,7 +84,13 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
 
     private static bool IsNoWorse((LaidOut Laid, SawRunDraft Run) one, (LaidOut Laid, SawRunDraft Run) other) =>
         one.Laid.Filled.Counts.SequenceEqual(other.Laid.Filled.Counts)
-        && Kept(other.Run.Plan.Sheets).All(kept => Kept(one.Run.Plan.Sheets).GetValueOrDefault(kept.Key) >= kept.Value);
+        && KeepsAsMuch(one.Run.Plan.Sheets, other.Run.Plan.Sheets);
+
+    private static bool KeepsAsMuch(ImmutableArray<SheetLayout> one, ImmutableArray<SheetLayout> other)
+    {
+        var own = Kept(one);
+        return Kept(other).All(kept => own.GetValueOrDefault(kept.Key) >= kept.Value);
+    }
 
     private static Dictionary<string, Area> Kept(ImmutableArray<SheetLayout> sheets) => sheets
         .GroupBy(sheet => sheet.Board.Id, StringComparer.Ordinal)

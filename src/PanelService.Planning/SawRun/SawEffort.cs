@@ -9,7 +9,7 @@ namespace PanelService.Planning.SawRun;
 internal sealed record SawEffort(long Settings, long Sequence, long Passes, double Proof, double Steps)
 {
     /// <summary>What an ordinary plan gets.</summary>
-    public static SawEffort Ordinary { get; } = new(30_000_000, 15_000_000, 4_000, 0.5, 0.3);
+    public static SawEffort Ordinary { get; } = new(30_000_000, 12_000_000, 3_000, 0.5, 0.25);
 
     /// <summary>What a first look gets.</summary>
     public static SawEffort Brief { get; } = new(3_000_000, 3_000_000, 800, 0, 0);

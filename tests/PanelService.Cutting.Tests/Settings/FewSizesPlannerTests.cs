@@ -26,7 +26,7 @@ public sealed class FewSizesPlannerTests
                 return;
             }
 
-            var sisters = FewSizesPlanner.Find(problem, plan, Work);
+            var sisters = FewSizesPlanner.Find(problem, plan, (4, 6), Work);
 
             Assert.All(sisters, sister => AssertWhole(problem, plan, sister));
             Assert.DoesNotContain(sisters, sister => sister.Patterns.SequenceEqual(plan.Patterns));
@@ -40,8 +40,8 @@ public sealed class FewSizesPlannerTests
         {
             var plan = CuttingPlanner.Plan(problem, Effort.Quick);
             Assert.Equal(
-                FewSizesPlanner.Find(problem, plan, Work).Select(sister => string.Join(' ', sister.Patterns)),
-                FewSizesPlanner.Find(problem, plan, Work).Select(sister => string.Join(' ', sister.Patterns)));
+                FewSizesPlanner.Find(problem, plan, (4, 6), Work).Select(sister => string.Join(' ', sister.Patterns)),
+                FewSizesPlanner.Find(problem, plan, (4, 6), Work).Select(sister => string.Join(' ', sister.Patterns)));
         },
         iter: 10);
 
