@@ -3,7 +3,7 @@
 //          out, and how many settings it takes is guessed by a short search; the most promising are run through to the end, and the
 //          best is taken: fewest settings, then fewest steps, and nothing else worse for it: as much kept of every board, the
 //          same cut sizes, the same wishes. Only of that one is proven how few steps it could have.
-// Cost:    a short search for each sister, the whole saw run for three.
+// Cost:    a short search for each sister, the whole saw run for two of them, four where the plan may take its time.
 // Not:     the fewest settings over all plans of least cost.
 using System.Collections.Immutable;
 using PanelService.Cutting;
@@ -22,8 +22,11 @@ namespace PanelService.Planning.SawRun;
 /// <param name="Saw">The run.</param>
 internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
 {
-    private const double Work = 0.2;
-    private const int MostRuns = 3;
+    // Deterministic time for the sisters, and how many of them are run to the end.
+    private const double Work = 0.08;
+    private const double PatientWork = 0.3;
+    private const int MostRuns = 2;
+    private const int PatientRuns = 4;
 
     /// <summary>Runs the boards as planned, and as they could be for the same money; keeps the best.</summary>
     /// <param name="order">The order.</param>
@@ -37,7 +40,7 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
         if (order.Effort != Effort.Quick && best.Run.Plan.Proof.Settings > 1 && !cancellation.IsCancellationRequested)
         {
             var first = best;
-            foreach (var sister in Sisters(order, batch, sizes, first.Run.Plan.Sheets, cancellation).Take(MostRuns))
+            foreach (var sister in Sisters(order, batch, sizes, first.Run.Plan.Sheets, cancellation).Take(order.Effort == Effort.Thorough ? PatientRuns : MostRuns))
             {
                 var other = Run(order, sister, cancellation);
                 best = IsBetter(other.Run.Plan.Proof, best.Run.Plan.Proof) && IsNoWorse(other, first) ? other : best;
@@ -50,7 +53,7 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
     /// <summary>The sisters that keep as much as the plan known, the one that promises the fewest settings first.</summary>
     private static IEnumerable<LaidOut> Sisters(
         Order order, Batch batch, ImmutableArray<CutSize> sizes, ImmutableArray<SheetLayout> known, CancellationToken cancellation) =>
-        BoardPlanner.AtFewSizes(order.Saw, batch.Boards, Work, cancellation)
+        BoardPlanner.AtFewSizes(order.Saw, batch.Boards, order.Effort == Effort.Thorough ? PatientWork : Work, cancellation)
             .Select(boards => batch with { Boards = boards })
             .Where(other => Grown(order, other).SequenceEqual(sizes))
             .Select(other => Laid(order, other, sizes))
@@ -77,7 +80,14 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
     }
 
     private static (LaidOut Laid, SawRunDraft Run) Run(Order order, LaidOut laid, CancellationToken cancellation) =>
-        (laid, SawRunPlanner.Draft(order.Saw, laid.Sheets, cancellation));
+        (laid, SawRunPlanner.Draft(order.Saw, laid.Sheets, EffortFor(order.Effort), cancellation));
+
+    private static SawEffort EffortFor(Effort effort) => effort switch
+    {
+        Effort.Thorough => SawEffort.Patient,
+        Effort.Quick => SawEffort.Ordinary with { Steps = 0 },
+        _ => SawEffort.Ordinary,
+    };
 
     private static bool IsBetter(SawProof one, SawProof other) =>
         (one.Settings, one.Steps).CompareTo((other.Settings, other.Steps)) < 0;

@@ -19,17 +19,18 @@ internal static class SawRunPlanner
     /// <summary>Plans the run. Panels, kept offcuts and what they cost stay as they are.</summary>
     /// <param name="saw">The saw.</param>
     /// <param name="sheets">The sheets as first laid out.</param>
+    /// <param name="effort">How much work.</param>
     /// <param name="cancellation">Ends the search with what was found.</param>
-    public static SawPlan Plan(SawSettings saw, ImmutableArray<SheetLayout> sheets, CancellationToken cancellation) =>
-        Draft(saw, sheets, cancellation).Proven();
+    public static SawPlan Plan(SawSettings saw, ImmutableArray<SheetLayout> sheets, SawEffort effort, CancellationToken cancellation) =>
+        Draft(saw, sheets, effort, cancellation).Proven();
 
     /// <summary>Plans the run but for the proof of its steps, which takes as long again.</summary>
     /// <param name="saw">The saw.</param>
     /// <param name="sheets">The sheets as first laid out.</param>
+    /// <param name="effort">How much work.</param>
     /// <param name="cancellation">Ends the search with what was found.</param>
-    public static SawRunDraft Draft(SawSettings saw, ImmutableArray<SheetLayout> sheets, CancellationToken cancellation)
+    public static SawRunDraft Draft(SawSettings saw, ImmutableArray<SheetLayout> sheets, SawEffort effort, CancellationToken cancellation)
     {
-        var effort = SawEffort.Ordinary;
         sheets = Of(sheets, all: false, effort with { Sequence = SawEffort.Brief.Sequence }).Plan()?.Sheets ?? sheets;
         var run = Of(sheets, all: true, effort);
         return new SawRunDraft(run.Plan() ?? throw new InvalidOperationException("Sheets laid out by cuts can be cut."), run);
