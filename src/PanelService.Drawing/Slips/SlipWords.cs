@@ -87,7 +87,7 @@ internal sealed record EnglishSlipWords : SlipWords
     public override string Page(string of, int page, int pages) => Written($"{of}, page {page} of {pages}");
 
     public override string Summary(SawProof proof) => Written(
-        $"{proof.Settings} settings in {proof.Steps} steps. {(proof.Proven ? "No order of these cuts takes fewer settings." : Written($"At least {proof.LeastPossible} are needed."))}");
+        $"{proof.Settings} settings in {proof.Steps} steps. {(proof.Proven ? Written($"No order of these cuts takes fewer settings{(proof.ChangesProven ? ", or fewer changes of them" : "")}.") : Written($"At least {proof.LeastPossible} are needed."))}");
 
     public override string Sheet(int number, int copies) => copies == 1 ? Written($"Sheet {number}") : Written($"Sheet {number}, {copies} ×");
 
@@ -164,7 +164,7 @@ internal sealed record FrenchSlipWords : SlipWords
     public override string Page(string of, int page, int pages) => Written($"{of}, page {page} sur {pages}");
 
     public override string Summary(SawProof proof) => Written(
-        $"{proof.Settings} réglages en {proof.Steps} étapes. {(proof.Proven ? "Aucun ordre de ces coupes n’en demande moins." : Written($"Il en faut au moins {proof.LeastPossible}."))}");
+        $"{proof.Settings} réglages en {proof.Steps} étapes. {(proof.Proven ? Written($"Aucun ordre de ces coupes ne demande moins de réglages{(proof.ChangesProven ? ", ni moins de changements" : "")}.") : Written($"Il en faut au moins {proof.LeastPossible}."))}");
 
     public override string Sheet(int number, int copies) => copies == 1 ? Written($"Plaque {number}") : Written($"Plaque {number}, {copies} ×");
 

@@ -76,21 +76,25 @@ internal static class BoardPlanner
             };
     }
 
-    /// <summary>The same boards cut in other patterns, where those take fewer sizes.</summary>
+    /// <summary>The same boards cut in other patterns, that take few sizes.</summary>
+    /// <param name="saw">What is kept.</param>
     /// <param name="plan">A whole plan without ready-made panels.</param>
+    /// <param name="work">How long to look, in the deterministic time of the programmes.</param>
     /// <param name="cancellation">Ends the search.</param>
-    /// <returns>Another plan of the same price; <paramref name="plan"/> itself where none was found.</returns>
-    public static BoardPlan AtFewSizes(BoardPlan plan, CancellationToken cancellation)
+    /// <returns>Other plans of the same price.</returns>
+    public static ImmutableArray<BoardPlan> AtFewSizes(SawSettings saw, BoardPlan plan, double work, CancellationToken cancellation)
     {
         if (plan.Cut is not { } cut || cut.Stocks.Any(stock => stock.First is not null))
         {
-            return plan;
+            return [];
         }
 
-        var other = FewSizesPlanner.Find(cut.Task.Problem, cut.Result, cancellation);
-        return ReferenceEquals(other, cut.Result) || !LimitedBoards.CanCut(other, cut.Stocks, cut.Task.Problem)
-            ? plan
-            : plan with { Patterns = PatternsOf(other, cut.Stocks) };
+        return
+        [
+            .. FewSizesPlanner.Find(cut.Task.Problem, cut.Result, (saw.SmallestKeptWidth.Steps, saw.SmallestKeptHeight.Steps), work, cancellation)
+                .Where(other => LimitedBoards.CanCut(other, cut.Stocks, cut.Task.Problem))
+                .Select(other => plan with { Patterns = PatternsOf(other, cut.Stocks) }),
+        ];
     }
 
     private static PatternUse WithFewFirstCuts(Order order, BoardCut cut, PatternUse use, CancellationToken cancellation) =>

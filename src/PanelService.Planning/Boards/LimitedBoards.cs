@@ -70,27 +70,30 @@ internal sealed class LimitedBoards
             return free with { LeastPossible = bound };
         }
 
-        var (best, limitedBound) = Within(bound);
+        var (best, limited) = Within(bound);
         best ??= TakenApart(free);
+        bool isRaised = limited?.LeastPossible > bound;
         return best with
         {
-            LeastPossible = best.Complete ? Math.Min(best.Spent, Math.Max(bound, limitedBound)) : 0,
-            Proof = free.Proof,
+            LeastPossible = best.Complete ? Math.Min(best.Spent, isRaised ? limited!.LeastPossible : bound) : 0,
+            Proof = isRaised ? limited!.Proof : free.Proof,
             StoppedEarly = best.StoppedEarly || free.StoppedEarly || _cancellation.IsCancellationRequested,
         };
     }
 
     private CuttingResult Run(CuttingProblem problem) => CuttingPlanner.Plan(problem, _order.Effort, null, _cancellation);
 
-    /// <summary>The cheapest plan of some problems whose plans are likely to keep to the limits, and a bound for all that do.</summary>
-    private (CuttingResult? Best, long Bound) Within(long bound)
+    /// <summary>The cheapest plan of some problems whose plans are likely to keep to the limits, and one with a bound for all that do.</summary>
+    private (CuttingResult? Best, CuttingResult? Limited) Within(long bound)
     {
         CuttingResult? best = null;
+        CuttingResult? limited = null;
         foreach (var problem in Narrower())
         {
             var result = Run(problem);
             if (result.Complete && IsOnlyTheFence)
             {
+                limited = result;
                 bound = Math.Max(bound, result.LeastPossible);
             }
 
@@ -105,7 +108,7 @@ internal sealed class LimitedBoards
             }
         }
 
-        return (best, bound);
+        return (best, limited);
     }
 
     /// <summary>With no cut made elsewhere the engine knows every limit, but for strips too narrow for the fence.</summary>

@@ -1,8 +1,9 @@
 // Problem: the plan of least cost may have sisters of the same cost that are better to cut.
-// Idea:    the boards in other patterns of the same stocks that take fewer sizes (FewSizesPlanner), both plans laid out and run
-//          through to the end; the other is taken where its run has fewer settings, and nothing else is worse for it: as
-//          much kept of every board, the same cut sizes, the same wishes.
-// Cost:    the saw run twice where there is another plan.
+// Idea:    the boards in other patterns of the same stocks that take few sizes (FewSizesPlanner), a dozen such choices. Each is laid
+//          out, and how many settings it takes is guessed by a short search; the most promising are run through to the end, and the
+//          best is taken: fewest settings, then fewest steps, and nothing else worse for it: as much kept of every board, the
+//          same cut sizes, the same wishes. Only of that one is proven how few steps it could have.
+// Cost:    a short search for each sister, the whole saw run for two of them, four where the plan may take its time.
 // Not:     the fewest settings over all plans of least cost.
 using System.Collections.Immutable;
 using PanelService.Cutting;
@@ -21,29 +22,43 @@ namespace PanelService.Planning.SawRun;
 /// <param name="Saw">The run.</param>
 internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
 {
-    /// <summary>Runs the boards as planned, and as they could be for the same money; keeps the better.</summary>
+    // Deterministic time for the sisters, and how many of them are run to the end.
+    private const double Work = 0.08;
+    private const double PatientWork = 0.3;
+    private const int MostRuns = 2;
+    private const int PatientRuns = 4;
+
+    /// <summary>Runs the boards as planned, and as they could be for the same money; keeps the best.</summary>
     /// <param name="order">The order.</param>
     /// <param name="batch">The batch.</param>
     /// <param name="sizes">Its cut sizes.</param>
     /// <param name="cancellation">Ends the search with what was found.</param>
     public static JointChoice Make(Order order, Batch batch, ImmutableArray<CutSize> sizes, CancellationToken cancellation)
     {
-        var first = Run(order, batch, sizes, cancellation);
-        if (order.Effort == Effort.Quick || first.Saw.Proof.Settings < 2 || cancellation.IsCancellationRequested)
+        var asFound = Laid(order, batch, sizes);
+        var best = Run(order, asFound, cancellation);
+        if (order.Effort != Effort.Quick && best.Run.Plan.Proof.Settings > 1 && !cancellation.IsCancellationRequested)
         {
-            return first;
+            var first = best;
+            foreach (var sister in Sisters(order, batch, sizes, first.Run.Plan.Sheets, cancellation).Take(order.Effort == Effort.Thorough ? PatientRuns : MostRuns))
+            {
+                var other = Run(order, sister, cancellation);
+                best = IsBetter(other.Run.Plan.Proof, best.Run.Plan.Proof) && IsNoWorse(other, first) ? other : best;
+            }
         }
 
-        var boards = BoardPlanner.AtFewSizes(batch.Boards, cancellation);
-        var other = batch with { Boards = boards };
-        if (ReferenceEquals(boards, batch.Boards) || !Grown(order, other).SequenceEqual(sizes))
-        {
-            return first;
-        }
-
-        var second = Run(order, other, sizes, cancellation);
-        return second.Saw.Proof.Settings < first.Saw.Proof.Settings && IsNoWorse(second, first) ? second : first;
+        return new JointChoice(best.Laid.Filled, best.Run.Proven());
     }
+
+    /// <summary>The sisters that keep as much as the plan known, the one that promises the fewest settings first.</summary>
+    private static IEnumerable<LaidOut> Sisters(
+        Order order, Batch batch, ImmutableArray<CutSize> sizes, ImmutableArray<SheetLayout> known, CancellationToken cancellation) =>
+        BoardPlanner.AtFewSizes(order.Saw, batch.Boards, order.Effort == Effort.Thorough ? PatientWork : Work, cancellation)
+            .Select(boards => batch with { Boards = boards })
+            .Where(other => Grown(order, other).SequenceEqual(sizes))
+            .Select(other => Laid(order, other, sizes))
+            .Where(laid => KeepsAsMuch(laid.Sheets, known))
+            .OrderBy(laid => SawRunPlanner.Guess(order.Saw, laid.Sheets, cancellation));
 
     /// <summary>The cut sizes of a batch: as large as its boards and cloths let them be.</summary>
     /// <param name="order">The order.</param>
@@ -54,20 +69,38 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
         batch.Boards.Rooms(order.Saw.Kerf).Concat(batch.Cloth.Rooms(order.Bench)),
         SizeGrower.Tape(order.Units));
 
-    private static JointChoice Run(Order order, Batch batch, ImmutableArray<CutSize> sizes, CancellationToken cancellation)
+    private static LaidOut Laid(Order order, Batch batch, ImmutableArray<CutSize> sizes)
     {
         var filled = WishPlanner.Fill(order, new FilledBatch(
             Layouts.Of(batch.Boards, sizes, order.Saw.Kerf),
             Layouts.Of(batch.Cloth, sizes, order.Bench),
             batch.Liquids.Uses,
             Counts: []));
-        var sheets = SheetLayoutMaker.Make(order.Saw, filled.Boards, PanelResults.Marks(order));
-        return new JointChoice(filled, SawRunPlanner.Plan(order.Saw, sheets, cancellation));
+        return new LaidOut(filled, SheetLayoutMaker.Make(order.Saw, filled.Boards, PanelResults.Marks(order)));
     }
 
-    private static bool IsNoWorse(JointChoice one, JointChoice other) =>
-        one.Filled.Counts.SequenceEqual(other.Filled.Counts)
-        && Kept(other.Saw.Sheets).All(kept => Kept(one.Saw.Sheets).GetValueOrDefault(kept.Key) >= kept.Value);
+    private static (LaidOut Laid, SawRunDraft Run) Run(Order order, LaidOut laid, CancellationToken cancellation) =>
+        (laid, SawRunPlanner.Draft(order.Saw, laid.Sheets, EffortFor(order.Effort), cancellation));
+
+    private static SawEffort EffortFor(Effort effort) => effort switch
+    {
+        Effort.Thorough => SawEffort.Patient,
+        Effort.Quick => SawEffort.Ordinary with { Steps = 0 },
+        _ => SawEffort.Ordinary,
+    };
+
+    private static bool IsBetter(SawProof one, SawProof other) =>
+        (one.Settings, one.Steps).CompareTo((other.Settings, other.Steps)) < 0;
+
+    private static bool IsNoWorse((LaidOut Laid, SawRunDraft Run) one, (LaidOut Laid, SawRunDraft Run) other) =>
+        one.Laid.Filled.Counts.SequenceEqual(other.Laid.Filled.Counts)
+        && KeepsAsMuch(one.Run.Plan.Sheets, other.Run.Plan.Sheets);
+
+    private static bool KeepsAsMuch(ImmutableArray<SheetLayout> one, ImmutableArray<SheetLayout> other)
+    {
+        var own = Kept(one);
+        return Kept(other).All(kept => own.GetValueOrDefault(kept.Key) >= kept.Value);
+    }
 
     private static Dictionary<string, Area> Kept(ImmutableArray<SheetLayout> sheets) => sheets
         .GroupBy(sheet => sheet.Board.Id, StringComparer.Ordinal)
@@ -76,4 +109,6 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
             board => board.SelectMany(sheet => sheet.Offcuts.Where(offcut => offcut.Kept).SelectMany(offcut => Enumerable.Repeat(offcut.Area, sheet.Copies)))
                 .Aggregate(Area.Zero, (sum, area) => sum + area),
             StringComparer.Ordinal);
+
+    private sealed record LaidOut(FilledBatch Filled, ImmutableArray<SheetLayout> Sheets);
 }

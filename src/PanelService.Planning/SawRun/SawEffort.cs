@@ -2,11 +2,18 @@ namespace PanelService.Planning.SawRun;
 
 /// <summary>How much work the saw run's searches may do.</summary>
 /// <param name="Settings">For few settings: parts of a graph looked at.</param>
-/// <param name="Sequence">For a short sequence of one set of settings.</param>
+/// <param name="Sequence">For a short run at so few settings.</param>
 /// <param name="Passes">For either: passes over the graph, so that small batches are done sooner.</param>
-/// <param name="Proof">Deterministic time of the proof, about a second each.</param>
-internal sealed record SawEffort(long Settings, long Sequence, long Passes, double Proof)
+/// <param name="Proof">Deterministic time of the proof of settings, about a second each.</param>
+/// <param name="Steps">The same for the proof of steps, which is the dearest; 0: only what is plain is said.</param>
+internal sealed record SawEffort(long Settings, long Sequence, long Passes, double Proof, double Steps)
 {
     /// <summary>What an ordinary plan gets.</summary>
-    public static SawEffort Ordinary { get; } = new(30_000_000, 2_000_000, 4_000, 0.5);
+    public static SawEffort Ordinary { get; } = new(30_000_000, 8_000_000, 3_000, 0.5, 0.1);
+
+    /// <summary>What a plan gets that may take its time.</summary>
+    public static SawEffort Patient { get; } = Ordinary with { Sequence = 20_000_000, Steps = 0.5 };
+
+    /// <summary>What a first look gets.</summary>
+    public static SawEffort Brief { get; } = new(3_000_000, 3_000_000, 800, 0, 0);
 }

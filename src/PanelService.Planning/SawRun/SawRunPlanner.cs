@@ -2,13 +2,12 @@
 // Idea:    two graphs of all ways of cutting. In the first only panels and kept offcuts are named, so that waste may be divided
 //          as suits the saw: local search finds few settings and a short sequence there, and the sheets are laid out anew.
 //          In the second all that the new sheets leave is named: there the fewest settings are proven, and where
-//          that gets by with fewer, the sheets are laid out once more.
+//          that gets by with fewer, the sheets are laid out once more. How few steps these settings could do with is asked last.
 // Cost:    bounded by work counted, about half a second for an ordinary batch.
-// Not:     the fewest changes; other patterns of the same cost are JointChoice's.
+// Not:     other patterns of the same cost: they are JointChoice's. The fewest changes where the time given does not do: then a bound.
 using System.Collections.Immutable;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Plans;
-using PanelService.Planning.SawRun.Cautions;
 
 namespace PanelService.Planning.SawRun;
 
@@ -20,19 +19,30 @@ internal static class SawRunPlanner
     /// <summary>Plans the run. Panels, kept offcuts and what they cost stay as they are.</summary>
     /// <param name="saw">The saw.</param>
     /// <param name="sheets">The sheets as first laid out.</param>
+    /// <param name="effort">How much work.</param>
     /// <param name="cancellation">Ends the search with what was found.</param>
-    public static SawPlan Plan(SawSettings saw, ImmutableArray<SheetLayout> sheets, CancellationToken cancellation)
+    public static SawPlan Plan(SawSettings saw, ImmutableArray<SheetLayout> sheets, SawEffort effort, CancellationToken cancellation) =>
+        Draft(saw, sheets, effort, cancellation).Proven();
+
+    /// <summary>Plans the run but for the proof of its steps, which takes as long again.</summary>
+    /// <param name="saw">The saw.</param>
+    /// <param name="sheets">The sheets as first laid out.</param>
+    /// <param name="effort">How much work.</param>
+    /// <param name="cancellation">Ends the search with what was found.</param>
+    public static SawRunDraft Draft(SawSettings saw, ImmutableArray<SheetLayout> sheets, SawEffort effort, CancellationToken cancellation)
     {
-        var effort = SawEffort.Ordinary;
-        if (Run(sheets, all: false) is { } free)
-        {
-            sheets = free.Sheets;
-        }
+        sheets = Of(sheets, all: false, effort with { Sequence = SawEffort.Brief.Sequence }).Plan()?.Sheets ?? sheets;
+        var run = Of(sheets, all: true, effort);
+        return new SawRunDraft(run.Plan() ?? throw new InvalidOperationException("Sheets laid out by cuts can be cut."), run);
 
-        var last = Run(sheets, all: true) ?? throw new InvalidOperationException("Sheets laid out by cuts can be cut.");
-        return last with { Run = CautionBook.With(last.Run, last.Sheets) };
-
-        SawPlan? Run(ImmutableArray<SheetLayout> layouts, bool all) =>
-            new SettingsRun(saw, layouts, all, effort, GraphWork, cancellation).Plan();
+        SettingsRun Of(ImmutableArray<SheetLayout> layouts, bool all, SawEffort each) =>
+            new(saw, layouts, all, each, GraphWork, cancellation);
     }
+
+    /// <summary>About how many settings some sheets take, by a short search.</summary>
+    /// <param name="saw">The saw.</param>
+    /// <param name="sheets">The sheets as first laid out.</param>
+    /// <param name="cancellation">Ends the search.</param>
+    public static int Guess(SawSettings saw, ImmutableArray<SheetLayout> sheets, CancellationToken cancellation) =>
+        new SettingsRun(saw, sheets, all: false, SawEffort.Brief, GraphWork, cancellation).Settings();
 }

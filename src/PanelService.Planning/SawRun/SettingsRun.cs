@@ -41,8 +41,7 @@ internal sealed class SettingsRun
     /// <summary>Plans; null where nothing serves.</summary>
     public SawPlan? Plan()
     {
-        var table = new SplitTable(_graph, _roots);
-        var few = FewSettings.Find(table, Math.Min(_effort.Settings, _effort.Passes * table.Work), _cancellation);
+        var few = Few(out var table);
         if (few.Count == 0)
         {
             return null;
@@ -55,24 +54,36 @@ internal sealed class SettingsRun
             few = settings.Length < few[0].Length && table.CanCut(settings) ? [settings] : few;
         }
 
-        int[] sequence = few.Take(SetsToOrder(table, few[0].Length)).Select(Sequence).MinBy(one => one.Length)!;
-        return Write(sequence, least);
+        int[] sequence = RunSequence.Find(_graph, _roots, few, _effort.Sequence, _cancellation);
+        return Write(sequence, new SawProof(few[0].Length, least, sequence.Length)
+        {
+            LeastCuts = _all ? LeastCuts.Of(_sheets, _parts) : 0,
+        });
     }
 
-    // A first sequence takes a pass for each of its steps, at least as many as there are settings: in large batches one is enough.
-    private int SetsToOrder(SplitTable table, int settings) =>
-        (int)Math.Clamp(_effort.Sequence / Math.Max(1, (long)settings * table.Work), 1, int.MaxValue);
+    /// <summary>How many settings a search as long as the effort says gets by with; <see cref="int.MaxValue"/>: none serve.</summary>
+    public int Settings() => Few(out _) is [var first, ..] ? first.Length : int.MaxValue;
+
+    /// <summary>A run of these sheets with as few steps as are found, and what is known of how few there could be.</summary>
+    /// <param name="known">The run as planned.</param>
+    public SawPlan Shortest(SawPlan known)
+    {
+        var proof = known.Proof;
+        var (shorter, leastSteps) = FewestSteps.Find(_graph, _roots, proof.Settings, proof.Steps, _effort.Steps, _cancellation);
+        proof = proof with { LeastSteps = Math.Min(leastSteps, proof.Steps) };
+        return shorter is not null && RunTable.CanCut(_graph, _roots, shorter) ? Write(shorter, proof) : known with { Proof = proof };
+    }
+
+    private List<int[]> Few(out SplitTable table)
+    {
+        table = new SplitTable(_graph, _roots);
+        return FewSettings.Find(table, Math.Min(_effort.Settings, _effort.Passes * table.Work), _cancellation);
+    }
 
     private ImmutableArray<CutPart> PartsOf(SheetLayout sheet) =>
         [.. SheetPart.Of(sheet).Select(part => new CutPart(part, SheetReading.Into(_graph, sheet, part, _all)))];
 
-    private int[] Sequence(int[] settings)
-    {
-        var table = new SplitTable(_graph, _roots, SplitTable.Marked(settings, _graph.Settings.Count));
-        return RunSequence.Find(table, settings, Math.Min(_effort.Sequence, _effort.Passes * table.Work), _cancellation);
-    }
-
-    private SawPlan Write(int[] sequence, int least)
+    private SawPlan Write(int[] sequence, SawProof known)
     {
         long kerf = _saw.Kerf.Steps;
         var panels = _sheets.SelectMany(sheet => sheet.Pieces)
@@ -86,7 +97,13 @@ internal sealed class SettingsRun
             .Select((step, i) => StepOf(i + 1, _graph.Settings[sequence[step]], [.. made[step]], sheets))];
         var unmatched = Matching.Unmatched(written.SelectMany(one => one.Sized), step => sequence[step]);
         int settings = steps.Select(step => (step.Tool, step.Fence)).Distinct().Count();
-        return new SawPlan(sheets, steps, new SawProof(settings, Math.Min(least, settings), steps.Length), unmatched, [.. written.SelectMany(one => one.Sized)]);
+        var proof = new SawProof(settings, Math.Min(known.LeastPossible, settings), steps.Length)
+        {
+            LeastSteps = Math.Min(known.LeastSteps, steps.Length),
+            Cuts = sheets.Sum(sheet => (long)sheet.Copies * sheet.Cuts.Count(cut => !cut.BySupplier)),
+            LeastCuts = known.LeastCuts,
+        };
+        return new SawPlan(sheets, steps, proof, unmatched, [.. written.SelectMany(one => one.Sized)]);
     }
 
     private static SawStep StepOf(int number, SawSetting setting, ImmutableArray<MadeCut> cuts, ImmutableArray<SheetLayout> sheets)

@@ -32,7 +32,10 @@ public static class BoundAudit
             piece.Width, piece.Height, piece.Demand, [.. piece.On.Select(way => (way.HasFlag(Turning.Upright), way.HasFlag(Turning.Turned)))]))],
         problem.Kerf,
         spent,
-        leastPossible);
+        leastPossible)
+    {
+        FenceReach = problem.FenceReach,
+    };
 
     /// <summary>The proof as plain numbers.</summary>
     /// <param name="proof">The proof.</param>

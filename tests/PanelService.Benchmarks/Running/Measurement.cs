@@ -24,6 +24,9 @@ public sealed record Measurement(
     /// <summary>What became of computing the bound again; null: that was not asked for.</summary>
     public BoundVerdict? Verdict { get; init; }
 
+    /// <summary>Other figures of the plan, each with the least it could be.</summary>
+    public IReadOnlyList<(string Of, long Value, long Least)> Beside { get; init; } = [];
+
     /// <summary>Whether the plan is proven.</summary>
     public bool Proven => Spent == LeastPossible;
 

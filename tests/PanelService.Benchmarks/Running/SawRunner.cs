@@ -28,6 +28,7 @@ public static class SawRunner
             Known = (long)Math.Floor(before * 0.6),
             Met = plan.Proof.Settings <= before * 0.6,
             Fault = Fault(first, plan.Sheets),
+            Beside = [("changes", plan.Proof.Changes, plan.Proof.LeastChanges), ("cuts", plan.Proof.Cuts, plan.Proof.LeastCuts)],
         };
     }
 

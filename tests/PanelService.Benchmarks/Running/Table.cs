@@ -14,7 +14,7 @@ public static class Table
     /// <param name="one">The case.</param>
     public static void PrintDetail(Measurement one) => Console.WriteLine(string.Create(
         CultureInfo.InvariantCulture,
-        $"{one.Name,-28} plan {one.Spent,8} bound {one.LeastPossible,8} known {one.Known,8} {(one.Proven ? "proven" : one.Gap.ToString("P3", CultureInfo.InvariantCulture)),10} cpu {one.Cpu.TotalMilliseconds,9:0.0} clock {one.Clock.TotalMilliseconds,9:0.0} {one.Fault}{Words(one.Verdict)}"));
+        $"{one.Name,-28} plan {one.Spent,8} bound {one.LeastPossible,8} known {one.Known,8} {(one.Proven ? "proven" : one.Gap.ToString("P3", CultureInfo.InvariantCulture)),10} cpu {one.Cpu.TotalMilliseconds,9:0.0} clock {one.Clock.TotalMilliseconds,9:0.0} {Words(one.Beside)}{one.Fault}{Words(one.Verdict)}"));
 
     /// <summary>One line per group and one for all, then faults, memory and what the suite must reach.</summary>
     /// <param name="suite">The suite's name.</param>
@@ -32,6 +32,7 @@ public static class Table
 
         PrintRow(suite, all);
         Within(all);
+        PrintBeside(all);
         PrintChecks(all);
         foreach (var one in all.Where(one => one.Fault is not null))
         {
@@ -42,6 +43,19 @@ public static class Table
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture, $"peak memory {peak} MB; faults {all.Count(one => one.Fault is not null)}; to reach: {reach}"));
     }
+
+    private static void PrintBeside(IReadOnlyList<Measurement> all)
+    {
+        foreach (var figure in all.SelectMany(one => one.Beside).GroupBy(one => one.Of, StringComparer.Ordinal))
+        {
+            int proven = figure.Count(one => one.Value == one.Least);
+            Console.WriteLine(string.Create(
+                CultureInfo.InvariantCulture, $"{figure.Key}: {figure.Sum(one => one.Value)}, at least {figure.Sum(one => one.Least)}; proven in {proven} of {figure.Count()}"));
+        }
+    }
+
+    private static string Words(IReadOnlyList<(string Of, long Value, long Least)> beside) =>
+        string.Concat(beside.Select(one => string.Create(CultureInfo.InvariantCulture, $"{one.Of} {one.Value} of {one.Least}, ")));
 
     private static string Words(BoundVerdict? verdict) => verdict is null ? "" : $" {verdict.Finding} {verdict.Why}";
 

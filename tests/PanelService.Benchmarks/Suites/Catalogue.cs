@@ -9,6 +9,7 @@ public static class Catalogue
     public static readonly IReadOnlyList<Suite> All =
     [
         new("studio500", ">= 99.5 % proven, median <= 20 ms, worst <= 2 s", CuttingRunner.Of(_ => StudioOrders.OneSheetSize())),
+        new("fence100", "with --check: no bound wrong under a fence that reaches a third of the sheet", CuttingRunner.Of(_ => StudioOrders.LimitedFence())),
         new("mixed500", ">= 97 % proven, mean gap <= 0.05 %, median <= 50 ms, worst <= 5 s", CuttingRunner.Of(_ => StudioOrders.MixedBoards())),
         new("small300", "100 % proven, worst <= 2 s", CuttingRunner.Of(_ => StudioOrders.Small())),
         new("jigsaw100", ">= 95 % solved with exactly those sheets, worst <= 5 s", CuttingRunner.Of(_ => Jigsaws.All())),

@@ -30,6 +30,13 @@ public static class StudioOrders
         }
     }
 
+    /// <summary>100 of these orders on sheets of which the fence reaches a third, the longer way.</summary>
+    public static IEnumerable<CuttingCase> LimitedFence() => OneSheetSize().Take(100).Select(one => one with
+    {
+        Name = one.Name.Replace("studio", "fence", StringComparison.Ordinal),
+        Problem = one.Problem with { FenceReach = one.Problem.Stocks.Max(stock => Math.Max(stock.Width, stock.Height)) / 3 },
+    });
+
     /// <summary>500 orders from five boards of two thicknesses and three sizes and 1 to 4 offcuts on hand at no cost.</summary>
     public static IEnumerable<CuttingCase> MixedBoards()
     {

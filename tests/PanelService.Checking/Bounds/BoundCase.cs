@@ -11,6 +11,12 @@ namespace PanelService.Checking.Bounds;
 public sealed record BoundCase(
     ImmutableArray<CaseStock> Stocks, ImmutableArray<CasePiece> Pieces, long Kerf, long Spent, long LeastPossible)
 {
+    /// <summary>The farthest the saw's fence goes: of every cut one of the two parts is no wider. Null: as far as one likes.</summary>
+    public long? FenceReach { get; init; }
+
+    /// <summary>The widest that the narrower part of a cut may be, one kerf included.</summary>
+    public long MostNear => FenceReach is { } reach ? reach + Kerf : long.MaxValue;
+
     /// <summary>How many pieces are wanted in all.</summary>
     public long PieceCount => Pieces.Sum(piece => (long)piece.Demand);
 }

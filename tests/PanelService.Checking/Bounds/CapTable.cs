@@ -3,7 +3,8 @@
 //          for x and y among the sums of extents. A pattern may hold more of a piece than is wanted, so what comes out is
 //          a true upper bound; patterns within the demand have all their edges on these points.
 //          Too many points: every size is rounded down to a unit. What fitted still fits, so it stays an upper bound. A
-//          piece smaller than the unit counts by its area instead.
+//          piece smaller than the unit counts by its area instead. Where the fence does not reach as far as half the stock, cuts
+//          with both parts wider are left out.
 // Source:  Gilmore and Gomory, Operations Research 14 (1966). Shares no line with the engine: that one fills tiles of
 //          32-bit numbers and drops cuts, this one goes through all of them in 64 bits.
 // Cost:    x²y/4 + y²x/4 additions for x and y points.
@@ -62,7 +63,7 @@ internal sealed class CapTable
             (_x, _y) = (_y, _x);
         }
 
-        _farY = [.. Enumerable.Range(0, _y.Length).Select(j => Far(_y, j))];
+        _farY = [.. Enumerable.Range(0, _y.Length).Select(j => Far(_y, j, problem.MostNear))];
     }
 
     /// <summary>The stocks.</summary>
@@ -189,7 +190,7 @@ internal sealed class CapTable
             }
         }
 
-        int[] far = Far(_x, i);
+        int[] far = Far(_x, i, _case.MostNear);
         for (int k = 1; k < far.Length; k++)
         {
             RaiseToSum(row, _best[k], _best[far[k]]);
@@ -227,12 +228,15 @@ internal sealed class CapTable
         return best;
     }
 
-    /// <summary>For every first part up to the middle of a point: the largest point the second part holds.</summary>
-    private static int[] Far(long[] points, int at)
+    /// <summary>
+    /// For every first part up to the middle of a point: the largest point the second part holds. One of the two lies at the fence; of
+    /// what is needed of each the smaller is no wider than that, so first parts end where the fence does.
+    /// </summary>
+    private static int[] Far(long[] points, int at, long mostNear)
     {
         var far = new List<int>();
         int rest = at;
-        for (int k = 0; k <= at && 2 * points[k] <= points[at]; k++)
+        for (int k = 0; k <= at && 2 * points[k] <= points[at] && points[k] <= mostNear; k++)
         {
             while (points[rest] > points[at] - points[k])
             {
@@ -269,7 +273,7 @@ internal sealed class CapTable
             }
         }
 
-        int[] farX = Far(_x, i);
+        int[] farX = Far(_x, i, _case.MostNear);
         int k = FirstCut(farX, (near, rest) => _best[near][j] + _best[rest][j] == worth && _best[near][j] > 0);
         if (k > 0)
         {

@@ -1,7 +1,7 @@
 // Problem: which sets of pieces can guillotine cuts get out of a rectangle?
 // Idea:    for every set the smallest rectangles that hold it: of a set of one its piece, of a larger one those made of
 //          the rectangles of two parts of it, side by side or one above the other. Of all pairs of a width and a height
-//          only those that no other beats both ways are kept. Sets that are larger than the largest stock are left out.
+//          only those that no other beats both ways are kept. Of two parts one must be within the fence's reach. Sets that are larger than the largest stock are left out.
 // Cost:    every set with each of its parts, times the rectangles of both; where that is too much it says so.
 // Source:  the definition of a guillotine pattern, put bottom-up. No points, no values, no bounds.
 namespace PanelService.Checking.Bounds;
@@ -154,8 +154,8 @@ internal sealed class SetFronts
         {
             foreach (var b in others)
             {
-                Add(found, true, a.Width + b.Width, Math.Max(a.Height, b.Height));
-                Add(found, true, Math.Max(a.Width, b.Width), a.Height + b.Height);
+                Add(found, Math.Min(a.Width, b.Width) <= _case.MostNear, a.Width + b.Width, Math.Max(a.Height, b.Height));
+                Add(found, Math.Min(a.Height, b.Height) <= _case.MostNear, Math.Max(a.Width, b.Width), a.Height + b.Height);
             }
         }
     }

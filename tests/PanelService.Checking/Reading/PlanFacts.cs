@@ -56,7 +56,12 @@ internal sealed record SheetFacts(
 internal sealed record SawStepFacts(int Step, string Tool, long Fence, IReadOnlyList<(int Sheet, int Cut)> Passes);
 
 /// <summary>How many settings a run is said to have, and how few there could be.</summary>
-internal sealed record SawProofFacts(int Settings, int LeastPossible, bool Proven);
+internal sealed record SawProofFacts(int Settings, int LeastPossible, bool Proven)
+{
+    public required (long Value, long Least, bool Proven) Changes { get; init; }
+
+    public required (long Value, long Least, bool Proven) Cuts { get; init; }
+}
 
 /// <summary>A cloth layout.</summary>
 internal sealed record ClothLayoutFacts(

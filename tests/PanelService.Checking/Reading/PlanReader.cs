@@ -106,7 +106,11 @@ internal sealed class PlanReader(Units units, long sawKerf)
     }
 
     private static SawProofFacts SawProof(JsonElement proof) => new(
-        proof.GetProperty("settings").GetInt32(), proof.GetProperty("leastPossible").GetInt32(), proof.GetProperty("proven").GetBoolean());
+        proof.GetProperty("settings").GetInt32(), proof.GetProperty("leastPossible").GetInt32(), proof.GetProperty("proven").GetBoolean())
+    {
+        Changes = (proof.GetProperty("changes").GetInt64(), proof.GetProperty("leastChanges").GetInt64(), proof.GetProperty("changesProven").GetBoolean()),
+        Cuts = (proof.GetProperty("cuts").GetInt64(), proof.GetProperty("leastCuts").GetInt64(), proof.GetProperty("cutsProven").GetBoolean()),
+    };
 
     private SawStepFacts Step(JsonElement step) => new(
         step.GetProperty("step").GetInt32(),

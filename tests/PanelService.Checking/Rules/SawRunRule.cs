@@ -17,6 +17,7 @@ internal static class SawRunRule
         }
 
         CheckProof(plan, findings);
+        CheckCounts(plan, findings);
         CheckPasses(plan, findings);
         CheckSupplier(plan, findings);
         return findings.All;
@@ -31,6 +32,29 @@ internal static class SawRunRule
             proof.LeastPossible <= settings && proof.LeastPossible >= Math.Min(1, settings), "sawProof", $"at least {proof.LeastPossible} of {settings} settings");
         findings.Expect(
             proof.Proven == (proof.Settings == proof.LeastPossible), "sawProof", $"proven is {proof.Proven} at {proof.Settings} and {proof.LeastPossible}");
+    }
+
+    /// <summary>
+    /// Every change there is counts, and no run has fewer than it has settings but one. A cut makes no more than two parts of one, so
+    /// what a sheet leaves says how few could do; of how few that is said, no less.
+    /// </summary>
+    private static void CheckCounts(PlanFacts plan, Findings findings)
+    {
+        var proof = plan.SawProof;
+        CheckCount("changes", proof.Changes, Math.Max(0, plan.SawRun.Count - 1), Math.Max(0, proof.Settings - 1), findings);
+        CheckCount(
+            "cuts",
+            proof.Cuts,
+            plan.Sheets.Sum(sheet => sheet.Copies * sheet.Cuts.Count(cut => !cut.BySupplier)),
+            plan.Sheets.Sum(sheet => sheet.Copies * Math.Max(0, sheet.Pieces.Count + sheet.Offcuts.Count - 1 - sheet.Cuts.Count(cut => cut.BySupplier))),
+            findings);
+    }
+
+    private static void CheckCount(string of, (long Value, long Least, bool Proven) said, long counted, long least, Findings findings)
+    {
+        findings.Expect(said.Value == counted, "sawProof", $"{said.Value} {of} are said, the run has {counted}");
+        findings.Expect(said.Least <= counted && said.Least >= least, "sawProof", $"at least {said.Least} {of} are said, of {counted}, and {least} are needed");
+        findings.Expect(said.Proven == (said.Value == said.Least), "sawProof", $"{of} proven is {said.Proven} at {said.Value} and {said.Least}");
     }
 
     private static void CheckPasses(PlanFacts plan, Findings findings)

@@ -47,6 +47,35 @@ public sealed class BoundProofTests
     }
 
     [Fact]
+    public void Bound_under_a_fence_that_does_not_reach_is_computed_again_and_refused_without_it()
+    {
+        int right = 0, refused = 0;
+        for (int seed = 0; seed < 2 * InOneTest; seed++)
+        {
+            var problem = RandomOrderProblem.Of(seed);
+            problem = problem with { FenceReach = problem.Stocks.Max(stock => Math.Max(stock.Width, stock.Height)) / 5 };
+            var result = CuttingPlanner.Plan(problem, Effort.Quick);
+            if (!result.Complete)
+            {
+                continue;
+            }
+
+            var limited = BoundAudit.Check(problem, result, all: true);
+            Assert.True(limited.Finding == BoundFinding.Right, $"seed {seed}: {limited}");
+            right++;
+            var free = CuttingPlanner.Plan(problem with { FenceReach = null }, Effort.Quick);
+            if (free.Spent < result.LeastPossible)
+            {
+                var verdict = BoundAudit.Check(problem with { FenceReach = null }, result, all: true);
+                Assert.True(verdict.Finding == BoundFinding.Wrong, $"seed {seed}: {verdict}");
+                refused++;
+            }
+        }
+
+        Assert.True(right >= InOneTest && refused >= 3, $"{right} right, {refused} refused");
+    }
+
+    [Fact]
     public void Claim_that_nothing_supports_is_refused() =>
         Refuses((stated, _) => stated with { Claim = stated.Claim + 1 });
 

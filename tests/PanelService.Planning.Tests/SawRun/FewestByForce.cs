@@ -6,7 +6,7 @@ namespace PanelService.Planning.Tests.SawRun;
 /// <summary>
 /// The fewest settings by trying: every set of settings, the smallest first; a sheet serves when some order of
 /// edge-to-edge cuts of its parts as they lie, each with one of its two sides at a setting of the set, leaves exactly them.
-/// Shares nothing with the planner but the rule which side may lie at the fence and when the sled is used.
+/// How few steps they need is found by trying every run of every such set. Shares nothing with the planner but the rule which side may lie at the fence and when the sled is used.
 /// </summary>
 internal sealed class FewestByForce
 {
@@ -50,6 +50,39 @@ internal sealed class FewestByForce
 
         return null;
     }
+
+    /// <summary>
+    /// How few steps a run at so few settings has: every set of so many settings that serves, every run of them, the shortest first.
+    /// </summary>
+    /// <param name="most">Settings; there is no run with fewer.</param>
+    /// <param name="below">Steps: longer runs are not tried, and so many are answered where no shorter one serves.</param>
+    public int LeastSteps(int most, int below)
+    {
+        var all = new HashSet<(bool Sled, long Size)>();
+        foreach (var sheet in _sheets)
+        {
+            Collect(sheet, all, []);
+        }
+
+        var sets = Sets([.. all], most).Where(set => _sheets.TrueForAll(sheet => Serves(sheet, [.. set], []))).ToList();
+        return Enumerable.Range(most, below - most)
+            .Where(steps => sets.Exists(set => Runs(set, steps, []).Any(run => _sheets.TrueForAll(sheet => CutsUp(sheet, run, 0)))))
+            .Append(below).First();
+    }
+
+    private static IEnumerable<(bool, long)[]> Sets((bool, long)[] settings, int size) => size == 0
+        ? [[]]
+        : settings.SelectMany((setting, i) => Sets(settings[(i + 1)..], size - 1).Select(rest => ((bool, long)[])[setting, .. rest]));
+
+    private static IEnumerable<(bool, long)[]> Runs((bool, long)[] settings, int steps, (bool, long)[] run) => run.Length == steps
+        ? [run]
+        : settings.Where(setting => run.Length == 0 || run[^1] != setting).SelectMany(setting => Runs(settings, steps, [.. run, setting]));
+
+    /// <summary>Whether a run, from a step on, cuts a workpiece up. Cuts may be made at any later step, not only at the next.</summary>
+    private bool CutsUp((long X, long Y, long W, long H)[] parts, (bool, long)[] run, int from) =>
+        parts.Length == 1
+        || Cuts(parts).Any(cut => Enumerable.Range(from, run.Length - from)
+            .Any(step => cut.Settings.Contains(run[step]) && CutsUp(cut.Near, run, step) && CutsUp(cut.Far, run, step)));
 
     private bool AnyOf((bool, long)[] settings, int size, int from, HashSet<(bool, long)> taken)
     {

@@ -16,9 +16,9 @@ public sealed class FewestSettingsTests
 
     [Theory]
     [MemberData(nameof(Starts))]
-    public void Plan_of_a_small_batch_has_no_more_settings_than_trying_every_set_finds(int start)
+    public void Plan_of_a_small_batch_has_no_more_settings_and_changes_than_trying_every_run_finds(int start)
     {
-        int compared = 0;
+        int compared = 0, proven = 0;
         for (int seed = start; seed < start + 40; seed++)
         {
             var order = Small(seed);
@@ -29,9 +29,13 @@ public sealed class FewestSettingsTests
             int? least = plan.SawProof.Settings > 6 ? null : force.Least();
             compared += least is null ? 0 : 1;
             Assert.True(least is null || least == plan.SawProof.Settings, $"seed {seed}: {plan.SawProof}, by force {least}");
+            int steps = least is { } settings ? force.LeastSteps(settings, plan.SawProof.Steps) : plan.SawProof.Steps;
+            Assert.InRange(steps, plan.SawProof.LeastSteps, plan.SawProof.Steps);
+            proven += least is not null && plan.SawProof.ChangesProven ? 1 : 0;
         }
 
         Assert.True(compared >= 20, $"{compared} compared");
+        Assert.True(proven >= compared * 9 / 10, $"the changes of {proven} of {compared} are proven");
     }
 
     [Theory]

@@ -1,22 +1,25 @@
-// Problem: the settings are chosen; in which order are they set, coming back to one as seldom as possible?
-// Idea:    seen from the end: what can be cut up by the settings that follow only grows when one more is put before
-//          them, so a sequence is judged in one pass a step, without choosing any cut. A first one takes, from the end, what
-//          makes the most shapes ready (once the work is done: what makes the most ready by itself, all settings looked at in one
-//          pass); then settings are moved and exchanged at random and every one that can be spared is dropped.
-// Cost:    a pass a step for each sequence tried; limited by the work they do.
-// Not:     the shortest; no sequence is shorter than the number of settings.
+// Problem: so many settings do; which of them in which order, coming back to one as seldom as possible?
+// Idea:    a run serves or not (RunTable), and more steps never hurt. All settings again and again in some order serve at last;
+//          of that the steps that one way of cutting needs are kept, and every one that can be spared is dropped. Then
+//          again and again some steps are put in at random and all are tried to be dropped in random order; a run that is no
+//          longer, at no more settings, is gone on from.
+// Cost:    a pass over what is left of the graph at these settings for each drop tried; limited by the work they do.
+// Not:     the shortest; no run is shorter than the number of settings, and FewestSteps says more.
+using System.Collections.Immutable;
+using PanelService.Planning.SawRun.Graph;
+
 namespace PanelService.Planning.SawRun.Search;
 
 /// <summary>Puts settings in an order.</summary>
 internal sealed class RunSequence
 {
-    private readonly SplitTable _table;
+    private readonly RunTable _table;
     private readonly int[] _settings;
     private readonly Xorshift _random = new(2463534242);
     private readonly CancellationToken _cancellation;
     private long _work;
 
-    private RunSequence(SplitTable table, int[] settings, long work, CancellationToken cancellation)
+    private RunSequence(RunTable table, int[] settings, long work, CancellationToken cancellation)
     {
         _table = table;
         _settings = settings;
@@ -24,117 +27,85 @@ internal sealed class RunSequence
         _cancellation = cancellation;
     }
 
-    /// <summary>Looks for a short sequence.</summary>
-    /// <param name="table">The graph, with the splits at these settings.</param>
-    /// <param name="settings">Settings at which all sheets can be cut up.</param>
+    /// <summary>Looks for a short run.</summary>
+    /// <param name="graph">The graph, finished.</param>
+    /// <param name="roots">The sheets.</param>
+    /// <param name="sets">Sets of settings, all as large, at each of which all sheets can be cut up.</param>
     /// <param name="work">How much may be looked at.</param>
     /// <param name="cancellation">Ends it with what was found.</param>
     /// <returns>The settings in the order of the run.</returns>
-    public static int[] Find(SplitTable table, int[] settings, long work, CancellationToken cancellation) =>
-        new RunSequence(table, settings, work, cancellation).Find();
+    public static int[] Find(CutGraph graph, ImmutableArray<CutShape> roots, IReadOnlyList<int[]> sets, long work, CancellationToken cancellation)
+    {
+        int[] all = [.. sets.SelectMany(set => set).Distinct().Order()];
+        var search = new RunSequence(new RunTable(graph, roots, all), all, work, cancellation);
+        return search.Find([.. sets.Select(set => set.Select(setting => Array.BinarySearch(all, setting)).ToArray())]);
+    }
 
     private bool Spent => _work <= 0 || _cancellation.IsCancellationRequested;
 
-    private int[] Find()
+    private int[] Find(int[][] sets)
     {
-        var sequence = Spare(First());
-        var best = sequence;
-        while (!Spent && best.Count > _settings.Length)
+        int most = sets[0].Length;
+        List<int>? best = null;
+        foreach (int[] set in sets.TakeWhile(_ => best is null || !Spent))
         {
-            var next = Moved(sequence);
-            if (Serves(next))
+            var run = First(set);
+            best = best is null || run.Count < best.Count ? run : best;
+        }
+
+        while (!Spent && best!.Count > most)
+        {
+            var next = Varied(best);
+            if (next.Count <= best.Count && next.Distinct().Count() <= most)
             {
-                sequence = Spare(next);
-                best = sequence.Count < best.Count ? sequence : best;
+                best = next;
             }
         }
 
-        return [.. best];
+        return [.. best!.Select(place => _settings[place])];
     }
 
-    private List<int> First()
+    private List<int> First(int[] set)
     {
-        var fromEnd = new List<int>();
-        bool[] solved = _table.Start();
-        while (!_table.AllRoots(solved))
+        List<int> run = [.. set];
+        while (!Serves(run))
         {
-            int setting = Spent ? Readiest(solved) : _settings.MaxBy(one => Added(one, solved));
-            fromEnd.Add(setting);
-            _work -= _table.Work;
-            _ = _table.Before(setting, solved);
+            run.AddRange(set);
         }
 
-        fromEnd.Reverse();
-        return fromEnd;
+        return Spare(_table.Needed(run));
     }
 
-    private int Readiest(bool[] solved)
+    private List<int> Varied(List<int> run)
     {
-        int[] ready = _table.Ready(solved);
-        return _settings.MaxBy(setting => ready[setting]);
-    }
-
-    private int Added(int setting, bool[] solved)
-    {
-        _work -= _table.Work;
-        return _table.Before(setting, [.. solved]);
-    }
-
-    private List<int> Moved(List<int> sequence)
-    {
-        var next = sequence.ToList();
-        int from = _random.Below(next.Count);
-        int setting = next[from];
-        if (_random.Below(3) == 0)
+        var next = run.ToList();
+        for (int more = 1 + _random.Below(4); more > 0; more--)
         {
-            int other = _random.Below(next.Count);
-            (next[from], next[other]) = (next[other], next[from]);
-            return next;
+            int setting = _random.Below(8) == 0 ? _random.Below(_table.Settings) : run[_random.Below(run.Count)];
+            next.Insert(_random.Below(next.Count + 1), setting);
         }
 
-        next.RemoveAt(from);
-        next.Insert(_random.Below(next.Count + 1), setting);
-        return next;
+        return Spare(next);
     }
 
     /// <summary>Drops every step that can be spared, in random order, as long as there is work left.</summary>
-    private List<int> Spare(List<int> sequence)
+    private List<int> Spare(List<int> run)
     {
-        var places = Enumerable.Range(0, sequence.Count).Where(i => sequence.Count(s => s == sequence[i]) > 1).ToList();
-        _random.Shuffle(places);
-        foreach (int place in places)
+        int[] order = [.. Enumerable.Range(0, run.Count)];
+        _random.Shuffle(order);
+        bool[] dropped = new bool[run.Count];
+        foreach (int step in order.TakeWhile(_ => !Spent))
         {
-            if (Spent)
-            {
-                return sequence;
-            }
-
-            int setting = sequence[place];
-            if (sequence.Count(s => s == setting) < 2)
-            {
-                continue;
-            }
-
-            var less = sequence.ToList();
-            less.RemoveAt(place);
-            if (Serves(less))
-            {
-                return Spare(less);
-            }
+            dropped[step] = true;
+            dropped[step] = Serves([.. run.Where((_, i) => !dropped[i])]);
         }
 
-        return sequence;
+        return [.. run.Where((_, i) => !dropped[i])];
     }
 
-    private bool Serves(List<int> sequence)
+    private bool Serves(List<int> run)
     {
-        bool[] solved = _table.Start();
-        for (int i = sequence.Count - 1; i >= 0; i--)
-        {
-            _work -= _table.Work;
-            _table.Before(sequence[i], solved);
-        }
-
-        return _table.AllRoots(solved);
+        _work -= _table.Work;
+        return _table.Serves(run);
     }
 }

@@ -22,7 +22,7 @@ internal sealed class PlanTranslation(string id, Plan plan, DrawingLinks drawing
         Sheets = [.. plan.Sheets.Select(_layouts.Sheet)],
         BoardProof = Proof(plan.BoardProof),
         SawRun = [.. plan.SawRun.Select(_layouts.Step)],
-        SawProof = new(plan.SawProof.Settings, plan.SawProof.LeastPossible, plan.SawProof.Proven, plan.SawProof.Steps),
+        SawProof = SawProofResponse.Of(plan.SawProof),
         Unmatched = [.. plan.Unmatched.Select(one => new UnmatchedResponse(one.Mark, one.Side, _numbers.Of(one.Size), one.AtOneSetting, one.Otherwise))],
         Tolerances = [.. plan.Tolerances.Select(one => new ToleranceResponse(
             one.Mark, _numbers.Of(one.Width), _numbers.Of(one.Height), _numbers.Of(one.OutOfSquare), one.Fits, one.HidesGap))],

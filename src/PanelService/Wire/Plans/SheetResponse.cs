@@ -117,12 +117,33 @@ internal sealed record SawStepResponse(
 /// <param name="EdgeBy">What made that edge: the factory or an earlier cut.</param>
 internal sealed record PassResponse(int Sheet, int Cut, SheetEdge Edge, EdgeMaker EdgeBy);
 
-/// <summary>How many settings the saw run has.</summary>
+/// <summary>How many settings, changes and cuts the saw run has, and how few of each there could be.</summary>
 /// <param name="Settings">Distinct settings: fence distances and stops of the sled.</param>
 /// <param name="LeastPossible">No run that leaves the same pieces and offcuts has fewer, whatever the order of the cuts and the side of the blade.</param>
 /// <param name="Proven">Whether the two are equal.</param>
 /// <param name="Steps">Steps of the run; a setting may come back.</param>
-internal sealed record SawProofResponse(int Settings, int LeastPossible, bool Proven, int Steps);
+/// <param name="Changes">How often the setting is changed: one less than there are steps.</param>
+/// <param name="LeastChanges">No run that leaves the same pieces and offcuts at so few settings has fewer changes.</param>
+/// <param name="ChangesProven">Whether the two are equal.</param>
+/// <param name="Cuts">Cuts at the saw, on all copies of every sheet.</param>
+/// <param name="LeastCuts">Nobody leaves the same pieces and offcuts with fewer cuts, at however many settings.</param>
+/// <param name="CutsProven">Whether the two are equal.</param>
+internal sealed record SawProofResponse(
+    int Settings, int LeastPossible, bool Proven, int Steps, int Changes, int LeastChanges, bool ChangesProven, long Cuts, long LeastCuts, bool CutsProven)
+{
+    /// <summary>As told to the client.</summary>
+    public static SawProofResponse Of(SawProof proof) => new(
+        proof.Settings,
+        proof.LeastPossible,
+        proof.Proven,
+        proof.Steps,
+        proof.Changes,
+        proof.LeastChanges,
+        proof.ChangesProven,
+        proof.Cuts,
+        proof.LeastCuts,
+        proof.CutsProven);
+}
 
 /// <summary>Panels of one line that do not all get one of their sizes at one setting.</summary>
 /// <param name="Mark">The line's mark.</param>

@@ -1,0 +1,16 @@
+using PanelService.Planning.SawRun.Cautions;
+
+namespace PanelService.Planning.SawRun;
+
+/// <summary>A run that may still be shortened, and of which is not yet known how short it could be.</summary>
+/// <param name="Plan">The run, without its cautions.</param>
+/// <param name="Run">Where it comes from.</param>
+internal sealed record SawRunDraft(SawPlan Plan, SettingsRun Run)
+{
+    /// <summary>The run to stay with: shortened as far as it can be, with the proof and the cautions.</summary>
+    public SawPlan Proven()
+    {
+        var plan = Run.Shortest(Plan);
+        return plan with { Run = CautionBook.With(plan.Run, plan.Sheets) };
+    }
+}
