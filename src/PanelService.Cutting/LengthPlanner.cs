@@ -45,9 +45,10 @@ public static class LengthPlanner
             // The best plan so far stands; what was being computed is dropped half-way.
         }
 
-        return search.Best is null
+        var result = search.Best is null
             ? new LengthResult([], long.MaxValue, search.Bound, work.Stopped)
             : new LengthResult(UsesOf(goods, search.Best), search.Spent, search.Bound, work.Stopped);
+        return result with { Proof = search.Proof };
     }
 
     private static ImmutableArray<LengthUse> UsesOf(GoodsModel goods, List<FilledGood> plan)

@@ -9,6 +9,9 @@ namespace PanelService.Cutting;
 /// <param name="StoppedEarly">Whether cancellation ended the search; such a result need not repeat.</param>
 public sealed record LengthResult(ImmutableArray<LengthUse> Uses, long Spent, long LeastPossible, bool StoppedEarly)
 {
+    /// <summary>What the bound rests on.</summary>
+    public LengthProof Proof { get; init; } = LengthProof.None;
+
     /// <summary>Whether there is a plan.</summary>
     public bool Complete => Spent < long.MaxValue;
 }

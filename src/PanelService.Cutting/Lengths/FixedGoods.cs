@@ -1,12 +1,13 @@
 // Problem: just so many of each good are taken: is there a plan, and which?
 // Idea:    the rectangles that they make are stocks of their own number, and the pieces an order for these. Ruin and recreate
-//          looks for a plan (GoalSearch), what was cut up without waste is put together again (StripJigsaw), and sections drawn and put together do (SectionMix); where there is little to
-//          waste all patterns that waste no more are listed, which finds the plan or proves that there is none
+//          looks for a plan (GoalSearch), what was cut up without waste is put together again (StripJigsaw), and sections drawn
+//          and put together do (SectionMix); where there is little to waste all patterns that waste no more are listed, which finds the plan or proves that there is none
 //          (TightCover).
 // Source:  see there.
 // Cost:    the work given.
 using PanelService.Cutting.Exact;
 using PanelService.Cutting.Many;
+using PanelService.Cutting.Patterns;
 using PanelService.Cutting.Search;
 
 namespace PanelService.Cutting.Lengths;
@@ -69,14 +70,23 @@ internal sealed class FixedGoods
             .FirstOrDefault(found => found is not null) is { } uses ? Filled(uses) : null;
     }
 
+    /// <summary>Whether this is one rectangle with little to waste, and pieces that are mostly different.</summary>
+    public bool IsJigsaw => IsAsGiven && _rectangles is [1] && StripJigsaw.Suits(_model);
+
     /// <summary>Looks for a plan without waste where one rectangle is all there is.</summary>
-    /// <param name="beam">How many ways to begin are kept side by side.</param>
+    /// <param name="effort">How many blocks are kept.</param>
     /// <param name="work">Where work is counted.</param>
     /// <returns>What is cut from what; null where no plan was found.</returns>
-    public List<FilledGood>? PutTogether(int beam, WorkMeter work) =>
-        IsAsGiven && _rectangles is [1] && StripJigsaw.Find(_model, [.. _goods.Given], beam, work) is { } block
-            ? Filled([new ColumnUse(new Column(0, Patterns.BlockMath.Counts(block, _model.Types.Length), block), 1)])
-            : null;
+    public List<FilledGood>? PutTogether(JigsawEffort effort, WorkMeter work) =>
+        IsAsGiven && _rectangles is [1] ? Filled(StripJigsaw.Find(_model, [.. _goods.Given], effort, work)) : null;
+
+    /// <summary>Looks for a plan that wastes a little, by sections, where one rectangle is all there is.</summary>
+    /// <param name="effort">How many blocks are kept for what is hard to place.</param>
+    /// <param name="units">The work allowed for putting sections together.</param>
+    /// <param name="work">Where work is counted.</param>
+    /// <returns>What is cut from what; null where no plan was found.</returns>
+    public List<FilledGood>? PutSections(JigsawEffort effort, long units, WorkMeter work) =>
+        IsJigsaw ? Filled(StripJigsaw.FindSections(_model, [.. _goods.Given], effort, units, work)) : null;
 
     /// <summary>Decides by listing every pattern that is good enough, where these are few.</summary>
     /// <param name="values">Value of one of each type, under which the goods hold little more than all pieces are worth.</param>
@@ -106,6 +116,10 @@ internal sealed class FixedGoods
 
     /// <summary>Whether types and rectangles are those that were given: none left out, none joined.</summary>
     private bool IsAsGiven => Whole && _model.Types.Length == _goods.Model.Types.Length && _model.Stocks.Length == _used.Length;
+
+    private List<FilledGood>? Filled(Block? block) => block is null
+        ? null
+        : Filled([new ColumnUse(new Column(0, BlockMath.Counts(block, _model.Types.Length), block), 1)]);
 
     private List<FilledGood> Filled(IEnumerable<ColumnUse> uses)
     {

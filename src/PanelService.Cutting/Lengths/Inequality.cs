@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PanelService.Cutting.Search;
 
 namespace PanelService.Cutting.Lengths;
@@ -57,6 +58,22 @@ internal sealed class Inequality
         return !_byLength[good]
             ? holds[1] * count
             : Math.Max(holds[^1], (long)Math.Ceiling(_rate[good] * _extent[good] * count));
+    }
+
+    /// <summary>The inequality in terms of the problem.</summary>
+    /// <param name="goods">The goods.</param>
+    public LengthInequality Stated(GoodsModel goods)
+    {
+        var holds = new ImmutableArray<long>[goods.Goods.Length];
+        for (int g = 0; g < holds.Length; g++)
+        {
+            int good = g;
+            holds[g] = [.. Enumerable.Range(0, goods.Goods[g].Most + 1).Select(count => Holds(good, count))];
+        }
+
+        return new LengthInequality(
+            goods.Model.ByPiece([.. Values.Select(value => (long)value)]),
+            [.. goods.Model.ByStock(holds).Select(each => each.IsDefault ? [0] : each)]);
     }
 
     /// <summary>No count of a good holds more for its number than this for each.</summary>

@@ -36,9 +36,12 @@ internal sealed class LengthSearch
         new(new FillEffort(4, 800, 1000, 0.3), new FillEffort(2, 300, 400, 0.1), 16),
     ];
 
+    private static readonly JigsawEffort[] _jigsaw = [new(1000, 300), new(3000, 0), new(0, 0)];
 
-    // What 1,000 states do not put together 4,000 seldom do.
-    private static readonly int[] _beam = [500, 1000, 0];
+    // A jigsaw that was not put together without waste: as much more of the cloth, in thousandths, until sections do.
+    private static readonly int[] _rooms = [10, 30];
+    private static readonly JigsawEffort _wideSections = new(1000, 300);
+    private const long SectionUnits = 1_000_000;
     private static readonly long[] _decide = [40_000, 250_000, 800_000];
 
     private readonly GoodsModel _goods;
@@ -48,7 +51,9 @@ internal sealed class LengthSearch
     private readonly CoverRelaxation _relaxation;
     private readonly GoodsChoice _choice;
     private readonly List<OpenCounts> _open = [];
+    private readonly List<int[]> _impossible = [];
     private long _others;
+    private bool _sectionsTried;
 
     /// <summary>Starts.</summary>
     /// <param name="goods">The goods.</param>
@@ -71,6 +76,12 @@ internal sealed class LengthSearch
 
     /// <summary>No plan costs less.</summary>
     public long Bound { get; private set; }
+
+    /// <summary>What the bound rests on.</summary>
+    public LengthProof Proof => new(
+        Bound,
+        [.. _choice.Inequalities.Select(one => one.Stated(_goods))],
+        [.. _impossible.Select(_goods.Model.ByStock)]);
 
     /// <summary>Runs.</summary>
     public void Run()
@@ -180,6 +191,19 @@ internal sealed class LengthSearch
     {
         _choice.Exclude(open.Counts);
         var problem = new FixedGoods(_goods, open.Counts);
+        if (problem.PutTogether(_jigsaw[level], _work) is { } whole)
+        {
+            Take(whole);
+            return true;
+        }
+
+        if (problem.IsJigsaw)
+        {
+            _open.Add(open);
+            TrySections(open.Counts);
+            return false;
+        }
+
         bool tight = open.Answer.Share <= TightShare;
         if (decide && tight && Decide(problem, open, level) is { } early)
         {
@@ -201,9 +225,28 @@ internal sealed class LengthSearch
         return false;
     }
 
+    /// <summary>A plan from a little more of the only good, by sections: once, for the first counts that stay open.</summary>
+    private void TrySections(int[] counts)
+    {
+        if (_sectionsTried)
+        {
+            return;
+        }
+
+        (_sectionsTried, _work.Reserve) = (true, 0);
+        foreach (int room in _rooms)
+        {
+            int[] more = [.. counts.Select((count, g) => Math.Min(_goods.Goods[g].Most, count + Math.Max(Math.Sign(count), count * room / 1000)))];
+            if (new FixedGoods(_goods, more).PutSections(_wideSections, SectionUnits, _work) is { } plan)
+            {
+                Take(plan);
+                return;
+            }
+        }
+    }
+
     private List<FilledGood>? Look(FixedGoods problem, int level) =>
-        problem.PutTogether(_beam[level], _work)
-        ?? problem.Look(_look[level], (ulong)level + 1, _work)
+        problem.Look(_look[level], (ulong)level + 1, _work)
         ?? problem.Mix(_reaches[level], _mix[level], (ulong)level + 1, _work);
 
     /// <summary>Decides whether there is a plan within counts; null where that stays unknown.</summary>
@@ -222,6 +265,11 @@ internal sealed class LengthSearch
         {
             Take(plan);
             return true;
+        }
+
+        if (impossible)
+        {
+            _impossible.Add(open.Counts);
         }
 
         return impossible ? false : null;

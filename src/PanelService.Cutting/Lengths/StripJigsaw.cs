@@ -1,110 +1,120 @@
-// Problem: one rectangle with next to nothing to waste: a plan.
-// Idea:    BlockBeam puts the pieces together, first as they are given (what was cut from one cloth mostly lies one way), then
-//          with turning; here its joins become a block.
+// Problem: one rectangle with little to waste: a plan.
+// Idea:    nothing to waste: a table of blocks (BlockTable) as the pieces are given (what was cut from one cloth mostly lies one
+//          way), then with turning. A little to waste: sections that waste little, among them what the tables have as wide as
+//          the strip, cover the pieces (SectionCover).
 // Source:  see there.
-// Cost:    see there.
-using PanelService.Cutting.Patterns;
+// Cost:    a quarter of a second for a small table, one to three for a large one, one for sections.
+// Not:     complete.
 using PanelService.Cutting.Search;
 
 namespace PanelService.Cutting.Lengths;
 
 /// <summary>Puts a strip together again.</summary>
-internal static class StripJigsaw
+internal sealed class StripJigsaw
 {
-    private const int MostPieces = 120;
+    // Fewer pieces of a kind than this, or sides coincide for another reason than that they were one.
+    private const int MostAlike = 2;
 
-    // More to waste than this part leaves a plan to other ways: then sides need not coincide, and nothing guides the joins.
-    private const double MostWaste = 0.002;
+    // More to waste than these parts leaves a plan to other ways: then sides need not coincide, and nothing guides the joins.
+    private const double NoWaste = 0.002;
+    private const double LittleWaste = 0.05;
 
-    /// <summary>Looks for a plan of one rectangle.</summary>
+    private const int LeastPieces = 12;
+    private const int SectionTable = 30_000;
+    private const int SectionPieces = 6;
+    private const int PairPieces = 14;
+    private const int MostSections = 200_000;
+
+    // Of a block that is a part of one section no more than this share of what there is to waste.
+    private const int WasteShare = 8;
+
+    // One more step apart for every 1/64 that may be wasted.
+    private const int ApartShare = 64;
+
+    private readonly StripPieces _strip;
+    private readonly WorkMeter _work;
+
+    private StripJigsaw(StripPieces strip, WorkMeter work) => (_strip, _work) = (strip, work);
+
+    /// <summary>Looks for a plan of one rectangle with nothing to waste, or next to nothing.</summary>
     /// <param name="model">The rectangle as its only stock, and the pieces.</param>
     /// <param name="given">Per piece as it was given: its type and sizes.</param>
-    /// <param name="beam">How many states are kept side by side.</param>
+    /// <param name="effort">How many blocks are kept of each number of pieces.</param>
     /// <param name="work">Where work is counted.</param>
     /// <returns>How the pieces lie; null where no plan was found.</returns>
-    public static Block? Find(Model model, IReadOnlyList<(int Type, long Width, long Length)> given, int beam, WorkMeter work)
+    public static Block? Find(Model model, IReadOnlyList<(int Type, long Width, long Length)> given, JigsawEffort effort, WorkMeter work) =>
+        Of(model, given, NoWaste, work)?.FindWhole(effort);
+
+    /// <summary>Looks for a plan of one rectangle with a little to waste.</summary>
+    /// <param name="model">The rectangle as its only stock, and the pieces.</param>
+    /// <param name="given">Per piece as it was given: its type and sizes.</param>
+    /// <param name="effort">How many blocks are kept of each number of pieces, for sections that hold what is hard to place.</param>
+    /// <param name="units">The work allowed for putting sections together.</param>
+    /// <param name="work">Where work is counted.</param>
+    /// <returns>How the pieces lie; null where no plan was found.</returns>
+    public static Block? FindSections(
+        Model model, IReadOnlyList<(int Type, long Width, long Length)> given, JigsawEffort effort, long units, WorkMeter work) =>
+        Of(model, given, LittleWaste, work)?.FindSections(effort, units);
+
+    /// <summary>Whether a rectangle has little to waste and pieces that are mostly different: then other ways find nothing.</summary>
+    /// <param name="model">The rectangle as its only stock, and the pieces.</param>
+    public static bool Suits(Model model) =>
+        model.Demand.Sum(d => (long)d) is <= BlockTable.MostPieces and > LeastPieces and var pieces
+        && pieces <= MostAlike * model.Types.Length
+        && model.Demand.Select((d, t) => d * model.PieceArea(t)).Sum() >= (1 - LittleWaste) * model.StockArea(0);
+
+    private static StripJigsaw? Of(Model model, IReadOnlyList<(int Type, long Width, long Length)> given, double most, WorkMeter work) =>
+        StripPieces.Of(model, given) is { } strip && strip.Waste >= 0 && strip.Waste <= most * strip.Width * strip.Length
+            ? new StripJigsaw(strip, work)
+            : null;
+
+    private IEnumerable<BlockTable> Tables(JigsawEffort effort, int waste)
     {
-        var (width, length, _, _) = model.Stock(0);
-        double area = given.Sum(piece => (double)piece.Width * piece.Length);
-        if (beam == 0 || given.Count > MostPieces || area > (double)width * length || area < (1 - MostWaste) * width * length)
+        if (effort.AsGiven > 0)
         {
-            return null;
+            yield return new BlockTable(_strip, new TableShape(Turn: false, effort.AsGiven, Waste: waste), _work);
         }
 
-        long unit = given.Aggregate(width, (d, piece) => Divisor(Divisor(d, piece.Width), piece.Length));
-        if (Math.Max(width, length) / unit > BlockBeam.LongestSide)
+        if (effort.Turned > 0 && _strip.IsFree)
         {
-            return null;
+            yield return new BlockTable(_strip, new TableShape(Turn: true, effort.Turned, Waste: waste), _work);
         }
-
-        return Try(turn: false, spread: 8) ?? (model.Types.All(IsFree) ? Try(turn: true, spread: 4) : null);
-
-        Block? Try(bool turn, double spread)
-        {
-            List<(int Type, int Width, int Length)> lying = [.. given.Select(piece => Lying(model, piece)).Select(piece => turn && piece.Width > piece.Length
-                ? (piece.Type, (int)(piece.Length / unit), (int)(piece.Width / unit))
-                : (piece.Type, (int)(piece.Width / unit), (int)(piece.Length / unit)))];
-            List<(int Width, int Length)> sizes = [.. lying.Select(piece => (piece.Width, piece.Length))];
-            var search = new BlockBeam(((int)(width / unit), (int)(length / unit)), sizes, turn, spread, work);
-            return search.Find(sizes, beam) is { } joins ? Built(joins, lying, piece => model.Sizes[piece.Type].Width / unit != piece.Width, turn) : null;
-        }
-
-        bool IsFree(Piece type) => type.On[model.Stocks[0]] == Turning.Either;
     }
 
-    /// <summary>As it was given where it may lie so, else turned.</summary>
-    private static (int Type, long Width, long Length) Lying(Model model, (int Type, long Width, long Length) piece)
+    private Block? FindWhole(JigsawEffort effort)
     {
-        bool turned = model.Sizes[piece.Type].Width != piece.Width;
-        bool may = model.Types[piece.Type].On[model.Stocks[0]].HasFlag(turned ? Turning.Turned : Turning.Upright);
-        return may ? piece : (piece.Type, piece.Length, piece.Width);
-    }
-
-    private static Block Built(
-        List<BlockJoin> joins, List<(int Type, int Width, int Length)> pieces, Func<(int Type, int Width, int Length), bool> isTurned, bool turn)
-    {
-        var blocks = new Dictionary<(int, int), Stack<Block>>();
-        foreach (var piece in pieces)
+        foreach (var table in Tables(effort, (int)_strip.Waste))
         {
-            Put((piece.Width, piece.Length), new PieceBlock(piece.Type, isTurned(piece)));
-        }
-
-        Block? rows = null;
-        foreach (var (first, second, axis, made) in joins)
-        {
-            var block = Take(first);
-            if (made == default)
+            if (table.Fill() is >= 0 and int all)
             {
-                rows = rows is null ? block : BlockMath.Join(Axis.Y, rows, block);
-                continue;
+                return table.Lying(all, turned: table.All[all].Width > _strip.Width || table.All[all].Length > _strip.Length);
             }
-
-            Put(made, BlockMath.Join(axis, block, Take(second)));
         }
 
-        return rows!;
-
-        void Put((int Width, int Length) size, Block block)
-        {
-            (size, block) = turn && size.Width > size.Length ? ((size.Length, size.Width), Turned(block)) : (size, block);
-            if (!blocks.TryGetValue(size, out var alike))
-            {
-                blocks[size] = alike = new Stack<Block>();
-            }
-
-            alike.Push(block);
-        }
-
-        Block Take((int Width, int Length) size) =>
-            turn && size.Width > size.Length ? Turned(blocks[(size.Length, size.Width)].Pop()) : blocks[size].Pop();
+        return null;
     }
 
-    private static Block Turned(Block block) => block switch
+    private Block? FindSections(JigsawEffort effort, long units)
     {
-        PieceBlock piece => piece with { Turned = !piece.Turned },
-        StackBlock stack => new StackBlock(stack.Axis == Axis.X ? Axis.Y : Axis.X, [.. stack.Parts.Select(Turned)]),
-        _ => throw new InvalidOperationException("Blocks are a closed family."),
-    };
+        int apart = 1 + (int)(_strip.Waste * ApartShare / ((long)_strip.Width * _strip.Length));
+        var cover = new SectionCover(_strip, apart, _work);
+        foreach (var table in Tables(effort, waste: 0))
+        {
+            table.Fill();
+            cover.AddWide(table);
+        }
 
-    private static long Divisor(long a, long b) => (long)System.Numerics.BigInteger.GreatestCommonDivisor(a, b);
+        var shape = new TableShape(
+            _strip.IsFree, SectionTable, SectionPieces, apart, Waste: (int)_strip.Waste / WasteShare, Drawn: true);
+        var parts = new BlockTable(_strip, shape, _work);
+        parts.Fill();
+        cover.AddWide(parts);
+        cover.AddPairs(parts, PairPieces, MostSections);
+        return cover.Find(units);
+    }
 }
+
+/// <summary>How many blocks are kept of each number of pieces.</summary>
+/// <param name="AsGiven">Where every piece lies as it was given; 0: this is not tried.</param>
+/// <param name="Turned">Where blocks may be turned.</param>
+internal sealed record JigsawEffort(int AsGiven, int Turned);

@@ -29,6 +29,7 @@ public static class OrderRunner
         {
             Known = one.KnownPlan,
             Met = one.KnownPlan is { } known ? proof.Spent.Minor <= known : null,
+            Verdict = options.Check && one.IsCloth ? ClothAudit.Check(one.Order with { Effort = options.Effort }, proof) : null,
             Fault = proof.LeastPossible.Minor > (one.KnownPlan ?? long.MaxValue) ? $"bound above a known plan of {one.KnownPlan}" : null,
         };
     }

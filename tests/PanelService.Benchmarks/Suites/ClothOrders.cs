@@ -22,7 +22,7 @@ public static class ClothOrders
                 Quantity = random.Between(1, 24),
                 Surface = Surface.Loose,
             })];
-            yield return new OrderCase("all", $"cloth-{number}", Order(lines, Cloths(random), new BenchSettings()), plan => plan.ClothProof);
+            yield return new OrderCase("all", $"cloth-{number}", Order(lines, Cloths(random), new BenchSettings()), plan => plan.ClothProof) { IsCloth = true };
         }
     }
 
@@ -52,6 +52,7 @@ public static class ClothOrders
             yield return new OrderCase("all", $"strip-{number}", Order(lines, [cloth], bench), plan => plan.ClothProof)
             {
                 KnownPlan = length * 100,
+                IsCloth = true,
             };
         }
     }

@@ -10,6 +10,9 @@ namespace PanelService.Benchmarks.Suites;
 /// <param name="Proof">Which of the plan's proofs is measured.</param>
 public sealed record OrderCase(string Group, string Name, Order Order, Func<Plan, Proof> Proof)
 {
+    /// <summary>Whether cloth is all there is to it, at one price each: then its bound is that of the engine for lengths.</summary>
+    public bool IsCloth { get; init; }
+
     /// <summary>A price some plan is known to reach, in minor units; null where nothing is known.</summary>
     public long? KnownPlan { get; init; }
 }

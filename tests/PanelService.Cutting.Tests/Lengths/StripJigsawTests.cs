@@ -21,7 +21,7 @@ public sealed class StripJigsawTests
     {
         var model = ModelOf(100, turning, turned);
 
-        var block = StripJigsaw.Find(model, Given(model, turned), beam: 200, new WorkMeter(1_000_000, default));
+        var block = StripJigsaw.Find(model, Given(model, turned), new JigsawEffort(200, 200), new WorkMeter(1_000_000, default));
 
         Assert.Equal((60, 100), BlockMath.Size(block!, model.Sizes, kerf: 0));
         Assert.Equal(model.Demand, BlockMath.Counts(block!, model.Types.Length));
@@ -32,7 +32,34 @@ public sealed class StripJigsawTests
     {
         var model = ModelOf(99, Turning.Upright, turned: false);
 
-        Assert.Null(StripJigsaw.Find(model, Given(model, turned: false), beam: 200, new WorkMeter(1_000_000, default)));
+        Assert.Null(StripJigsaw.Find(model, Given(model, turned: false), new JigsawEffort(200, 200), new WorkMeter(1_000_000, default)));
+    }
+
+    [Fact]
+    public void Find_where_blocks_may_only_be_turned_finds_what_lies_as_given_too()
+    {
+        var model = ModelOf(100, Turning.Either, turned: true);
+
+        var block = StripJigsaw.Find(model, Given(model, turned: true), new JigsawEffort(0, 200), new WorkMeter(1_000_000, default));
+
+        Assert.Equal((60, 100), BlockMath.Size(block!, model.Sizes, kerf: 0));
+        Assert.Equal(model.Demand, BlockMath.Counts(block!, model.Types.Length));
+    }
+
+    [Theory]
+    [InlineData(101)]
+    [InlineData(103)]
+    public void FindSections_of_a_strip_with_a_little_to_waste_is_a_plan_no_longer(long length)
+    {
+        var model = ModelOf(length, Turning.Upright, turned: false);
+
+        var block = StripJigsaw.FindSections(
+            model, Given(model, turned: false), new JigsawEffort(200, 0), 200_000, new WorkMeter(2_000_000, default));
+
+        var size = BlockMath.Size(block!, model.Sizes, kerf: 0);
+        Assert.InRange(size.Width, 1, 60);
+        Assert.InRange(size.Height, 100, length);
+        Assert.Equal(model.Demand, BlockMath.Counts(block!, model.Types.Length));
     }
 
     private static Model ModelOf(long length, Turning turning, bool turned) => new(new CuttingProblem(
