@@ -36,7 +36,7 @@ internal sealed class RunTable
         int PlaceOf(int setting) => setting < 0 ? -1 : places[setting];
         var ways = Ways(graph, split => PlaceOf(split.NearSetting) >= 0 || PlaceOf(split.FarSetting) >= 0);
         int[] numbers = Reached(graph, roots, ways);
-        _latest = new int[numbers.Max() + 1];
+        _latest = new int[numbers.DefaultIfEmpty(-1).Max() + 1];
         _way = new int[_latest.Length];
         _first = new int[_latest.Length + 1];
         var splits = new List<(int, int, int, int)>();
