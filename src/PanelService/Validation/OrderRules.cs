@@ -33,7 +33,7 @@ internal sealed class OrderRules : AbstractValidator<OrderRequest>
             ? $"All lines together ask for {all} panels; at most {WireLimits.Panels} are planned in one order. Send it in parts."
             : null);
         RuleForEach(o => o.Panels).SetValidator(new PanelRules()!);
-        RuleFor(o => o.Wishes).AtMostItems(WireLimits.Lines);
+        RuleFor(o => o.Wishes).AtMostItems(WireLimits.Wishes);
         RuleForEach(o => o.Wishes).SetValidator(new WishRules()!);
         RuleFor(o => o.Boards).AtMostItems(WireLimits.Goods);
         RuleForEach(o => o.Boards).SetValidator(new BoardRules()!);

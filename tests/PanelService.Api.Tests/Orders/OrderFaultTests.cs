@@ -202,6 +202,18 @@ public sealed class OrderFaultTests : IClassFixture<RefusingService>
     }
 
     [Fact]
+    public async Task Create_more_than_100_wishes_is_refused()
+    {
+        HttpClient client = _service.Client;
+        string wishes = string.Join(',', Enumerable.Range(0, 101).Select(i => $$"""{ "mark": "W{{i}}", "width": 5, "height": 7, "atMost": 1 }"""));
+
+        using HttpResponseMessage response = await client.PostOrderAsync(Json.With(SampleOrders.Full, "wishes", $"[{wishes}]"));
+
+        JsonElement problem = await Json.ReadProblemAsync(response, 400, "/problems/invalid-request");
+        Assert.Contains("at most 100", problem.GetProperty("errors").GetProperty("wishes")[0].GetString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Create_a_body_of_nothing_but_unknown_fields_is_answered_briefly()
     {
         HttpClient client = _service.Client;

@@ -29,7 +29,7 @@ internal static class Orders
         yield return ("200 odd formats, cut smaller where that saves", With(Order("millimetre", Odd(dice, 200, 500, 6000, 40), twoBoards, "steady"), order => order["saw"]!["undersize"] = 3));
         yield return ("200 odd formats that may be bought", With(Order("millimetre", Odd(dice, 200, 500, 6000, 40), twoBoards, "steady"), Buyable));
         yield return ("300 odd formats of loose cloth from 40 cloths", With(Order("millimetre", Odd(dice, 300, 500, 9000, 40), [], "steady"), order => Loose(order, dice)));
-        yield return ("500 wishes", With(Order("millimetre", Odd(dice, 50, 500, 6000, 40), twoBoards, "steady"), order => order["wishes"] = Wishes(dice)));
+        yield return ("100 wishes", With(Order("millimetre", Odd(dice, 50, 500, 6000, 40), twoBoards, "steady"), order => order["wishes"] = Wishes(dice)));
         yield return ("thorough, 100 odd formats", Order("millimetre", Odd(dice, 100, 500, 12000, 100), twoBoards, "thorough"));
         yield return ("1 mm panels on 10 m boards", Order("millimetre", [Line(1, 1, 100_000)], [Board("a", 100_000, 100_000, 1000)], "steady"));
     }
@@ -88,6 +88,6 @@ internal static class Orders
         ? $"{{\"id\":\"c{i}\",\"width\":{1000 + dice.Below(2000)},\"sale\":{{\"by\":\"length\",\"step\":{10 + dice.Below(990)},\"price\":5}}}}"
         : $"{{\"id\":\"c{i}\",\"width\":{1000 + dice.Below(2000)},\"sale\":{{\"by\":\"roll\",\"length\":{3000 + dice.Below(27000)},\"price\":50}}}}")!;
 
-    private static JsonArray Wishes(Dice dice) => new([.. Enumerable.Range(0, 500).Select(i => JsonNode.Parse(string.Create(
+    private static JsonArray Wishes(Dice dice) => new([.. Enumerable.Range(0, 100).Select(i => JsonNode.Parse(string.Create(
         CultureInfo.InvariantCulture, $"{{\"mark\":\"W{i}\",\"width\":{50 + dice.Below(500)},\"height\":{50 + dice.Below(500)},\"atMost\":1000,\"worth\":{1 + dice.Below(9)}}}")))]);
 }
