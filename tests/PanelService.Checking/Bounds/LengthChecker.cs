@@ -93,7 +93,7 @@ public sealed class LengthChecker
 
         foreach (var most in _stated.Exclusions)
         {
-            if (KnownFacts.Within(counts, most))
+            if (KnownFacts.Within(counts, WithUseless(most)))
             {
                 return Take(most);
             }
@@ -184,13 +184,34 @@ public sealed class LengthChecker
         switch (new CoverSearch(problem, Groups(problem), new KnownFacts()).HasPlan(counts))
         {
             case false:
-                _counts.Exclude([.. most]);
+                _counts.Exclude([.. WithUseless(most)]);
                 return null;
             case true:
                 return BoundVerdict.Wrong(Text($"the counts {string.Join(' ', most)} are said to be too few, and there is a plan"));
             default:
                 return BoundVerdict.NotRechecked(Text($"counts {string.Join(' ', most)}"));
         }
+    }
+
+    /// <summary>Counts that hold no more than these: of a good left out, what is too small for any piece changes nothing.</summary>
+    private ImmutableArray<int> WithUseless(ImmutableArray<int> most) => [.. most.Select((count, g) => count > 0 ? count : Useless(g))];
+
+    private int Useless(int good)
+    {
+        int count = 0;
+        while (count < _most[good] && !Fits(_case.Goods[good], good, count + 1))
+        {
+            count = _case.Goods[good].ByLength ? count + 1 : _most[good];
+        }
+
+        return count;
+    }
+
+    private bool Fits(CaseGood it, int good, int count)
+    {
+        long length = it.ByLength ? it.Extent * count : it.Extent;
+        return _case.Pieces.Any(piece => (piece.On[good].Upright && piece.Width <= it.Width && piece.Height <= length)
+            || (piece.On[good].Turned && piece.Height <= it.Width && piece.Width <= length));
     }
 
     private CapTable[] Tables()
