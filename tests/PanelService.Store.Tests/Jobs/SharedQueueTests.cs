@@ -13,7 +13,7 @@ public sealed class SharedQueueTests
     public async Task Planner_killed_in_the_middle_loses_no_order()
     {
         using Home home = new PostgresDatabase().Open();
-        (string, string)[] settings = [.. home.Settings.Where(setting => setting.Key != "Planning:Shared"), ("Planning:LostAfterSeconds", "2")];
+        (string, string)[] settings = [.. home.Settings.Where(setting => setting.Key != "Planning:Shared"), ("Planning:LostAfterSeconds", "2"), ("Planning:SafetyStopSeconds", "900"), ("Planning:GraceSeconds", "600")];
         using var station = new StudioHost([.. settings, ("Planning:Planners", "0")]);
         using HttpClient client = station.CreateClient();
         string order = await client.GetStringAsync("/api/demo/lighthouse-studio");
