@@ -83,6 +83,8 @@ internal sealed class PlanSearch
     /// <summary>What the bound rests on.</summary>
     public BoundProof Proof => _proof.ToProof(_relaxation.Inequalities, _box);
 
+    private bool HasOddSizes => _model.Classes.Any(c => !c.IsExact);
+
     private bool Proven => Missing == 0 && Bound >= Spent;
 
     /// <summary>Runs until the plan is proven, the work is done, or a stop is asked for.</summary>
@@ -105,6 +107,12 @@ internal sealed class PlanSearch
         {
             SearchManyPieces();
             return;
+        }
+
+        if (HasOddSizes && ManyOrders.CanHold(_model) && !_model.IsLimited)
+        {
+            // Coarse grids promise more than a sheet has; next to no waste, and area alone says more than they do.
+            RaiseBound(ManyOrders.Bound(_model, _work, _proof));
         }
 
         _work.Reserve = _work.Left * KeptBack / 100;
@@ -264,8 +272,7 @@ internal sealed class PlanSearch
     /// </summary>
     private void ImproveRest(MasterSolution? solution)
     {
-        bool dear = _model.Classes.Any(c => !c.IsExact);
-        if (Proven || Missing > 0 || solution is null || !dear || _model.IsLimited || !ManyOrders.CanHold(_model))
+        if (Proven || Missing > 0 || solution is null || !HasOddSizes || _model.IsLimited || !ManyOrders.CanHold(_model))
         {
             return;
         }
