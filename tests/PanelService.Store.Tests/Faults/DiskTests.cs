@@ -14,6 +14,8 @@ public sealed class DiskTests
 {
     private const string Panels = """{ "sort": "panel", "width": 8, "height": 10, "note": "NOTE" }""";
 
+    private const int BytesPerPage = 4096;
+
     // No file can be made there, not even by root.
     private const string ReadOnlyFolder = "/sys/kernel/panel-service";
 
@@ -23,6 +25,7 @@ public sealed class DiskTests
         using Home home = new SqliteDatabase().Open();
         using StudioHost host = home.Start(($"{StoreOptions.Section}:{nameof(StoreOptions.MostMegabytes)}", "1"));
         using HttpClient client = host.CreateClient();
+        await FillButAsync(home, pagesLeft: 40);
         string body = Panels.Replace("NOTE", new string('n', 200), StringComparison.Ordinal);
         HttpResponseMessage response = await client.SendJsonAsync(HttpMethod.Post, "/api/stock", body);
         int booked = 0;
@@ -40,6 +43,21 @@ public sealed class DiskTests
         using HttpResponseMessage health = await client.GetAsync(new Uri("/health", UriKind.Relative));
         Assert.Equal(HttpStatusCode.OK, health.StatusCode);
         Assert.Equal(booked, (await client.GetJsonAsync("/api/stock")).GetProperty("stock").GetArrayLength());
+    }
+
+    // Most of the room is taken up at once: booking by booking it took a minute.
+    private static async Task FillButAsync(Home home, int pagesLeft)
+    {
+        using Studio studio = home.OpenStudio();
+        await studio.WriteAsync(
+            async context =>
+            {
+                int free = await context.Database
+                    .SqlQuery<int>($"SELECT max_page_count - page_count AS Value FROM pragma_max_page_count(), pragma_page_count()").SingleAsync();
+                int bytes = (free - pagesLeft) * BytesPerPage;
+                return await context.Database.ExecuteSqlAsync($"CREATE TABLE filler AS SELECT zeroblob({bytes}) AS blank");
+            },
+            default);
     }
 
     [Fact]
