@@ -47,7 +47,7 @@ internal sealed class CoverRelaxation
 
     /// <summary>Relaxes.</summary>
     /// <param name="counts">Per good.</param>
-    public CoverAnswer Solve(int[] counts)
+    public RelaxedCover Solve(int[] counts)
     {
         using var master = new CoverMaster(_goods, counts);
         foreach (var section in _pool.All)
@@ -59,23 +59,23 @@ internal sealed class CoverRelaxation
         {
             if (master.Solve() is not { } solution)
             {
-                return new CoverAnswer(1, null, null);
+                return new RelaxedCover(1, null, null);
             }
 
             if (solution.Share >= Enough || round == MostRounds || _work.Exhausted)
             {
-                return new CoverAnswer(solution.Share, null, solution);
+                return new RelaxedCover(solution.Share, null, solution);
             }
 
             var inequality = Evaluate(solution.Values);
             if (HoldsLess(inequality, counts))
             {
-                return new CoverAnswer(solution.Share, inequality, solution);
+                return new RelaxedCover(solution.Share, inequality, solution);
             }
 
             if (!AddPatterns(master, counts))
             {
-                return new CoverAnswer(solution.Share, null, solution);
+                return new RelaxedCover(solution.Share, null, solution);
             }
         }
     }
@@ -118,4 +118,4 @@ internal sealed class CoverRelaxation
 /// <param name="Share">The share of the demand that the patterns known can cover, in fractions.</param>
 /// <param name="Forbids">An inequality that forbids these counts; null where none was found.</param>
 /// <param name="Solution">The last solution; null where the simplex gave up.</param>
-internal sealed record CoverAnswer(double Share, Inequality? Forbids, CoverSolution? Solution);
+internal sealed record RelaxedCover(double Share, Inequality? Forbids, CoverSolution? Solution);

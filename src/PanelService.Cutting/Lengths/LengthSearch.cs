@@ -156,7 +156,7 @@ internal sealed class LengthSearch
         }
     }
 
-    private CoverAnswer? Relax(int[] counts)
+    private RelaxedCover? Relax(int[] counts)
     {
         var answer = _relaxation.Solve(counts);
         if (answer.Forbids is { } forbids)
@@ -299,5 +299,5 @@ internal sealed class LengthSearch
 
     private void Report() => _progress?.Report(new CuttingProgress(Spent == long.MaxValue ? null : Spent, Bound));
 
-    private sealed record OpenCounts(int[] Counts, long Price, CoverAnswer Answer);
+    private sealed record OpenCounts(int[] Counts, long Price, RelaxedCover Answer);
 }
