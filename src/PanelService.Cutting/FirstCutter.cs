@@ -1,8 +1,8 @@
 // Problem: a sheet is too large to carry or to lift; with which first cuts does it fall into parts that are not, so that
 //          an arrangement can still be cut from them, and with how few?
 // Idea:    a part is either small enough, or it is cut between two members of its stack, or waste is cut off it. Between
-//          the least and the most that a cut leaves on the near side, only the two ends matter and the places where one side
-//          is just small enough. Depth first, ways that promise fewest cuts first; what a part takes at least is known by area.
+//          the least and the most that a cut leaves on the near side, only the two ends matter, these moved by what up to three
+//          more first cuts take more or less than the saw's, and the places where one side is just small enough. Depth first, ways that promise fewest cuts first; what a part takes at least is known by area.
 // Cost:    bounded by the ways looked at; a sheet in two to six parts takes some hundred.
 // Not:     parts of a stack in another order than the arrangement has them.
 using System.Collections.Immutable;
@@ -15,6 +15,9 @@ internal sealed class FirstCutter
 {
     private const int MostLooks = 20_000;
     private const int MostCuts = 400;
+
+    // How many first cuts a part may still take along an axis for the places of the cut before to be just right.
+    private const int MostAgain = 3;
 
     private readonly SheetFrame _frame;
     private readonly FirstCuts _first;
@@ -45,14 +48,18 @@ internal sealed class FirstCutter
         return way is null ? null : new Writer(first.Kerf).Write(way, whole);
     }
 
+    /// <summary>How much wider a first cut is than one at the saw; less than 0: an arrangement takes less room than at the saw's kerf.</summary>
+    private long Wider => _first.Kerf - _frame.Kerf;
+
     private Way? Solve(Part part, int most)
     {
-        if (part.Block is not null && !HasRoom(part))
+        bool isHeld = _first.Parts.Holds(part.Width, part.Height, part.Block is null ? SheetEdges.None : part.Factory);
+        if (part.Block is not null && (isHeld || Wider >= 0) && !HasRoom(part))
         {
             return null;
         }
 
-        if (_first.Parts.Holds(part.Width, part.Height, part.Block is null ? SheetEdges.None : part.Factory))
+        if (isHeld)
         {
             return new Way(part, 0, null);
         }
@@ -141,14 +148,22 @@ internal sealed class FirstCutter
         long most = far is not null ? extent - _first.Kerf - Need(far, axis, farEdges)
             : (part.Factory & FarEdge(axis)) != 0 && near is not null ? extent - _frame.EdgeTrim
             : Math.Max(extent - _first.Kerf, least);
+        // A side that is cut again by first cuts takes so much more, or less, than at the saw.
+        long[] again = near is null && far is null || Wider == 0 ? [0] : [.. Enumerable.Range(0, MostAgain + 1).Select(cuts => cuts * Wider)];
         long[] places =
         [
-            least,
-            most,
+            .. again.Select(more => near is null ? least : least + more),
+            .. again.Select(more => far is null ? most : most - more),
             _first.Parts.LongestAlong(axis, across, near is null ? SheetEdges.None : nearEdges),
             extent - _first.Kerf - _first.Parts.LongestAlong(axis, across, far is null ? SheetEdges.None : farEdges),
         ];
-        return places.Where(at => at >= least && at <= most && at < extent).Distinct().Select(at => new Split(
+        if (Wider < 0)
+        {
+            least = near is null ? least : Math.Max(1, least + (MostAgain * Wider));
+            most = far is null ? most : most - (MostAgain * Wider);
+        }
+
+        return places.Where(at => at >= least && at <= most && at > 0 && at < extent).Distinct().Select(at => new Split(
             axis,
             part.With(axis, at, near, nearEdges),
             part.With(axis, extent - at - _first.Kerf, far, farEdges)));

@@ -35,7 +35,8 @@ public static class SheetCutter
         ArgumentNullException.ThrowIfNull(block);
         ArgumentNullException.ThrowIfNull(frame);
         var (width, height) = BlockMath.Size(block, pieceSizes, frame.Kerf);
-        return width > frame.Width - (2 * frame.EdgeTrim) || height > frame.Height - (2 * frame.EdgeTrim)
+        bool hasRoom = width <= frame.Width - (2 * frame.EdgeTrim) && height <= frame.Height - (2 * frame.EdgeTrim);
+        return !hasRoom && (frame.First is not { } first || first.Kerf >= frame.Kerf)
             ? null
             : FirstCutter.Cut(block, frame, pieceSizes) is { } parts ? new Run(frame, pieceSizes).Cut(parts) : null;
     }

@@ -59,7 +59,7 @@ public static class SupplierSlipDrawing
         var (left, top) = at;
         var (sheet, unit) = (entry.Sheet, plan.Order.Units);
         double room = SlipSheet.Width - SupplierEntry.PictureWidth - 2;
-        string name = $"{words.Sheets(sheet.Copies)}: {sheet.Board.Name ?? sheet.Board.Id}, {SlipText.Size((sheet.Board.Width, sheet.Board.Height), unit)} {LengthText.Abbreviation(unit)}";
+        string name = $"{words.Sheets(sheet.Copies)}: {sheet.Board.Name ?? sheet.Board.Id}, {words.Size((sheet.Board.Width, sheet.Board.Height), unit)} {LengthText.Abbreviation(unit)}";
         var group = Ink.Group(
             "supplier-sheet",
             new XAttribute("data-sheet", sheet.Number.ToString(CultureInfo.InvariantCulture)),
@@ -79,7 +79,7 @@ public static class SupplierSlipDrawing
         }
 
         var picture = new Box(left + SlipSheet.Width - SupplierEntry.PictureWidth, top + 2, SupplierEntry.PictureWidth, SupplierEntry.PictureHeight);
-        group.Add(SupplierPicture.Draw(sheet, unit, picture));
+        group.Add(SupplierPicture.Draw(sheet, (unit, words), picture));
         return group;
     }
 }

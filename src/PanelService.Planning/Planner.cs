@@ -11,6 +11,7 @@ using PanelService.Planning.Plans;
 using PanelService.Planning.Prices;
 using PanelService.Planning.Refusals;
 using PanelService.Planning.SawRun;
+using PanelService.Planning.SawRun.Cautions;
 using PanelService.Planning.Sizes;
 using PanelService.Planning.Spare;
 using PanelService.Planning.Strength;
@@ -94,7 +95,7 @@ public static class Planner
             BoardProof = WithTopUps(new Proof(batch.Boards.Outcome.Spent, batch.Boards.Outcome.LeastPossible), choice, SaleUnit.Sheet),
             ClothProof = WithTopUps(ClothProof.Of(order, batch.Cloth.Outcome, sizes), choice, SaleUnit.Step, SaleUnit.Roll),
             Sheets = goods.Sheets,
-            SawRun = saw.Run,
+            SawRun = CautionBook.With(saw.Run, sheets, order.Units),
             SawProof = saw.Proof,
             Unmatched = saw.Unmatched,
             Tolerances = Tolerances.Of(order, saw.Sized),

@@ -14,7 +14,7 @@ export default {
   language: 'en',
   name: 'English',
   /** A caution or remark of the service, by its id. */
-  said: (/** @type {{ id: string, text: string }} */ one) => one.text,
+  said: (/** @type {{ id: string, text: string, here?: string }} */ one) => one.text,
   colon: ': ',
   /** A problem as a whole, by its type; empty where its own words serve. */
   problem: (/** @type {string | undefined} */ _type) => '',

@@ -21,7 +21,7 @@ internal static class SlipText
     public static string Head(SlipEntry entry, LengthUnit unit, SlipWords words)
     {
         string tool = entry.Step.Tool == SawTool.Sled ? words.Sled : words.Fence;
-        return $"{tool} {LengthText.Format(entry.Step.Fence, unit)}{(entry.Continued ? $" {words.Continued}" : "")}";
+        return $"{tool} {words.Length(entry.Step.Fence, unit)}{(entry.Continued ? $" {words.Continued}" : "")}";
     }
 
     /// <summary>"Sheet 1, 2 × · cut 4: 24 × 16 → 8 × 16 and 15 7/8 × 16 · left edge, factory", in as many lines as it takes.</summary>
@@ -54,9 +54,6 @@ internal static class SlipText
         yield return line;
     }
 
-    public static string Size((Length Width, Length Height) part, LengthUnit unit) =>
-        $"{LengthText.FormatFigure(part.Width, unit)} × {LengthText.FormatFigure(part.Height, unit)}";
-
     /// <summary>What a cut leaves; zero or less where there is nothing.</summary>
     public static ((Length Width, Length Height) Near, (Length Width, Length Height) Far) Parts(SheetCut cut, Length kerf) => cut.Axis == Axis.X
         ? ((cut.At - cut.X, cut.Height), (cut.X + cut.Width - cut.At - kerf, cut.Height))
@@ -69,8 +66,8 @@ internal static class SlipText
         var (near, far) = Parts(cut, sheet.Kerf);
         string parts = string.Join($" {words.And} ", new[] { near, far }
             .Where(part => part.Width > Length.Zero && part.Height > Length.Zero)
-            .Select(part => Size(part, plan.Order.Units)));
+            .Select(part => words.Size(part, plan.Order.Units)));
         string edge = $"{words.Edge(pass.Edge)}{(pass.EdgeBy == EdgeMaker.Factory ? $", {words.Factory}" : "")}";
-        return $"{words.Sheet(sheet.Number, sheet.Copies)} · {words.Cut(cut.Number)}: {Size((cut.Width, cut.Height), plan.Order.Units)} → {parts} · {edge}";
+        return $"{words.Sheet(sheet.Number, sheet.Copies)} · {words.Cut(cut.Number)}: {words.Size((cut.Width, cut.Height), plan.Order.Units)} → {parts} · {edge}";
     }
 }

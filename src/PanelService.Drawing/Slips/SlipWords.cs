@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using PanelService.Planning.Measures;
 using PanelService.Planning.Plans;
 
 namespace PanelService.Drawing.Slips;
@@ -54,6 +55,15 @@ internal abstract record SlipWords
     /// <summary>What a caution says.</summary>
     public abstract string Caution(Warning caution);
 
+    /// <summary>"7 15/16 in", "20.5 cm", with the decimal sign of the language.</summary>
+    public string Length(Length length, LengthUnit unit) => Figure(LengthText.Format(length, unit));
+
+    /// <summary>"24 × 48", in the batch's unit.</summary>
+    public string Size((Length Width, Length Height) part, LengthUnit unit) =>
+        $"{Figure(LengthText.FormatFigure(part.Width, unit))} × {Figure(LengthText.FormatFigure(part.Height, unit))}";
+
+    protected abstract string Figure(string figure);
+
     protected static string Written(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }
 
@@ -105,6 +115,8 @@ internal sealed record EnglishSlipWords : SlipWords
 
     public override string Caution(Warning caution) => caution.Text;
 
+    protected override string Figure(string figure) => figure;
+
     private static string Name(SheetEdge edge) => edge switch
     {
         SheetEdge.Left => "left",
@@ -129,12 +141,12 @@ internal sealed record FrenchSlipWords : SlipWords
         ["thin-kerf"] = "Lame à trait mince (3/32 in, 2,4 mm, ou moins) : montez le couteau diviseur fait pour elle, plus mince que le trait, et ne forcez pas l’avance.",
         ["thick-kerf"] = "Lame à trait plein (1/8 in, 3,2 mm, ou plus) : montez le couteau diviseur fait pour elle, plus épais que la lame, plus mince que le trait.",
         ["large-sheet"] = "Une grande plaque entière : deux personnes, appuis à l’entrée et à la sortie, ou faites faire cette coupe à la scie à panneaux du fournisseur.",
-        ["factory-edge"] = "Une bande mince tombe libre près de la lame : laissez-la jusqu’à l’arrêt de la lame.",
+        ["factory-edge"] = "Une rive d’usine est dressée : une bande mince tombe libre près de la lame. Laissez-la jusqu’à l’arrêt de la lame.",
         ["narrow-rip"] = "Moins de 6 in (150 mm) entre guide et lame : poussez avec un poussoir ou une cale, jamais de la main.",
         ["short-along-fence"] = "Moins de 12 in (300 mm) le long du guide : la pièce peut tourner et être rejetée. Un chariot guide plus sûrement.",
         ["wider-than-long"] = "La pièce est plus large que longue au guide : menez-la au chariot ou au guide d’angle, ou soutenez-la tout du long.",
         ["small-part-free"] = "Un morceau de moins de 6 in (150 mm) des deux côtés tombe près de la lame : laissez-le jusqu’à l’arrêt de la lame, n’allez jamais le chercher.",
-        ["no-fence-as-stop"] = "Réglez la cote par une butée sur le chariot. Ne prenez jamais le guide comme butée d’une coupe traversante menée au chariot ou au guide d’angle.",
+        ["no-fence-as-stop"] = "Trop courte pour longer le guide : au chariot, la cote prise par une butée. Ne prenez jamais le guide comme butée d’une coupe traversante menée au chariot ou au guide d’angle.",
     }.ToImmutableDictionary();
 
     public override string SawRun => "Parcours de sciage";
@@ -180,7 +192,11 @@ internal sealed record FrenchSlipWords : SlipWords
 
     public override string Parts(string parts) => $"Il en sort : {parts}";
 
-    public override string Caution(Warning caution) => Cautions.GetValueOrDefault(caution.Id, caution.Text);
+    public override string Caution(Warning caution) => Cautions.TryGetValue(caution.Id, out string? said)
+        ? said + (caution.Here is { } here ? $" Ici : {Figure(here)}." : "")
+        : caution.Text;
+
+    protected override string Figure(string figure) => figure.Replace('.', ',');
 
     private static string Name(SheetEdge edge) => edge switch
     {

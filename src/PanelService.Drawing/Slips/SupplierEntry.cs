@@ -33,10 +33,10 @@ internal sealed record SupplierEntry(SheetLayout Sheet, ImmutableArray<SlipLine>
     {
         var unit = plan.Order.Units;
         SheetCut[][] chunks = [.. sheet.Cuts.Where(cut => cut.BySupplier).Chunk(CutsInOne)];
-        string kerf = LengthText.Format(sheet.Cuts[0].SupplierKerf!.Value, unit);
+        string kerf = words.Length(sheet.Cuts[0].SupplierKerf!.Value, unit);
         string parts = string.Join("; ", SupplierParts.Of(sheet)
             .Where(part => Length.Min(part.Width, part.Height) >= Strip)
-            .GroupBy(part => SlipText.Size((part.Width, part.Height), unit))
+            .GroupBy(part => words.Size((part.Width, part.Height), unit))
             .Select(group => group.Count() == 1 ? group.Key : FormattableString.Invariant($"{group.Count()} × ({group.Key})")));
         for (int i = 0; i < chunks.Length; i++)
         {
@@ -52,9 +52,9 @@ internal sealed record SupplierEntry(SheetLayout Sheet, ImmutableArray<SlipLine>
     private static string Line(SheetCut cut, LengthUnit unit, SlipWords words)
     {
         bool across = cut.Axis == Cutting.Axis.X;
-        string distance = LengthText.Format(cut.At - (across ? cut.X : cut.Y), unit);
+        string distance = words.Length(cut.At - (across ? cut.X : cut.Y), unit);
         string measured = words.Measured(distance, across ? SheetEdge.Left : SheetEdge.Top);
-        return FormattableString.Invariant($"{cut.Number}. {SlipText.Size((cut.Width, cut.Height), unit)}: {measured}");
+        return FormattableString.Invariant($"{cut.Number}. {words.Size((cut.Width, cut.Height), unit)}: {measured}");
     }
 }
 

@@ -9,7 +9,7 @@ namespace PanelService.Drawing.Slips;
 /// <summary>A sheet with the supplier's cuts in the accent, their numbers, and the size of every part. y runs down, as on the large drawing.</summary>
 internal static class SupplierPicture
 {
-    public static XElement Draw(SheetLayout sheet, LengthUnit unit, Box room)
+    public static XElement Draw(SheetLayout sheet, (LengthUnit Unit, SlipWords Words) written, Box room)
     {
         double width = Millimetres.Of(sheet.Board.Width), height = Millimetres.Of(sheet.Board.Height);
         double scale = Math.Min(room.Width / width, room.Height / height);
@@ -19,7 +19,7 @@ internal static class SupplierPicture
             "sheet-picture",
             Ink.Rectangle(Placed(new Box(0, 0, width, height)), Ink.Fine, Ink.Fill(Ink.White), Ink.Stroke(Ink.Black), Ink.Weight(0.4)),
             SupplierParts.Of(sheet).SelectMany(part =>
-                SizeOf(Placed(Millimetres.Of(part.X, part.Y, part.Width, part.Height)), SlipText.Size((part.Width, part.Height), unit))),
+                SizeOf(Placed(Millimetres.Of(part.X, part.Y, part.Width, part.Height)), written.Words.Size((part.Width, part.Height), written.Unit))),
             sheet.Cuts.Where(cut => cut.BySupplier).SelectMany(cut => CutOf(cut, Placed)));
     }
 

@@ -17,7 +17,9 @@ namespace PanelService.Planning.Boards;
 /// <summary>Plans boards under limits.</summary>
 internal sealed class LimitedBoards
 {
-    private const int MostShrinks = 3;
+    // How many first cuts run across a sheet and along it, as far as it is told apart.
+    private static readonly ImmutableArray<(int Across, int Along)> _shrinks = [(1, 0), (0, 1), (1, 1), (2, 0), (0, 2), (2, 1), (1, 2), (2, 2), (3, 3)];
+
     private const int NoStock = -1;
     private static readonly Turning[] Lies = [Turning.Upright, Turning.Turned];
 
@@ -65,12 +67,13 @@ internal sealed class LimitedBoards
         }
 
         long bound = Math.Min(free.LeastPossible, LeastWithNarrowKerf());
-        if (CanCut(free, _stocks, _problem))
+        bool canBeCut = CanCut(free, _stocks, _problem);
+        if (canBeCut && (Wider >= 0 || free.Spent <= bound))
         {
             return free with { LeastPossible = bound };
         }
 
-        var (best, limited) = Within(bound);
+        var (best, limited) = Within(canBeCut ? free : null, bound);
         best ??= TakenApart(free);
         bool isRaised = limited?.LeastPossible > bound;
         return best with
@@ -81,12 +84,14 @@ internal sealed class LimitedBoards
         };
     }
 
+    /// <summary>How much wider the supplier's kerf is than the saw's.</summary>
+    private long Wider => _order.Saw.SupplierKerf.Steps - _problem.Kerf;
+
     private CuttingResult Run(CuttingProblem problem) => CuttingPlanner.Plan(problem, _order.Effort, null, _cancellation);
 
     /// <summary>The cheapest plan of some problems whose plans are likely to keep to the limits, and one with a bound for all that do.</summary>
-    private (CuttingResult? Best, CuttingResult? Limited) Within(long bound)
+    private (CuttingResult? Best, CuttingResult? Limited) Within(CuttingResult? best, long bound)
     {
-        CuttingResult? best = null;
         CuttingResult? limited = null;
         foreach (var problem in Narrower())
         {
@@ -122,18 +127,20 @@ internal sealed class LimitedBoards
             yield return fenced;
         }
 
-        long wider = _order.Saw.SupplierKerf.Steps - _problem.Kerf;
-        if (IsOnlyTheFence || wider <= 0)
+        if (IsOnlyTheFence || Wider == 0)
         {
             yield break;
         }
 
-        for (int cuts = 1; cuts <= MostShrinks; cuts++)
+        foreach (var (across, along) in Wider > 0 ? _shrinks : [.. _shrinks.Reverse()])
         {
-            yield return fenced with { Stocks = Resized(stock => (-cuts * wider, -cuts * wider)) };
+            yield return fenced with { Stocks = Resized(_ => (-across * Wider, -along * Wider)) };
         }
 
-        yield return fenced with { Kerf = _order.Saw.SupplierKerf.Steps };
+        if (Wider > 0)
+        {
+            yield return fenced with { Kerf = _order.Saw.SupplierKerf.Steps };
+        }
     }
 
     private ImmutableArray<Stock> Resized(Func<Stock, (long Width, long Height)> by) =>
@@ -149,7 +156,7 @@ internal sealed class LimitedBoards
     /// </summary>
     private long LeastWithNarrowKerf()
     {
-        long narrower = _problem.Kerf - _order.Saw.SupplierKerf.Steps;
+        long narrower = -Wider;
         if (IsOnlyTheFence || narrower <= 0)
         {
             return long.MaxValue;

@@ -1,5 +1,3 @@
-using PanelService.Planning.SawRun.Cautions;
-
 namespace PanelService.Planning.SawRun;
 
 /// <summary>A run that may still be shortened, and of which is not yet known how short it could be.</summary>
@@ -7,10 +5,6 @@ namespace PanelService.Planning.SawRun;
 /// <param name="Run">Where it comes from.</param>
 internal sealed record SawRunDraft(SawPlan Plan, SettingsRun Run)
 {
-    /// <summary>The run to stay with: shortened as far as it can be, with the proof and the cautions.</summary>
-    public SawPlan Proven()
-    {
-        var plan = Run.Shortest(Plan);
-        return plan with { Run = CautionBook.With(plan.Run, plan.Sheets) };
-    }
+    /// <summary>The run to stay with: shortened as far as it can be, with the proof.</summary>
+    public SawPlan Proven() => Run.Proven(Plan);
 }

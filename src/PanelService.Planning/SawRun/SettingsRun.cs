@@ -19,7 +19,9 @@ internal sealed class SettingsRun
     private readonly CutGraph _graph;
     private readonly ImmutableArray<CutShape> _roots;
     private readonly ImmutableArray<ImmutableArray<CutPart>> _parts;
-    private readonly bool _all;
+
+    // The settings in the order of the run last written.
+    private int[] _made = [];
 
     /// <summary>Reads the sheets.</summary>
     public SettingsRun(
@@ -27,61 +29,62 @@ internal sealed class SettingsRun
     {
         _saw = saw;
         _sheets = sheets;
-        _all = all;
         _effort = effort;
         _cancellation = cancellation;
         var rules = new GraphRules(saw.Kerf.Steps, saw.LeastFenceLength.Steps, SawPractice.LeastAtFence.Steps);
         rules = saw.FenceReach is { } reach ? rules with { FenceReach = reach.Steps } : rules;
         _graph = new CutGraph(rules, wasteIsFree: !all, graphWork);
-        _parts = [.. sheets.Select(PartsOf)];
+        _parts = [.. sheets.Select(sheet => PartsOf(sheet, all))];
         _roots = [.. _parts.SelectMany(parts => parts.Select(part => part.Root))];
         _graph.Finish();
     }
 
-    /// <summary>Plans; null where nothing serves.</summary>
+    /// <summary>Plans, without any proof; null where nothing serves.</summary>
     public SawPlan? Plan()
     {
-        var few = Few(out var table);
-        if (few.Count == 0)
-        {
-            return null;
-        }
-
-        int least = 0;
-        if (_all)
-        {
-            (int[] settings, least) = SettingsBound.Find(_graph, _roots, few[0], _effort.Proof, _cancellation);
-            few = settings.Length < few[0].Length && table.CanCut(settings) ? [settings] : few;
-        }
-
-        int[] sequence = RunSequence.Find(_graph, _roots, few, _effort.Sequence, _cancellation);
-        return Write(sequence, new SawProof(few[0].Length, least, sequence.Length)
-        {
-            LeastCuts = _all ? LeastCuts.Of(_sheets, _parts) : 0,
-        });
+        var few = Few();
+        return few.Count == 0 ? null : Write(Sequence(few), new SawProof(few[0].Length, Math.Min(1, few[0].Length), 0));
     }
 
     /// <summary>How many settings a search as long as the effort says gets by with; <see cref="int.MaxValue"/>: none serve.</summary>
-    public int Settings() => Few(out _) is [var first, ..] ? first.Length : int.MaxValue;
+    public int Settings() => Few() is [var first, ..] ? first.Length : int.MaxValue;
 
-    /// <summary>A run of these sheets with as few steps as are found, and what is known of how few there could be.</summary>
-    /// <param name="known">The run as planned.</param>
-    public SawPlan Shortest(SawPlan known)
+    /// <summary>The run as planned, or a better one where the proof comes upon it, with what is known of how good it could be.</summary>
+    /// <param name="known">The run as planned, of sheets of which everything that comes out is named.</param>
+    public SawPlan Proven(SawPlan known)
     {
-        var proof = known.Proof;
-        var (shorter, leastSteps) = FewestSteps.Find(_graph, _roots, proof.Settings, proof.Steps, _effort.Steps, _cancellation);
-        proof = proof with { LeastSteps = Math.Min(leastSteps, proof.Steps) };
-        return shorter is not null && RunTable.CanCut(_graph, _roots, shorter) ? Write(shorter, proof) : known with { Proof = proof };
+        int[] run = _made;
+        int[] settings = [.. run.Distinct().Order()];
+        var (fewer, least) = SettingsBound.Find(_graph, _roots, settings, _effort.Proof, _cancellation);
+        if (fewer.Length < settings.Length && new SplitTable(_graph, _roots).CanCut(fewer))
+        {
+            known = Write(Sequence([fewer]), known.Proof);
+            run = _made;
+        }
+
+        var (shorter, leastSteps) = FewestSteps.Find(_graph, _roots, (run, least == run.Distinct().Count()), _effort.Steps, _cancellation);
+        known = shorter is not null && RunTable.CanCut(_graph, _roots, shorter) ? Write(shorter, known.Proof) : known;
+        return known with
+        {
+            Proof = known.Proof with
+            {
+                LeastPossible = Math.Min(least, known.Proof.Settings),
+                LeastSteps = Math.Min(leastSteps, known.Proof.Steps),
+                LeastCuts = LeastCuts.Of(_sheets, _parts),
+            },
+        };
     }
 
-    private List<int[]> Few(out SplitTable table)
+    private List<int[]> Few()
     {
-        table = new SplitTable(_graph, _roots);
+        var table = new SplitTable(_graph, _roots);
         return FewSettings.Find(table, Math.Min(_effort.Settings, _effort.Passes * table.Work), _cancellation);
     }
 
-    private ImmutableArray<CutPart> PartsOf(SheetLayout sheet) =>
-        [.. SheetPart.Of(sheet).Select(part => new CutPart(part, SheetReading.Into(_graph, sheet, part, _all)))];
+    private int[] Sequence(List<int[]> few) => RunSequence.Find(_graph, _roots, few, _effort.Sequence, _cancellation);
+
+    private ImmutableArray<CutPart> PartsOf(SheetLayout sheet, bool all) =>
+        [.. SheetPart.Of(sheet).Select(part => new CutPart(part, SheetReading.Into(_graph, sheet, part, all)))];
 
     private SawPlan Write(int[] sequence, SawProof known)
     {
@@ -95,13 +98,12 @@ internal sealed class SettingsRun
         ImmutableArray<SawStep> steps = [.. Enumerable.Range(0, sequence.Length)
             .Where(step => made[step].Any())
             .Select((step, i) => StepOf(i + 1, _graph.Settings[sequence[step]], [.. made[step]], sheets))];
+        _made = [.. sequence.Where((_, step) => made[step].Any())];
         var unmatched = Matching.Unmatched(written.SelectMany(one => one.Sized), step => sequence[step]);
         int settings = steps.Select(step => (step.Tool, step.Fence)).Distinct().Count();
         var proof = new SawProof(settings, Math.Min(known.LeastPossible, settings), steps.Length)
         {
-            LeastSteps = Math.Min(known.LeastSteps, steps.Length),
             Cuts = sheets.Sum(sheet => (long)sheet.Copies * sheet.Cuts.Count(cut => !cut.BySupplier)),
-            LeastCuts = known.LeastCuts,
         };
         return new SawPlan(sheets, steps, proof, unmatched, [.. written.SelectMany(one => one.Sized)]);
     }

@@ -30,7 +30,7 @@ internal sealed record Room(
 
         var grown = pieces.MoveToImmutable();
         var (width, height) = SheetCutter.SizeOf(Block, grown, Kerf);
-        return width <= Width && height <= Height && (Frame is null || SheetCutter.TryCut(Block, Frame, grown) is not null);
+        return Frame is null ? width <= Width && height <= Height : SheetCutter.TryCut(Block, Frame, grown) is not null;
     }
 
     /// <summary>The lines the pattern holds.</summary>

@@ -1,4 +1,5 @@
 using PanelService.Cutting;
+using PanelService.Planning.Measures;
 using PanelService.Planning.Plans;
 using PanelService.Planning.SawRun;
 using PanelService.Planning.SawRun.Cautions;
@@ -64,6 +65,31 @@ public sealed class CautionTests
     public void Dust_is_warned_of_by_material(string id, string? kind, bool raised) =>
         Assert.Equal(raised, RaisedBy(At(8, 24, 24) with { Kind = kind }).Contains(id));
 
+    [Theory]
+    [InlineData("narrow-rip", 5, 24, 36, "Here: 5 in.")]
+    [InlineData("short-along-fence", 8, 24, 11.5, "Here: 11 1/2 in.")]
+    [InlineData("wider-than-long", 8, 30, 24, "Here: 30 × 24 in.")]
+    [InlineData("large-sheet", 8, 96, 48, "Here: 96 × 48 in.")]
+    [InlineData("small-part-free", 8, 12.125, 5, "Here: 4 × 5 in.")]
+    public void A_caution_ends_with_the_measures_that_raise_it(string id, double fence, double across, double along, string end)
+    {
+        var caution = Assert.Single(CautionBook.Raised([At((decimal)fence, (decimal)across, (decimal)along)], LengthUnit.Inch), one => one.Id == id);
+
+        Assert.EndsWith(end, caution.Text, StringComparison.Ordinal);
+        Assert.Equal(end, $"Here: {caution.Here}.");
+    }
+
+    [Fact]
+    public void Measures_of_several_cuts_are_said_from_the_smallest_on_and_the_first_few_of_many()
+    {
+        var two = CautionBook.Raised([At(5, 24, 36), At(3, 24, 36), At(5, 30, 40)], LengthUnit.Millimetre);
+        var many = CautionBook.Raised([At(5, 24, 36), At(3, 24, 36), At(4, 24, 36), At(2, 24, 36)], LengthUnit.Inch);
+
+        Assert.Equal("76.2 mm, 127 mm", two.Single(one => one.Id == "narrow-rip").Here);
+        Assert.Equal("2 in, 3 in, 4 in …", many.Single(one => one.Id == "narrow-rip").Here);
+        Assert.Null(two.Single(one => one.Id == "push-stick").Here);
+    }
+
     [Fact]
     public void A_caution_for_the_whole_run_is_said_once_before_the_first_cut()
     {
@@ -72,7 +98,7 @@ public sealed class CautionTests
         Assert.Equal([1], guards.Select(step => step.Step));
     }
 
-    private static IEnumerable<string> RaisedBy(SawCutFacts cut) => CautionBook.Raised([cut]).Select(caution => caution.Id);
+    private static IEnumerable<string> RaisedBy(SawCutFacts cut) => CautionBook.Raised([cut], LengthUnit.Inch).Select(caution => caution.Id);
 
     private static SawCutFacts At(decimal fence, decimal across, decimal along) => new(
         new SheetCut(1, default, default, Inches(across), Inches(along), Axis.X, Inches(fence), IsTrim: false),

@@ -1,3 +1,4 @@
+using PanelService.Cutting;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Plans;
@@ -129,6 +130,6 @@ public sealed class FewestSettingsTests
         var random = new Random(seed);
         var lines = Enumerable.Range(0, random.Next(1, 4)).Select(i => Line(
             ((char)('A' + i)).ToString(), _sides[random.Next(_sides.Length)], _sides[random.Next(_sides.Length)], random.Next(1, 4)));
-        return OrderOf([.. lines]) with { Boards = [Hardboard with { Thickness = Inches(0.1875m) }] };
+        return OrderOf([.. lines]) with { Effort = Effort.Steady, Boards = [Hardboard with { Thickness = Inches(0.1875m) }] };
     }
 }

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using PanelService.Planning.Measures;
 using PanelService.Planning.Plans;
 using PanelService.Planning.Practice;
 
@@ -13,6 +15,9 @@ internal sealed class LargeSheet : ICaution
 
     /// <inheritdoc/>
     public bool IsRaisedBy(SawCutFacts cut) =>
-        Measures.Length.Min(cut.Cut.Width, cut.Cut.Height) >= SawPractice.LargeShort
-        && Measures.Length.Max(cut.Cut.Width, cut.Cut.Height) >= SawPractice.LargeLong;
+        Length.Min(cut.Cut.Width, cut.Cut.Height) >= SawPractice.LargeShort
+        && Length.Max(cut.Cut.Width, cut.Cut.Height) >= SawPractice.LargeLong;
+
+    /// <inheritdoc/>
+    public ImmutableArray<Length> Measures(SawCutFacts cut) => [cut.Cut.Width, cut.Cut.Height];
 }

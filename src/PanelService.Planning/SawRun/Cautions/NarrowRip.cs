@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using PanelService.Planning.Measures;
 using PanelService.Planning.Plans;
 using PanelService.Planning.Practice;
 
@@ -14,4 +16,7 @@ internal sealed class NarrowRip : ICaution
     /// <inheritdoc/>
     public bool IsRaisedBy(SawCutFacts cut) =>
         cut.Tool == SawTool.Fence && cut.Fence < SawPractice.NarrowPart;
+
+    /// <inheritdoc/>
+    public ImmutableArray<Length> Measures(SawCutFacts cut) => [cut.Fence];
 }

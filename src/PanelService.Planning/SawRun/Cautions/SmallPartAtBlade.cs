@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using PanelService.Planning.Measures;
 using PanelService.Planning.Plans;
 using PanelService.Planning.Practice;
 
@@ -13,5 +15,8 @@ internal sealed class SmallPartAtBlade : ICaution
 
     /// <inheritdoc/>
     public bool IsRaisedBy(SawCutFacts cut) =>
-        cut.Free > Measures.Length.Zero && cut.Free < SawPractice.NarrowPart && cut.Along < SawPractice.NarrowPart;
+        cut.Free > Length.Zero && cut.Free < SawPractice.NarrowPart && cut.Along < SawPractice.NarrowPart;
+
+    /// <inheritdoc/>
+    public ImmutableArray<Length> Measures(SawCutFacts cut) => [cut.Free, cut.Along];
 }

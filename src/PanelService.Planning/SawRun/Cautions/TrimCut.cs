@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using PanelService.Planning.Measures;
 using PanelService.Planning.Plans;
 
 namespace PanelService.Planning.SawRun.Cautions;
@@ -8,9 +10,12 @@ internal sealed class TrimCut : ICaution
     /// <inheritdoc/>
     public Warning Text { get; } = new(
         "factory-edge",
-        "A thin strip falls free at the blade: leave it there until the blade stands still.");
+        "A factory edge is trimmed off: a thin strip falls free at the blade. Leave it there until the blade stands still.");
 
     /// <inheritdoc/>
     public bool IsRaisedBy(SawCutFacts cut) =>
         cut.Cut.IsTrim;
+
+    /// <inheritdoc/>
+    public ImmutableArray<Length> Measures(SawCutFacts cut) => cut.Free > Length.Zero ? [cut.Free] : [];
 }

@@ -18,7 +18,8 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit)
 {
     private const long MostChoices = 1 << 12;
 
-    private readonly Dictionary<(long Width, long Height, Rectangle[] Parts), CutShape> _known = new(PartOrder.Instance);
+    private readonly ArrangementBook _arrangements = new();
+    private readonly Dictionary<(long Width, long Height, Arrangement Needed), CutShape> _known = [];
     private readonly Dictionary<SawSetting, int> _settingOf = [];
     private long _work;
 
@@ -35,18 +36,19 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit)
     /// <param name="width">Grown by one kerf.</param>
     /// <param name="height">Grown by one kerf.</param>
     /// <param name="needed">What must come out of it, grown.</param>
-    public CutShape Of(long width, long height, Rectangle[] needed)
+    public CutShape Of(long width, long height, Rectangle[] needed) => Of(width, height, _arrangements.Of(needed));
+
+    private CutShape Of(long width, long height, Arrangement needed)
     {
-        var parts = Bands.Sorted(needed);
-        if (_known.TryGetValue((width, height, parts), out var known))
+        if (_known.TryGetValue((width, height, needed), out var known))
         {
             return known;
         }
 
-        var shape = new CutShape(width, height, parts, rules.Kerf);
-        _known.Add((width, height, parts), shape);
+        var shape = new CutShape(width, height, needed, rules.Kerf);
+        _known.Add((width, height, needed), shape);
         Shapes.Add(shape);
-        _work += parts.Length;
+        _work += needed.Parts.Length;
         if (!shape.IsDone)
         {
             Divide(shape);
@@ -96,7 +98,7 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit)
 
     private CutShape TrimStage(long width, long height, Axis axis, (long NearSize, CutShape? Near, CutShape? Far) parts)
     {
-        var shape = new CutShape(width, height, (parts.Near ?? parts.Far)!.Needed, rules.Kerf);
+        var shape = new CutShape(width, height, (parts.Near ?? parts.Far)!.Arrangement, rules.Kerf);
         Shapes.Add(shape);
         long kept = parts.Near is null ? (axis == Axis.X ? width : height) - parts.NearSize : parts.NearSize;
         bool keptAtFence = kept - rules.Kerf <= rules.FenceReach;
@@ -114,10 +116,10 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit)
         CutOffRoom(shape, Axis.Y);
         foreach (var axis in new[] { Axis.X, Axis.Y })
         {
-            var bands = Bands.Of(shape.Needed, axis);
-            if (bands.Count > 1)
+            var sorts = _arrangements.Sorts(shape.Arrangement, axis);
+            if (sorts.Length > 1 || sorts[0].Count > 1)
             {
-                Part(shape, axis, bands);
+                Part(shape, axis, sorts);
             }
         }
     }
@@ -128,19 +130,18 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit)
         if (room > need && (wasteIsFree || room - need <= rules.Kerf))
         {
             long keep = rules.KeptOf(room, need);
-            var rest = axis == Axis.X ? Of(keep, shape.Height, shape.Needed) : Of(shape.Width, keep, shape.Needed);
+            var rest = axis == Axis.X ? Of(keep, shape.Height, shape.Arrangement) : Of(shape.Width, keep, shape.Arrangement);
             Add(shape, axis, keep, rest, null);
         }
     }
 
-    private void Part(CutShape shape, Axis axis, List<Rectangle[]> bands)
+    private void Part(CutShape shape, Axis axis, BandSort[] sorts)
     {
-        var sorts = SortsOf(bands, axis);
         if (_work > limit || sorts.Aggregate(1L, (product, sort) => Math.Min(MostChoices + 1, product * (sort.Count + 1))) > MostChoices)
         {
             shape.IsPartial = true;
             int before = shape.Splits.Count;
-            foreach (int sort in Enumerable.Range(0, sorts.Count).TakeWhile(_ => _work <= limit || shape.Splits.Count == before))
+            foreach (int sort in Enumerable.Range(0, sorts.Length).TakeWhile(_ => _work <= limit || shape.Splits.Count == before))
             {
                 Part(shape, axis, sorts, [.. sorts.Select((_, i) => i == sort ? 1 : 0)]);
             }
@@ -154,41 +155,33 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit)
         }
     }
 
-    private static List<(Rectangle[] Band, int Count)> SortsOf(List<Rectangle[]> bands, Axis axis)
-    {
-        var sorts = new List<(Rectangle[] Band, int Count)>();
-        foreach (var band in bands.Select(band => Bands.MovedTo(band, axis, 0)))
-        {
-            int i = sorts.FindIndex(sort => PartOrder.Instance.Compare(sort.Band, band) == 0);
-            if (i < 0)
-            {
-                sorts.Add((band, 1));
-            }
-            else
-            {
-                sorts[i] = (band, sorts[i].Count + 1);
-            }
-        }
-
-        return sorts;
-    }
-
     /// <summary>Parts a shape into the bands taken and the others; room beyond the need goes to either.</summary>
-    private void Part(CutShape shape, Axis axis, List<(Rectangle[] Band, int Count)> sorts, int[] taken)
+    private void Part(CutShape shape, Axis axis, BandSort[] sorts, int[] taken)
     {
-        var near = Bands.Joined(sorts.SelectMany((sort, i) => Enumerable.Repeat(sort.Band, taken[i])), axis);
-        var far = Bands.Joined(sorts.SelectMany((sort, i) => Enumerable.Repeat(sort.Band, sort.Count - taken[i])), axis);
+        int[] others = [.. sorts.Select((sort, i) => sort.Count - taken[i])];
+        var parts = (_arrangements.Joined(axis, sorts, taken), _arrangements.Joined(axis, sorts, others));
         long room = axis == Axis.X ? shape.Width : shape.Height;
-        long nearNeed = Bands.Extent(near, axis);
-        long farNeed = Bands.Extent(far, axis);
-        PartAt(shape, axis, nearNeed, (near, far));
+        long nearNeed = Extent(sorts, taken);
+        long farNeed = Extent(sorts, others);
+        PartAt(shape, axis, nearNeed, parts);
         if (nearNeed + farNeed < room)
         {
-            PartAt(shape, axis, room - farNeed, (near, far));
+            PartAt(shape, axis, room - farNeed, parts);
         }
     }
 
-    private void PartAt(CutShape shape, Axis axis, long nearSize, (Rectangle[] Near, Rectangle[] Far) parts)
+    private static long Extent(BandSort[] sorts, int[] taken)
+    {
+        long extent = 0;
+        for (int i = 0; i < sorts.Length; i++)
+        {
+            extent += sorts[i].Extent * taken[i];
+        }
+
+        return extent;
+    }
+
+    private void PartAt(CutShape shape, Axis axis, long nearSize, (Arrangement Near, Arrangement Far) parts)
     {
         var near = axis == Axis.X ? Of(nearSize, shape.Height, parts.Near) : Of(shape.Width, nearSize, parts.Near);
         var far = axis == Axis.X

@@ -5,9 +5,9 @@ namespace PanelService.Planning.SawRun.Graph;
 /// <summary>A workpiece by its content: equal ones, wherever they come from, are cut alike.</summary>
 /// <param name="width">Grown by one kerf.</param>
 /// <param name="height">Grown by one kerf.</param>
-/// <param name="needed">What must come out of it, grown, bands closed up; what lies between is waste.</param>
+/// <param name="arrangement">What must come out of it; what lies between is waste.</param>
 /// <param name="kerf">What one cut turns to dust: of a shape no larger than that nothing is there.</param>
-internal sealed class CutShape(long width, long height, Rectangle[] needed, long kerf)
+internal sealed class CutShape(long width, long height, Arrangement arrangement, long kerf)
 {
     /// <summary>Grown by one kerf.</summary>
     public long Width => width;
@@ -15,14 +15,17 @@ internal sealed class CutShape(long width, long height, Rectangle[] needed, long
     /// <summary>Grown by one kerf.</summary>
     public long Height => height;
 
-    /// <summary>What must come out of it, grown.</summary>
-    public Rectangle[] Needed => needed;
+    /// <summary>What must come out of it.</summary>
+    public Arrangement Arrangement => arrangement;
+
+    /// <summary>What must come out of it, grown, bands closed up and sorted by place.</summary>
+    public Rectangle[] Needed => arrangement.Parts;
 
     /// <summary>What the needed parts take along x.</summary>
-    public long NeededWidth { get; } = needed.Max(part => part.X + part.Width);
+    public long NeededWidth { get; } = arrangement.Parts.Max(part => part.X + part.Width);
 
     /// <summary>What the needed parts take along y.</summary>
-    public long NeededHeight { get; } = needed.Max(part => part.Y + part.Height);
+    public long NeededHeight { get; } = arrangement.Parts.Max(part => part.Y + part.Height);
 
     /// <summary>Every way of cutting it that is known.</summary>
     public List<CutSplit> Splits { get; } = [];

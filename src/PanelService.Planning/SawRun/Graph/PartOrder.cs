@@ -1,22 +1,26 @@
+using System.Runtime.InteropServices;
 using PanelService.Cutting;
 
 namespace PanelService.Planning.SawRun.Graph;
 
 /// <summary>An order of arrangements whose parts are sorted by place: for sorting bands and for finding equal ones.</summary>
-internal sealed class PartOrder : IComparer<Rectangle[]>, IEqualityComparer<(long Width, long Height, Rectangle[] Parts)>
+internal sealed class PartOrder : IComparer<Rectangle[]>, IEqualityComparer<Rectangle[]>
 {
     /// <summary>The one there is.</summary>
     public static PartOrder Instance { get; } = new();
 
     /// <summary>Parts by x, then y.</summary>
-    public static Comparison<Rectangle> ByPlace { get; } = (a, b) => (a.X, a.Y, a.Width, a.Height).CompareTo((b.X, b.Y, b.Width, b.Height));
+    public static IComparer<Rectangle> ByPlace { get; } = Comparer<Rectangle>.Create(Place);
+
+    /// <summary>Several arrangements one after another; a shorter row first.</summary>
+    public static IComparer<Rectangle[][]> OfBlocks { get; } = Comparer<Rectangle[][]>.Create(Blocks);
 
     /// <inheritdoc/>
     public int Compare(Rectangle[]? x, Rectangle[]? y)
     {
         for (int i = 0; i < Math.Min(x!.Length, y!.Length); i++)
         {
-            int order = ByPlace(x[i], y[i]);
+            int order = Place(x[i], y[i]);
             if (order != 0)
             {
                 return order;
@@ -27,20 +31,35 @@ internal sealed class PartOrder : IComparer<Rectangle[]>, IEqualityComparer<(lon
     }
 
     /// <inheritdoc/>
-    public bool Equals((long Width, long Height, Rectangle[] Parts) x, (long Width, long Height, Rectangle[] Parts) y) =>
-        x.Width == y.Width && x.Height == y.Height && x.Parts.AsSpan().SequenceEqual(y.Parts);
+    public bool Equals(Rectangle[]? x, Rectangle[]? y) => x.AsSpan().SequenceEqual(y);
 
     /// <inheritdoc/>
-    public int GetHashCode((long Width, long Height, Rectangle[] Parts) obj)
+    public int GetHashCode(Rectangle[] obj)
     {
         var hash = new HashCode();
-        hash.Add(obj.Width);
-        hash.Add(obj.Height);
-        foreach (var part in obj.Parts)
+        hash.AddBytes(MemoryMarshal.AsBytes(obj.AsSpan()));
+        return hash.ToHashCode();
+    }
+
+    private static int Place(Rectangle a, Rectangle b)
+    {
+        int order = a.X.CompareTo(b.X);
+        order = order != 0 ? order : a.Y.CompareTo(b.Y);
+        order = order != 0 ? order : a.Width.CompareTo(b.Width);
+        return order != 0 ? order : a.Height.CompareTo(b.Height);
+    }
+
+    private static int Blocks(Rectangle[][]? x, Rectangle[][]? y)
+    {
+        for (int i = 0; i < Math.Min(x!.Length, y!.Length); i++)
         {
-            hash.Add(part);
+            int order = Instance.Compare(x[i], y[i]);
+            if (order != 0)
+            {
+                return order;
+            }
         }
 
-        return hash.ToHashCode();
+        return x.Length.CompareTo(y.Length);
     }
 }

@@ -2,7 +2,8 @@
 // Idea:    a run of so many steps at so few settings is a yes or no: settings, some of them more than once, get places in the
 //          run; of every workpiece is known by which place at the latest it has to be there. A way of cutting it at some
 //          place serves until that place, if its parts may still come then: so one way, the latest, does for all that are alike.
-//          Asked from as many steps as there are settings on (no run has fewer) until there is one. Shapes whose ways were cut
+//          Asked from as many steps as there are settings on (no run has fewer) until there is one. Where the sets of so few settings are few,
+//          each is asked by itself, from as many steps as RareSettings says on. Shapes whose ways were cut
 //          short may come at any time, so that a no stays true.
 // Source:  CP-SAT of OR-Tools does the search: one worker, deterministic time, the whole of it shared by the questions.
 // Cost:    nothing where the run known comes back to no setting; else some hundredths of a second a question.
@@ -17,19 +18,30 @@ namespace PanelService.Planning.SawRun.Search;
 /// <summary>The fewest steps of a run with given settings in number, with a bound.</summary>
 internal sealed class FewestSteps
 {
+    // More sets than this are not asked one by one.
+    private const int MostSets = 40;
+
     private readonly CpModel _model = new();
     private readonly Dictionary<CutShape, Node> _nodes = [];
     private readonly Stack<CutShape> _open = [];
     private readonly List<Place>[] _places;
     private readonly int _steps;
 
-    private FewestSteps(CutGraph graph, ImmutableArray<CutShape> roots, int settings, int steps)
+    private FewestSteps(CutGraph graph, ImmutableArray<CutShape> roots, (int Settings, int[]? Set, RareSettings? Rare) run, int steps)
     {
         _steps = steps;
-        _places = [.. graph.Settings.Select((_, setting) => PlacesOf(setting, 1 + steps - settings))];
-        _model.Add(LinearExpr.Sum(_places.Select(places => places[0].Used)) <= settings);
+        bool[] allowed = new bool[graph.Settings.Count];
+        Array.Fill(allowed, run.Set is null);
+        Array.ForEach(run.Set ?? [], setting => allowed[setting] = true);
+        _places = [.. graph.Settings.Select((_, setting) => allowed[setting] ? PlacesOf(setting, 1 + steps - run.Settings) : [])];
+        _model.Add(LinearExpr.Sum(_places.Where(places => places.Count > 0).Select(places => places[0].Used)) <= run.Settings);
         _model.Add(LinearExpr.Sum(_places.SelectMany(places => places.Select(place => place.Used))) <= steps);
         _model.AddNoOverlap(_places.SelectMany(places => places.Select(place => _model.NewOptionalFixedSizeIntervalVar(place.At, 1, place.Used, ""))));
+        if (run.Rare is { } rare)
+        {
+            Keep([.. run.Set!.Select(setting => _places[setting])], rare);
+        }
+
         foreach (var root in roots.Where(root => !root.IsDone).Distinct())
         {
             _model.AddBoolOr([MustCut(root).Cut]);
@@ -44,21 +56,32 @@ internal sealed class FewestSteps
     /// <summary>Looks for a shorter run than the one known, and for a bound.</summary>
     /// <param name="graph">The graph.</param>
     /// <param name="roots">The sheets.</param>
-    /// <param name="settings">How many settings a run may have.</param>
-    /// <param name="known">How many steps the run known has.</param>
+    /// <param name="known">The run known, and whether it is proven that none has fewer settings.</param>
     /// <param name="deterministicTime">How much work in all, about a second each.</param>
     /// <param name="cancellation">Ends it early.</param>
     /// <returns>A run, null where none shorter was found. And a number of steps that no
     /// run at so few settings goes below.</returns>
     public static (int[]? Sequence, int Least) Find(
-        CutGraph graph, ImmutableArray<CutShape> roots, int settings, int known, double deterministicTime, CancellationToken cancellation)
+        CutGraph graph, ImmutableArray<CutShape> roots, (int[] Run, bool IsFewest) known, double deterministicTime, CancellationToken cancellation)
     {
+        int[] settings = [.. known.Run.Distinct().Order()];
+        if (settings.Length == known.Run.Length)
+        {
+            return (null, known.Run.Length);
+        }
+
         double left = deterministicTime;
-        for (int steps = settings; steps < known; steps++)
+        if (left > 0 && known.IsFewest && !graph.Shapes.Exists(shape => shape.IsPartial)
+            && SettingsBound.All(graph, roots, settings, MostSets, left / 4, cancellation) is { } sets)
+        {
+            return OfSets(graph, roots, (known.Run, sets), left, cancellation);
+        }
+
+        for (int steps = settings.Length; steps < known.Run.Length; steps++)
         {
             var (status, sequence, spent) = left <= 0
                 ? (CpSolverStatus.Unknown, null, 0)
-                : new FewestSteps(graph, roots, settings, steps).Solve(left, cancellation);
+                : new FewestSteps(graph, roots, (settings.Length, null, null), steps).Solve(left, cancellation);
             left -= spent;
             if (status != CpSolverStatus.Infeasible)
             {
@@ -66,7 +89,63 @@ internal sealed class FewestSteps
             }
         }
 
-        return (null, known);
+        return (null, known.Run.Length);
+    }
+
+    /// <summary>The same where all sets of so few settings are known: each is asked by itself, the one that promises the shortest run first.</summary>
+    private static (int[]? Sequence, int Least) OfSets(
+        CutGraph graph, ImmutableArray<CutShape> roots, (int[] Run, List<int[]> Sets) known, double left, CancellationToken cancellation)
+    {
+        var open = known.Sets
+            .Select(set => (Set: set, Rare: new RareSettings(new RunTable(graph, roots, set))))
+            .Select(one => (one.Set, one.Rare, Least: one.Rare.LeastSteps))
+            .ToList();
+        int[]? best = null;
+        int most = known.Run.Length;
+        while (open.Min(one => one.Least) < most)
+        {
+            int next = open.FindIndex(one => one.Least == open.Min(other => other.Least));
+            var (set, rare, steps) = open[next];
+            var (status, sequence, spent) = left <= 0
+                ? (CpSolverStatus.Unknown, null, 0)
+                : new FewestSteps(graph, roots, (set.Length, set, rare), steps).Solve(left, cancellation);
+            left -= spent;
+            if (sequence is not null)
+            {
+                (best, most) = (sequence, sequence.Length);
+            }
+            else if (status == CpSolverStatus.Infeasible)
+            {
+                open[next] = (set, rare, steps + 1);
+            }
+            else
+            {
+                return (best, steps);
+            }
+        }
+
+        return (best, most);
+    }
+
+    /// <summary>What is known of the settings without looking at the sheets again.</summary>
+    private void Keep(List<Place>[] places, RareSettings rare)
+    {
+        for (int i = 0; i < places.Length; i++)
+        {
+            foreach (var place in places[i].Take(rare.Times[i]))
+            {
+                _model.AddBoolAnd([place.Used]);
+            }
+
+            for (int other = 0; other < places.Length; other++)
+            {
+                if (other != i && !rare.MayFollow(other, i))
+                {
+                    ILiteral[] once = [.. new[] { places[i], places[other] }.Where(own => own.Count > 1).Select(own => own[1].Used.Not())];
+                    _model.Add(places[i][0].At < places[other][0].At).OnlyEnforceIf(once);
+                }
+            }
+        }
     }
 
     private (CpSolverStatus Status, int[]? Sequence, double Spent) Solve(double deterministicTime, CancellationToken cancellation)
@@ -110,7 +189,7 @@ internal sealed class FewestSteps
         {
             int[] settings = shape.IsPartial
                 ? []
-                : [.. shape.Splits.SelectMany(split => new[] { split.NearSetting, split.FarSetting }).Where(i => i >= 0).Distinct()];
+                : [.. shape.Splits.SelectMany(SettingsOf).Distinct()];
             known = new Node(
                 _model.NewBoolVar(""),
                 _model.NewIntVar(0, _steps, ""),
@@ -121,6 +200,10 @@ internal sealed class FewestSteps
 
         return known;
     }
+
+    /// <summary>The settings a split can be made at in such a run.</summary>
+    private int[] SettingsOf(CutSplit split) =>
+        [.. new[] { split.NearSetting, split.FarSetting }.Where(setting => setting >= 0 && _places[setting].Count > 0).Distinct()];
 
     private void Demand(CutShape shape)
     {
@@ -134,8 +217,7 @@ internal sealed class FewestSteps
         foreach (var split in shape.Splits)
         {
             CutShape[] parts = [.. new[] { split.Near, split.Far }.OfType<CutShape>().Where(part => !part.IsDone).Distinct()];
-            int[] settings = [.. new[] { split.NearSetting, split.FarSetting }.Where(i => i >= 0).Distinct()];
-            foreach (var place in settings.SelectMany(setting => _places[setting]))
+            foreach (var place in SettingsOf(split).SelectMany(setting => _places[setting]))
             {
                 var chosen = parts.Length == 0 ? at[place] : _model.NewBoolVar("");
                 ways[place].Add(chosen);

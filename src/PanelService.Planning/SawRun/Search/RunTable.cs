@@ -99,6 +99,47 @@ internal sealed class RunTable
         return Array.TrueForAll(_roots, root => _latest[root] != Never);
     }
 
+    /// <summary>
+    /// Whether all sheets can be cut up when some settings come in this order and no more often, all others in between and as often as
+    /// one likes. Where not, a run has some of these more often: that is what bounds of its length are made of.
+    /// </summary>
+    /// <param name="rare">The settings that come seldom, in order.</param>
+    public bool ServesWithRare(ReadOnlySpan<int> rare)
+    {
+        // Even times are for the others, odd ones for the rare in their order.
+        int end = 2 * rare.Length;
+        for (int shape = 0; shape < _latest.Length; shape++)
+        {
+            int latest = Never;
+            for (int i = _first[shape]; latest < end && i < _first[shape + 1]; i++)
+            {
+                var split = _splits[i];
+                int until = Math.Min(split.Near < 0 ? end : _latest[split.Near], split.Far < 0 ? end : _latest[split.Far]);
+                latest = Math.Max(latest, Math.Max(LastTime(split.NearSetting, until, rare), LastTime(split.FarSetting, until, rare)));
+            }
+
+            _latest[shape] = latest;
+        }
+
+        return Array.TrueForAll(_roots, root => _latest[root] != Never);
+    }
+
+    private static int LastTime(int setting, int until, ReadOnlySpan<int> rare)
+    {
+        if (setting < 0 || until == Never || !rare.Contains(setting))
+        {
+            return setting < 0 || until == Never ? Never : until - (until % 2);
+        }
+
+        int time = until % 2 == 0 ? until - 1 : until;
+        while (time > 0 && rare[time / 2] != setting)
+        {
+            time -= 2;
+        }
+
+        return time > 0 ? time : Never;
+    }
+
     /// <summary>Of a run that serves, as just asked, the steps that one way of cutting everything up needs.</summary>
     /// <param name="run">The run.</param>
     public List<int> Needed(List<int> run)

@@ -33,13 +33,7 @@ internal sealed class SettingsBound
             Demand(shape);
         }
 
-        var total = LinearExpr.Sum(_used);
-        _model.AddLinearConstraint(total, 0, known.Length);
-        _model.Minimize(total);
-        for (int i = 0; i < _used.Length; i++)
-        {
-            _model.AddHint(_used[i], known.Contains(i) ? 1 : 0);
-        }
+        _model.AddLinearConstraint(LinearExpr.Sum(_used), 0, known.Length);
     }
 
     /// <summary>Looks for fewer settings than known, and for a bound.</summary>
@@ -60,13 +54,49 @@ internal sealed class SettingsBound
         return new SettingsBound(graph, roots, known).Solve(known, deterministicTime, cancellation);
     }
 
+    /// <summary>Every set of so few settings that serves.</summary>
+    /// <param name="graph">The graph; no way of cutting is left out of it.</param>
+    /// <param name="roots">The sheets.</param>
+    /// <param name="known">One of them; no smaller one serves.</param>
+    /// <param name="most">More are not listed.</param>
+    /// <param name="deterministicTime">How much work, about a second each.</param>
+    /// <param name="cancellation">Ends it early.</param>
+    /// <returns>All of them, rising; null where there are more, or the time did not do.</returns>
+    public static List<int[]>? All(
+        CutGraph graph, ImmutableArray<CutShape> roots, int[] known, int most, double deterministicTime, CancellationToken cancellation)
+    {
+        var bound = new SettingsBound(graph, roots, known);
+        var found = new List<int[]>();
+        for (int[]? next = known; next is not null;)
+        {
+            found.Add(next);
+            bound._model.AddBoolOr(next.Select(setting => bound._used[setting].Not()));
+            (var status, next, double spent) = bound.Solve(deterministicTime, cancellation);
+            deterministicTime -= spent;
+            if (status is CpSolverStatus.Infeasible)
+            {
+                return found;
+            }
+
+            if (deterministicTime <= 0 || found.Count == most)
+            {
+                return null;
+            }
+        }
+
+        return null;
+    }
+
     private (int[] Settings, int Least) Solve(int[] known, double deterministicTime, CancellationToken cancellation)
     {
-        using var solver = new CpSolver
+        var total = LinearExpr.Sum(_used);
+        _model.Minimize(total);
+        for (int i = 0; i < _used.Length; i++)
         {
-            StringParameters = string.Create(
-                CultureInfo.InvariantCulture, $"num_workers:1,random_seed:1,max_deterministic_time:{deterministicTime},symmetry_level:0"),
-        };
+            _model.AddHint(_used[i], known.Contains(i) ? 1 : 0);
+        }
+
+        using var solver = Solver(deterministicTime);
         using var stop = cancellation.Register(solver.StopSearch);
         var status = solver.Solve(_model);
         if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
@@ -74,9 +104,26 @@ internal sealed class SettingsBound
             return (known, Math.Max(1, Bound(solver)));
         }
 
-        int[] found = [.. Enumerable.Range(0, _used.Length).Where(i => solver.BooleanValue(_used[i]))];
+        int[] found = Used(solver);
         return (found.Length < known.Length ? found : known, Math.Max(1, Bound(solver)));
     }
+
+    /// <summary>Any set, whichever is found first.</summary>
+    private (CpSolverStatus Status, int[]? Settings, double Spent) Solve(double deterministicTime, CancellationToken cancellation)
+    {
+        using var solver = Solver(deterministicTime);
+        using var stop = cancellation.Register(solver.StopSearch);
+        var status = solver.Solve(_model);
+        return (status, status is CpSolverStatus.Optimal or CpSolverStatus.Feasible ? Used(solver) : null, solver.Response!.DeterministicTime);
+    }
+
+    private static CpSolver Solver(double deterministicTime) => new()
+    {
+        StringParameters = string.Create(
+            CultureInfo.InvariantCulture, $"num_workers:1,random_seed:1,max_deterministic_time:{deterministicTime},symmetry_level:0"),
+    };
+
+    private int[] Used(CpSolver solver) => [.. Enumerable.Range(0, _used.Length).Where(i => solver.BooleanValue(_used[i]))];
 
     // Whole numbers less than 2^53 come out of the solver as they are; what is between two is rounded up.
     private static int Bound(CpSolver solver) => (int)Math.Ceiling(Math.Max(0, solver.BestObjectiveBound) - 1e-6);

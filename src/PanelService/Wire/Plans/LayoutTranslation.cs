@@ -50,7 +50,7 @@ internal sealed class LayoutTranslation(Plan plan, DrawingLinks drawings)
         step.Tool,
         _numbers.Of(step.Fence),
         [.. step.Passes.Select(pass => new PassResponse(pass.Sheet, pass.Cut, pass.Edge, pass.EdgeBy))],
-        [.. step.Cautions.Select(caution => new WarningResponse(caution.Id, caution.Text))]);
+        [.. step.Cautions.Select(caution => new CautionResponse(caution.Id, caution.Text, caution.Here))]);
 
     private PieceResponse Piece(PlacedPanel piece) => new(
         piece.Mark, _numbers.Of(piece.X), _numbers.Of(piece.Y), _numbers.Of(piece.Width), _numbers.Of(piece.Height), piece.Turned);

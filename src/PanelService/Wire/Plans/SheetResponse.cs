@@ -108,7 +108,13 @@ internal sealed record SheetWasteResponse(decimal Kerf, decimal Trim, decimal Sc
 /// <param name="Passes">The cuts, each for all copies of its sheet.</param>
 /// <param name="Cautions">What to mind; the saw's manual, local rules and an experienced person come first.</param>
 internal sealed record SawStepResponse(
-    int Step, SawTool Tool, decimal Fence, IReadOnlyList<PassResponse> Passes, IReadOnlyList<WarningResponse> Cautions);
+    int Step, SawTool Tool, decimal Fence, IReadOnlyList<PassResponse> Passes, IReadOnlyList<CautionResponse> Cautions);
+
+/// <summary>A danger at the saw that cuts of a step raise.</summary>
+/// <param name="Id">Stable, lower case with hyphens.</param>
+/// <param name="Text">In words, the measures at its end.</param>
+/// <param name="Here">The measures of these cuts that raise it, as the tape shows them, the smallest first: "5 in", "24 × 16 in"; left out where no measure does.</param>
+internal sealed record CautionResponse(string Id, string Text, string? Here);
 
 /// <summary>One cut of one sheet, made on all its copies.</summary>
 /// <param name="Sheet">The sheet's number.</param>
