@@ -62,7 +62,9 @@ internal sealed class SettingsRun
             run = _made;
         }
 
-        var (shorter, leastSteps) = FewestSteps.Find(_graph, _roots, (run, least == run.Distinct().Count()), _effort.Steps, _cancellation);
+        int count = run.Distinct().Count();
+        double work = count > _effort.MostProven ? 0 : _effort.Steps;
+        var (shorter, leastSteps) = FewestSteps.Find(_graph, _roots, (run, least == count), work, _cancellation);
         known = shorter is not null && RunTable.CanCut(_graph, _roots, shorter) ? Write(shorter, known.Proof) : known;
         return known with
         {
