@@ -23,6 +23,7 @@ internal sealed class FirstCutter
     private readonly FirstCuts _first;
     private readonly ImmutableArray<(long Width, long Height)> _sizes;
     private readonly Dictionary<Part, Found> _known = [];
+    private readonly Dictionary<Part, bool> _canBeCut = [];
     private int _looks = MostLooks;
 
     private FirstCutter(SheetFrame frame, FirstCuts first, ImmutableArray<(long Width, long Height)> sizes) =>
@@ -61,7 +62,7 @@ internal sealed class FirstCutter
 
         if (isHeld)
         {
-            return new Way(part, 0, null);
+            return CanBeCut(part) ? new Way(part, 0, null) : null;
         }
 
         if (LeastCuts(part) > most)
@@ -82,6 +83,23 @@ internal sealed class FirstCutter
         var best = BestSplit(part, most);
         _known[part] = new Found(best, most);
         return best;
+    }
+
+    /// <summary>Whether the saw's fence can do the rest: a part may be small enough to lift and yet hold a size that the fence does not reach.</summary>
+    private bool CanBeCut(Part part)
+    {
+        if (part.Block is null || _frame.Fence is null)
+        {
+            return true;
+        }
+
+        if (!_canBeCut.TryGetValue(part, out bool can))
+        {
+            can = SheetCutter.CanCut(new SheetPart(part.Block, new Rectangle(0, 0, part.Width, part.Height), part.Factory), _frame, _sizes);
+            _canBeCut.Add(part, can);
+        }
+
+        return can;
     }
 
     private Way? BestSplit(Part part, int most)

@@ -50,6 +50,10 @@ public static class SheetCutter
         Block block, ImmutableArray<(long Width, long Height)> pieceSizes, long kerf) =>
         BlockMath.Size(block, pieceSizes, kerf);
 
+    /// <summary>Whether a part of a sheet that comes to the saw can be cut up there.</summary>
+    internal static bool CanCut(SheetPart part, SheetFrame frame, ImmutableArray<(long Width, long Height)> pieceSizes) =>
+        new Run(frame, pieceSizes).Cut(new SheetParts([], [part])) is not null;
+
     private sealed class Run(SheetFrame frame, ImmutableArray<(long Width, long Height)> sizes)
     {
         private readonly ImmutableArray<CutLine>.Builder _cuts = ImmutableArray.CreateBuilder<CutLine>();

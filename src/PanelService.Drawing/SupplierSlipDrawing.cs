@@ -50,7 +50,7 @@ public static class SupplierSlipDrawing
         return SlipSheet.Render(
             "supplier-slip",
             paper,
-            (words.SupplierTitle, words.Page(batch, page, pages.Count).TrimStart(',', ' '), nothing ? words.SupplierNothing : words.SupplierLead, nothing ? "" : words.SupplierFoot),
+            (batch.Length == 0 ? words.SupplierTitle : $"{words.SupplierTitle}{words.Colon}{batch}", words.Page(words.SupplierSlip, page, pages.Count), nothing ? words.SupplierNothing : words.SupplierLead, nothing ? "" : words.SupplierFoot),
             drawn);
     }
 
@@ -59,7 +59,7 @@ public static class SupplierSlipDrawing
         var (left, top) = at;
         var (sheet, unit) = (entry.Sheet, plan.Order.Units);
         double room = SlipSheet.Width - SupplierEntry.PictureWidth - 2;
-        string name = $"{words.Sheets(sheet.Copies)}: {sheet.Board.Name ?? sheet.Board.Id}, {words.Size((sheet.Board.Width, sheet.Board.Height), unit)} {LengthText.Abbreviation(unit)}";
+        string name = $"{words.Sheets(sheet.Copies)}{words.Colon}{sheet.Board.Name ?? sheet.Board.Id}, {words.Size((sheet.Board.Width, sheet.Board.Height), unit)} {LengthText.Abbreviation(unit)}";
         var group = Ink.Group(
             "supplier-sheet",
             new XAttribute("data-sheet", sheet.Number.ToString(CultureInfo.InvariantCulture)),

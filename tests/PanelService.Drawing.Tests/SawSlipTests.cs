@@ -66,11 +66,44 @@ public sealed class SawSlipTests
     }
 
     [Fact]
+    public void Like_cuts_of_several_sheets_stand_in_one_line_and_a_caution_said_on_the_page_is_not_said_again()
+    {
+        Plan plan = Sawn(2);
+        plan = plan with
+        {
+            Sheets = [plan.Sheets[0], plan.Sheets[0] with { Number = 2, Copies = 3 }],
+            SawRun = [.. plan.SawRun.Select(step => step with
+            {
+                Passes = [step.Passes[0], step.Passes[0] with { Sheet = 2 }],
+                Cautions = [new Warning("narrow-rip", "Too narrow: mind it. Here: 5 in.") { Here = "5 in" }],
+            })],
+        };
+
+        string[][] lines = [.. Steps(plan, LabelPaper.A4).Select(step => step.Elements(_svg + "text").Select(text => text.Value).ToArray())];
+
+        Assert.All(lines, step => Assert.StartsWith("Sheets 1, 2 (3 ×) · cut 1: 24 × 48 → 8 × 48", step[2], StringComparison.Ordinal));
+        Assert.Equal("Too narrow: mind it. Here: 5 in.", lines[0][^1]);
+        Assert.Equal("Too narrow: 5 in", lines[1][^1]);
+    }
+
+    [Fact]
+    public void A_slip_in_french_has_a_decimal_comma()
+    {
+        Plan plan = Sawn(1);
+        plan = plan with { Order = plan.Order with { Units = LengthUnit.Centimetre } };
+
+        string slip = SawSlipDrawing.Render(plan, LabelPaper.A4, 1, SlipLanguage.French);
+
+        Assert.Contains("Guide 20,32 cm", slip, StringComparison.Ordinal);
+        Assert.Contains("Fence 20.32 cm", SawSlipDrawing.Render(plan, LabelPaper.A4, 1), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_long_line_goes_on_in_the_next_and_is_not_cut_short()
     {
         Plan plan = Sawn(1);
         var cut = plan.Sheets[0].Cuts[0] with { Width = Samples.Inch(23.984375m), Height = Samples.Inch(47.984375m), At = Samples.Inch(7.984375m) };
-        plan = plan with { Sheets = [.. Enumerable.Range(1, 3).Select(n => plan.Sheets[0] with { Number = n, Copies = 100, Cuts = [cut] })] };
+        plan = plan with { Sheets = [.. Enumerable.Range(1, 3).Select(n => plan.Sheets[0] with { Number = n, Copies = 100, Cuts = [cut with { Width = cut.Width + Samples.Inch(n) }] })] };
         plan = plan with { SawRun = [plan.SawRun[0] with { Passes = [.. Enumerable.Range(1, 3).Select(n => new SawPass(n, 1, SheetEdge.Bottom, EdgeMaker.Factory))] }] };
 
         string slip = SawSlipDrawing.Render(plan, LabelPaper.A4, 1);

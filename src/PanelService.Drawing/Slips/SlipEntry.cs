@@ -13,10 +13,10 @@ internal sealed record SlipEntry(
     SawStep Step, ImmutableArray<SawPass> Passes, bool Continued, ImmutableArray<SlipLine> Lines, ImmutableArray<string> Cautions)
 {
     public const double HeadHeight = 10;
-    public const double LineHeight = 4.4;
+    public const double LineHeight = 4.9;
     public const double PictureHeight = 25;
     public const double PictureWidth = 15;
-    public const double CautionHeight = 3.4;
+    public const double CautionHeight = 3.5;
 
     private const double Gap = 4;
     private const int Pictures = 3;

@@ -34,8 +34,8 @@ internal static class SlipSheet
             Ink.Fill(Ink.Black),
             Ink.Title($"{words.Batch}: {words.Heading}"),
             Ink.Rectangle(new Box(0, 0, width, height), Ink.Fill(Ink.White), new XAttribute("class", "paper")),
-            Text(words.Batch, left, 17, 6, Width - 70, Bold),
-            Text(words.Heading, left + Width, 17, SlipText.LineSize, 66, ("text-anchor", "end")),
+            Text(words.Batch, left, 17, 6, Width, Bold),
+            Text(words.Heading, left + Width, 10.5, SlipText.CautionSize, Width, ("text-anchor", "end")),
             Text(words.Summary, left, 23.5, SlipText.LineSize, Width),
             content,
             Text(words.Foot, left, height - 9, SlipText.CautionSize, Width)).ToString(SaveOptions.DisableFormatting);
@@ -61,7 +61,7 @@ internal static class SlipSheet
             new XAttribute("y", Ink.Fine(y)),
             new XAttribute("font-size", Ink.Fine(fitting)),
             more.Select(attribute => new XAttribute(attribute.Name, attribute.Value)),
-            Lettering.Fit(clean, fitting * bold, room + 0.01));
+            Lettering.Fit(clean, fitting * bold, room + 0.01).Replace('\u00a0', ' '));
     }
 
     private static (double Width, double Height) Size(LabelPaper paper) => paper == LabelPaper.A4 ? (210, 297) : (215.9, 279.4);

@@ -9,8 +9,8 @@ namespace PanelService.Drawing.Slips;
 /// <summary>What stands on a slip, in lines that fit.</summary>
 internal static class SlipText
 {
-    public const double CautionSize = 2.6;
-    public const double LineSize = 3;
+    public const double CautionSize = 2.7;
+    public const double LineSize = 3.4;
 
     private const double CautionRoom = 184;
 
@@ -24,16 +24,34 @@ internal static class SlipText
         return $"{tool} {words.Length(entry.Step.Fence, unit)}{(entry.Continued ? $" {words.Continued}" : "")}";
     }
 
-    /// <summary>"Sheet 1, 2 × · cut 4: 24 × 16 → 8 × 16 and 15 7/8 × 16 · left edge, factory", in as many lines as it takes.</summary>
-    public static IEnumerable<SlipLine> PassLines(Plan plan, SawPass pass, SlipWords words, double forPictures) =>
-        Wrapped(Pass(plan, pass, words), LineSize, PassRoom - forPictures).Select((line, i) => new SlipLine(line, i == 0));
+    /// <summary>A step's passes, those together at which a like workpiece is cut in the same way.</summary>
+    public static IEnumerable<ImmutableArray<SawPass>> Alike(Plan plan, SawStep step) => step.Passes
+        .GroupBy(pass =>
+        {
+            var sheet = plan.Sheets[pass.Sheet - 1];
+            var cut = sheet.Cuts[pass.Cut - 1];
+            return (Parts(cut, sheet.Kerf), cut.Width, cut.Height, pass.Edge, pass.EdgeBy);
+        })
+        .Select(group => group.ToImmutableArray());
 
-    /// <summary>The cautions in lines that fit the paper; the last caution of all stands in the foot of every page.</summary>
-    public static ImmutableArray<string> CautionLines(SawStep step, SlipWords words) =>
-    [
-        .. step.Cautions.Where(caution => caution.Id != "manual-first")
-            .SelectMany(caution => Wrapped(words.Caution(caution), CautionSize, CautionRoom)),
-    ];
+    /// <summary>"Sheet 1, 2 × · cut 4: 24 × 16 → 8 × 16 and 15 7/8 × 16 · left edge, factory", in as many lines as it takes.</summary>
+    public static IEnumerable<SlipLine> PassLines(Plan plan, ImmutableArray<SawPass> alike, SlipWords words, double forPictures) =>
+        Wrapped(Pass(plan, alike, words), LineSize, PassRoom - forPictures).Select((line, i) => new SlipLine(line, i == 0));
+
+    /// <summary>
+    /// The cautions in lines that fit the paper: in full, or the danger alone where the page has said the rest further up. The last
+    /// caution of all stands in the foot of every page.
+    /// </summary>
+    public static ImmutableArray<string> CautionLines(SawStep step, SlipWords words, IReadOnlySet<string> said)
+    {
+        var own = step.Cautions.Where(caution => caution.Id != "manual-first").ToLookup(caution => said.Contains(caution.Id));
+        string again = string.Join(" · ", own[true].Select(words.Danger));
+        return
+        [
+            .. own[false].SelectMany(caution => Wrapped(words.Caution(caution), CautionSize, CautionRoom)),
+            .. again.Length > 0 ? Wrapped(again, CautionSize, CautionRoom) : [],
+        ];
+    }
 
     /// <summary>A text in lines that fit; what has no space in it is as long as it is.</summary>
     public static IEnumerable<string> Wrapped(string text, double size, double room)
@@ -59,15 +77,17 @@ internal static class SlipText
         ? ((cut.At - cut.X, cut.Height), (cut.X + cut.Width - cut.At - kerf, cut.Height))
         : ((cut.Width, cut.At - cut.Y), (cut.Width, cut.Y + cut.Height - cut.At - kerf));
 
-    private static string Pass(Plan plan, SawPass pass, SlipWords words)
+    private static string Pass(Plan plan, ImmutableArray<SawPass> alike, SlipWords words)
     {
-        var sheet = plan.Sheets[pass.Sheet - 1];
-        var cut = sheet.Cuts[pass.Cut - 1];
+        var sheet = plan.Sheets[alike[0].Sheet - 1];
+        var cut = sheet.Cuts[alike[0].Cut - 1];
         var (near, far) = Parts(cut, sheet.Kerf);
         string parts = string.Join($" {words.And} ", new[] { near, far }
             .Where(part => part.Width > Length.Zero && part.Height > Length.Zero)
             .Select(part => words.Size(part, plan.Order.Units)));
-        string edge = $"{words.Edge(pass.Edge)}{(pass.EdgeBy == EdgeMaker.Factory ? $", {words.Factory}" : "")}";
-        return $"{words.Sheet(sheet.Number, sheet.Copies)} · {words.Cut(cut.Number)}: {words.Size((cut.Width, cut.Height), plan.Order.Units)} → {parts} · {edge}";
+        string edge = $"{words.Edge(alike[0].Edge)}{(alike[0].EdgeBy == EdgeMaker.Factory ? $", {words.Factory}" : "")}";
+        string which = string.Join("; ", alike.GroupBy(pass => pass.Cut).Select(group =>
+            $"{words.Sheet([.. group.Select(pass => (pass.Sheet, plan.Sheets[pass.Sheet - 1].Copies))])} · {words.Cut(group.Key)}"));
+        return $"{which}{words.Colon}{words.Size((cut.Width, cut.Height), plan.Order.Units)} → {parts} · {edge}";
     }
 }

@@ -28,6 +28,8 @@ internal abstract record SlipWords
 
     public abstract string SupplierTitle { get; }
 
+    public abstract string SupplierSlip { get; }
+
     public abstract string SupplierNothing { get; }
 
     public abstract string SupplierLead { get; }
@@ -38,7 +40,9 @@ internal abstract record SlipWords
 
     public abstract string Summary(SawProof proof);
 
-    public abstract string Sheet(int number, int copies);
+    public abstract string Colon { get; }
+
+    public abstract string Sheet(IReadOnlyList<(int Number, int Copies)> sheets);
 
     public abstract string Cut(int number);
 
@@ -55,14 +59,25 @@ internal abstract record SlipWords
     /// <summary>What a caution says.</summary>
     public abstract string Caution(Warning caution);
 
-    /// <summary>"7 15/16 in", "20.5 cm", with the decimal sign of the language.</summary>
+    /// <summary>The danger of a caution alone, without what to do: that stands before its first colon.</summary>
+    public string Danger(Warning caution)
+    {
+        string danger = Caution(caution with { Here = null }).Split(Colon)[0].TrimEnd('.');
+        return caution.Here is { } here ? $"{danger}{Colon}{Figure(here)}" : danger;
+    }
+
+    /// <summary>"3, 4 (2 ×), 7".</summary>
+    protected static string Numbers(IReadOnlyList<(int Number, int Copies)> sheets) =>
+        string.Join(", ", sheets.Select(sheet => sheet.Copies == 1 ? Written($"{sheet.Number}") : Written($"{sheet.Number} ({sheet.Copies} ×)")));
+
+    /// <summary>"7 15/16 in", "20.5 cm", with the decimal sign of the language; no line ends within it.</summary>
     public string Length(Length length, LengthUnit unit) => Figure(LengthText.Format(length, unit));
 
     /// <summary>"24 × 48", in the batch's unit.</summary>
     public string Size((Length Width, Length Height) part, LengthUnit unit) =>
-        $"{Figure(LengthText.FormatFigure(part.Width, unit))} × {Figure(LengthText.FormatFigure(part.Height, unit))}";
+        Figure($"{LengthText.FormatFigure(part.Width, unit)} × {LengthText.FormatFigure(part.Height, unit)}");
 
-    protected abstract string Figure(string figure);
+    protected virtual string Figure(string figure) => figure.Replace(", ", ",\n", StringComparison.Ordinal).Replace(' ', '\u00a0').Replace('\n', ' ');
 
     protected static string Written(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }
@@ -88,6 +103,8 @@ internal sealed record EnglishSlipWords : SlipWords
 
     public override string SupplierTitle => "Have these cuts made where you buy it";
 
+    public override string SupplierSlip => "First cuts";
+
     public override string SupplierNothing => "Nothing has to be cut where you buy it.";
 
     public override string SupplierLead => "Then every part fits the car and can be handled at the saw. In this order, each cut from edge to edge of its part:";
@@ -99,7 +116,11 @@ internal sealed record EnglishSlipWords : SlipWords
     public override string Summary(SawProof proof) => Written(
         $"{proof.Settings} settings in {proof.Steps} steps. {(proof.Proven ? Written($"No order of these cuts takes fewer settings{(proof.ChangesProven ? ", or fewer changes of them" : "")}.") : Written($"At least {proof.LeastPossible} are needed."))}");
 
-    public override string Sheet(int number, int copies) => copies == 1 ? Written($"Sheet {number}") : Written($"Sheet {number}, {copies} ×");
+    public override string Colon => ": ";
+
+    public override string Sheet(IReadOnlyList<(int Number, int Copies)> sheets) => sheets is [var (number, copies)]
+        ? copies == 1 ? Written($"Sheet {number}") : Written($"Sheet {number}, {copies} ×")
+        : $"Sheets {Numbers(sheets)}";
 
     public override string Cut(int number) => Written($"cut {number}");
 
@@ -113,9 +134,8 @@ internal sealed record EnglishSlipWords : SlipWords
 
     public override string Parts(string parts) => $"Comes out: {parts}";
 
-    public override string Caution(Warning caution) => caution.Text;
+    public override string Caution(Warning caution) => caution.Here is { } here ? caution.Text.Replace(here, Figure(here), StringComparison.Ordinal) : caution.Text;
 
-    protected override string Figure(string figure) => figure;
 
     private static string Name(SheetEdge edge) => edge switch
     {
@@ -167,6 +187,8 @@ internal sealed record FrenchSlipWords : SlipWords
 
     public override string SupplierTitle => "À faire couper là où vous achetez";
 
+    public override string SupplierSlip => "Premières coupes";
+
     public override string SupplierNothing => "Rien n’est à faire couper là où vous achetez.";
 
     public override string SupplierLead => "Ensuite chaque morceau tient dans la voiture et se manie à la scie. Dans cet ordre, chaque coupe d’un bord à l’autre de son morceau :";
@@ -178,7 +200,11 @@ internal sealed record FrenchSlipWords : SlipWords
     public override string Summary(SawProof proof) => Written(
         $"{proof.Settings} réglages en {proof.Steps} étapes. {(proof.Proven ? Written($"Aucun ordre de ces coupes ne demande moins de réglages{(proof.ChangesProven ? ", ni moins de changements" : "")}.") : Written($"Il en faut au moins {proof.LeastPossible}."))}");
 
-    public override string Sheet(int number, int copies) => copies == 1 ? Written($"Plaque {number}") : Written($"Plaque {number}, {copies} ×");
+    public override string Colon => " : ";
+
+    public override string Sheet(IReadOnlyList<(int Number, int Copies)> sheets) => sheets is [var (number, copies)]
+        ? copies == 1 ? Written($"Plaque {number}") : Written($"Plaque {number}, {copies} ×")
+        : $"Plaques {Numbers(sheets)}";
 
     public override string Cut(int number) => Written($"trait {number}");
 
@@ -196,7 +222,7 @@ internal sealed record FrenchSlipWords : SlipWords
         ? said + (caution.Here is { } here ? $" Ici : {Figure(here)}." : "")
         : caution.Text;
 
-    protected override string Figure(string figure) => figure.Replace('.', ',');
+    protected override string Figure(string figure) => base.Figure(figure).Replace('.', ',');
 
     private static string Name(SheetEdge edge) => edge switch
     {

@@ -54,7 +54,7 @@ internal sealed record SupplierEntry(SheetLayout Sheet, ImmutableArray<SlipLine>
         bool across = cut.Axis == Cutting.Axis.X;
         string distance = words.Length(cut.At - (across ? cut.X : cut.Y), unit);
         string measured = words.Measured(distance, across ? SheetEdge.Left : SheetEdge.Top);
-        return FormattableString.Invariant($"{cut.Number}. {words.Size((cut.Width, cut.Height), unit)}: {measured}");
+        return FormattableString.Invariant($"{cut.Number}. {words.Size((cut.Width, cut.Height), unit)}{words.Colon}{measured}");
     }
 }
 
