@@ -218,6 +218,7 @@ function props() {
     days: plan && {
       plan: plan.document, order: plan.order, address: plan.address, did: plan.did ?? null, ticks: { ...ticks }, decimals, numbers: numbers(plan.document.units, plan.document.currency, decimals),
       openOrder: (/** @type {any} */ document) => open(fromWire(document)),
+      brace: () => { store.change('brace', (state) => put(state.order, 'strength.brace', true)); void go(); },
       tick: (/** @type {string} */ name, /** @type {boolean} */ ticked) => store.change('tick', (state) => { state.ticks[name] = ticked; }),
     },
   };

@@ -28,6 +28,11 @@ const SERVICE = {
   'quantity-prices-open': 'Les prix par quantité se combinent de plus de façons qu’on n’en a essayé : un plan moins cher est possible. Le moindre coût possible vaut pour toutes.',
   'strips-missing': 'Aucun tasseau de cette fiche ne sert à ces châssis : ils ne coûtent rien dans ce plan. Ajoutez-en pour qu’ils comptent.',
   'cradle-too-small': 'Un panneau est trop petit pour un châssis de tasseaux si larges : il n’en a pas.',
+  'brace-or-thicker': 'Des panneaux fléchiraient trop sous la main : le jour 4 dit quels tasseaux les renforcent, et ce qu’ils coûtent à côté d’un panneau plus épais.',
+  'adhesive-short': 'Il y a trop peu de la colle demandée, et aucun contenant à acheter : ce qui manque ne coûte rien dans ce plan.',
+  'primer-short': 'Il y a trop peu de l’enduit demandé, et aucun contenant à acheter : ce qui manque ne coûte rien dans ce plan.',
+  'supplier-cuts': 'Des plaques sont d’abord à faire couper là où vous les achetez, comme le montre la fiche du fournisseur. Demandez le prix d’une coupe : le plan ne le compte pas.',
+  'on-hand-left-out': 'Ce qui est en stock se met au casier, non parmi ce qui s’achète : c’est laissé de côté ici.',
   'on-hand-too-large': 'Une plaque du casier est plus grande ou plus lourde que ce qu’une personne manie, ou ne passe pas à ce guide : le plan la laisse.',
   'stock-left-out': 'Le casier a plus de pièces qu’une fiche n’en peut peser : certaines ne comptent pas dans ce plan.',
   'units-assumed': 'La fiche ne dit pas ses mesures : elles ont été lues en pouces.',
@@ -45,6 +50,10 @@ const DRAWN = [
   [/^Cut (\d+): (.*) from the upper edge of its workpiece$/, 'Trait $1 : $2 depuis le bord haut de sa pièce'], [/\bBench days: done day (\d+)/, 'Jours d’établi : fini le jour $1'], [/\bday (?=\d)/g, 'jour '], [/\b(jour \d+ [\d:]+) to (?=jour)/, '$1 au '],
   [/^buy\b/, 'acheter'], [/^saw, /, 'scier, '], [/^cut cloth, /, 'couper la toile, '], [/^ease and dust, /, 'adoucir et dépoussiérer, '], [/^glue stack /, 'coller la pile '], [/^trim stack /, 'araser la pile '],
   [/^hands$/, 'mains'], [/^under weight$/, 'sous poids'], [/^drying, resting$/, 'sèche, repose'], [/(\d+) jobs by (\d+) pair\(s\) of hands\..*/, '$1 tâches, $2 paire(s) de mains.'],
+  [/^one panel, /, 'un panneau, '], [/^shop trip, /, 'les courses, '], [/^ready-made$/, 'tout fait'], [/^made$/, 'fait soi-même'], [/^tools in full$/, 'outils tout comptés'], [/^panels$/, 'panneaux'],
+  [/, sheets$/, ', plaques'], [/, by length$/, ', à la coupe'], [/, rolls$/, ', rouleaux'], [/^and (\d+) more goods$/, 'et $1 autres choses'], [/^Batch curve$/, 'La série répétée'],
+  [/\b[Ff]rom (\d+) panels on making is cheaper than buying, tools in/, 'dès $1 panneaux, faire revient moins cher qu’acheter, outils compris'], [/\b[Ff]rom (\d+) panels on the roll beats cloth by length/, 'dès $1 panneaux, le rouleau bat la coupe'],
+  [/\bthe order made 1 to (\d+) times over, each really planned$/, 'la série faite de 1 à $1 fois, chacune planifiée pour de bon'], [/\b(\d+) times, (\d+) panels: /g, '$1 fois, $2 panneaux : '], [/ each, no cheaper plan exists/g, ' pièce, aucun plan moins cher'], [/ each, a cheaper plan may exist/g, ' pièce, un plan moins cher est possible'],
   [/\bNothing goes back on the rack\./, 'Rien ne retourne au casier.'], [/\bSizes in (\w+)\./, 'Mesures en $1.'],
 ];
 
@@ -135,7 +144,7 @@ export default {
     of: 'de', by: '×', shop: 'en magasin', each: 'pièce', more: 'plus', remove: 'Retirer', quantity: 'nombre', width: 'largeur', height: 'hauteur',
     surface: 'surface', clothKind: 'toile', boardKind: 'panneau', anyCloth: 'toute toile', anyBoard: 'tout panneau', on: 'sur',
     mark: 'repère', thickness: 'épaisseur', thicknessHint: 'vide : selon la règle, 3/16 in à partir de 16 × 20 in (usage courant)', spares: 'en réserve', mayTurn: 'peut être tourné sur le panneau',
-    mayBuy: 'acheter tout fait si c’est moins cher', first: 'pressé d’abord : il le faut en premier', mount: 'coller la toile', mountNow: 'dans cette série', mountLater: 'plus tard : couper dès à présent', cradle: 'avec un châssis de tasseaux au dos', pack: 'dans le sac',
+    mayBuy: 'acheter tout fait si c’est moins cher', first: 'pressé d’abord : il le faut en premier', mount: 'coller la toile', mountNow: 'dans cette série', mountLater: 'plus tard : couper dès à présent', cradle: 'châssis de tasseaux au dos', cradleAsked: 'seulement si la fiche renforce ce qui fléchit', cradleYes: 'oui', cradleNo: 'non', pack: 'dans le sac',
     worth: 'vaut, pour un budget', worthHint: 'vide : le prix en magasin', total: (n) => count(n, 'panneau', 'panneaux'),
   },
   wishes: { head: 'S’il reste du panneau, couper aussi', add: 'Ajouter un souhait', upTo: 'jusqu’à', worth: 'vaut', hint: 'Logé dans les chutes, jamais une raison d’acheter une plaque.' },
@@ -150,6 +159,8 @@ export default {
     selvedge: 'lisière, par côté', warp: 'hauteur du panneau', warpAny: 'dans les deux sens', warpHeight: 'le long du rouleau', sale: 'vendu', byLength: 'au mètre', byRoll: 'au rouleau', notSold: 'pas en vente',
     step: 'par', atMost: 'pas au plus', remnants: 'Coupons au casier', pieces: 'pièces',
     strips: 'Tasseaux pour châssis', addStrip: 'Autre tasseau', priceFrom: 'Moins cher par quantité', addPriceFrom: 'Prix pour davantage', from: 'à partir de', priceEach: 'la pièce à', shop: 'acheté chez', anyShop: 'un magasin sans frais',
+    stiffness: 'Sa raideur à elle', density: 'pèse', elasticity: 'raideur (module d’élasticité), dans le fil', elasticityAcross: 'en travers du fil', shear: 'module de cisaillement', poisson: 'coefficient de Poisson', expansion: 'gonfle de 35 à 80 % d’humidité', stiffnessHint: 'tout vide : comme d’usage pour ce genre',
+    itsOwn: 'Ses temps et sa température', leastTemperature: 'pas en dessous de', itsOwnHint: 'vide : comme à l’établi',
     ground: 'apprêtée à', groundNone: 'rien', groundAcrylic: 'l’acrylique', groundOil: 'l’huile', base: 'fait avec', baseWater: 'eau', baseOil: 'huile', baseSolvent: 'solvant', loss: 'perdu, pot et brosse', thinning: 'allongé de', faces: 'sur', oneFace: 'la face', bothFaces: 'les deux faces',
     covers: 'couvre', with: 'avec', coats: 'couches', have: 'en stock', containers: 'Vendu en', holds: 'contient', worth: 'vaut',
     sheetSaid: (p) => `${p} la plaque`, onRack: (n) => `${n} au casier`, notForSale: 'pas en vente', rollSaid: (p) => `${p} le rouleau`, stepSaid: (s, p) => `${p} les ${s}`, wide: 'de large', thick: 'd’épaisseur',
@@ -165,7 +176,8 @@ export default {
     keptCloth: 'plus petit coupon gardé', pressHours: 'sous presse', pressHint: 'une nuit (usage courant)', hours: 'heures', pressSpaces: 'piles à la fois', stackHeight: 'panneaux par pile',
     search: 'La recherche', clothFold: 'Toile par côté, presse et séchage', marginRight: 'toile en plus, à droite', marginBottom: 'toile en plus, en bas', marginSideHint: 'vide : comme à gauche et en haut ; davantage là où la toile se rabat',
     shrinkage: 'toile coupée plus grande, en largeur', shrinkageHeight: 'en hauteur', shrinkageHint: 'contre le retrait, débords compris', pressure: 'pression sous presse', pressureHint: '0,23 psi ou 1,58 kPa si vide', openMinutes: 'poids posé avant', openHint: 'si la colle ne le dit pas : 10', minutes: 'minutes', dryHours: 'une couche sèche', dryHint: 'si l’enduit ne le dit pas : 4', restHours: 'repos des panneaux finis', restHint: '24 si vide', room: 'au plus froid dans la pièce',
-    cradles: 'Raideur et châssis', load: 'une main appuie au milieu de', loadHint: '1 kg si vide', limit: 'flèche admise : petit côté sur', limitHint: '300 si vide', stripWidth: 'tasseau, face collée', stripDepth: 'tasseau, épaisseur du châssis', stripHint: '3/4 × 1 1/2 in si vide', inset: 'châssis en retrait du bord de', keptStrip: 'plus court tasseau gardé', clampHours: 'châssis sous serre-joints',
+    cradles: 'Raideur et châssis', brace: 'renforcer ce qui fléchit trop', braceHint: 'un châssis à chaque ligne qui le pourrait', braceFrom: 'renforcé d’usage dès', braceFromHint: 'grand côté ; vide : 12 in isorel, 18 in MDF, 20 in contreplaqué (les avis diffèrent)',
+    backAir: 'air derrière un panneau', frontAir: 'devant une face tout juste enduite', facesHint: '50 et 65 si vide (usage courant)', driest: 'air le plus sec', dampest: 'le plus humide', humidityHint: '35 et 80 si vide : là où les mesures des panneaux commencent et finissent', airTemperature: 'à', airHint: '20 si vide', load: 'une main appuie au milieu de', loadHint: '1 kg si vide', limit: 'flèche admise : petit côté sur', limitHint: '300 si vide', stripWidth: 'tasseau, face collée', stripDepth: 'tasseau, épaisseur du châssis', stripHint: '3/4 × 1 1/2 in si vide', inset: 'châssis en retrait du bord de', keptStrip: 'plus court tasseau gardé', clampHours: 'châssis sous serre-joints',
     days: 'Jours et mains', start: 'début le', startHint: 'vide : sans date, tous les jours comptent', from: 'travail dès', to: 'jusqu’à', toHint: 'de 9 h à 17 h si vide', hands: 'paires de mains', zone: 'fuseau horaire', zoneHint: 'par exemple Europe/Paris ; utile si l’heure change entre-temps', worked: 'Jours travaillés', workedHint: 'aucun coché : tous',
     weekdays: { monday: 'lun', tuesday: 'mar', wednesday: 'mer', thursday: 'jeu', friday: 'ven', saturday: 'sam', sunday: 'dim' },
     tax: 'taxe en sus des prix', taxHint: 'vide : prix tels que payés', budget: 'argent disponible', budgetHint: 'vide : tout faire. Sinon autant qu’il suffit, selon ce que cela vaut',
@@ -196,7 +208,8 @@ export default {
   },
   errand: {
     printList: 'Imprimer cette liste seule',
-    shops: { board: 'Au dépôt de bois', cloth: 'Au comptoir des toiles', liquid: 'Chez le marchand de couleurs', ready: 'Panneaux tout faits' },
+    shops: { board: 'Au dépôt de bois', cloth: 'Au comptoir des toiles', liquid: 'Chez le marchand de couleurs', ready: 'Panneaux tout faits', way: 'Pour le trajet' },
+    surplus: (goods) => `Plus qu’il n’est coupé, car cela coûte moins : ${goods}. Cela retourne au casier.`,
     nothing: 'Rien à acheter.', sum: 'Argent pour les courses', csv: 'En tableau (CSV)', share: 'Partager la liste', copied: 'Copié.', print: 'Imprimer la fiche', at: 'à',
     fromRack: 'À prendre au casier',
     ofSteps: (n, length) => `${n === 1 ? '' : `${n} fois `}${length} du rouleau`,
@@ -211,6 +224,7 @@ export default {
     side: { width: 'largeur', height: 'hauteur' }, unmatched: (/** @type {string} */ marks) => `Pas toutes coupées au même réglage, à comparer entre elles : ${marks}.`,
     supplier: 'Faites faire ces traits là où vous achetez', done: 'fait', large: 'En grand', close: 'Fermer', next: 'Fait, suivant', back: 'Retour', finish: 'Fait, tout est coupé', stand: 'Se mettre à la scie', stepOf: (n, of) => `${n} sur ${of}`,
     first: 'La notice de la scie, les règles locales et les gens d’expérience passent avant tout. Capot et couteau diviseur en place, poussoir à portée, yeux, oreilles et poumons protégés.',
+    strips: 'Tasseaux des châssis', stripsLeast: 'Aucune autre coupe n’achète moins de tasseaux.', stripsOpen: (gap) => `Une coupe moins chère existe peut-être, de ${gap} au plus.`, stripFor: 'pour', stripRest: (length) => `${length} sont gardés.`,
     pieces: (n) => count(n, 'pièce'), zoom: 'Taille',
   },
   bench: {
@@ -220,7 +234,7 @@ export default {
     order: 'Du milieu vers les bords ; presser bords et coins ; un intercalaire entre les panneaux (usage courant).',
     weights: 'Le poids sur chaque pile', onStack: (n, size) => `de livres sur la pile ${n}, ${size}`, layAtOnce: (n) => `en poser ${n}, puis le poids`, first: 'à faire d’abord',
     days: 'Les jours', day: (n) => `jour ${n}`, done: (day, time) => `Fini et reposé : ${day}, ${time}.`, soonest: 'Pas plus tôt avec ces mains, ces heures et cette presse.',
-    atMost: (hours) => `Au mieux ${hours} h plus tôt.`, bars: 'Mains, presse et séchage', later: (marks) => `Coupés maintenant, à maroufler plus tard : ${marks}.`,
+    atMost: (hours) => `Au mieux ${hours} h plus tôt.`, bars: 'Mains, presse et séchage', later: (marks) => `Coupés maintenant, à maroufler plus tard : ${marks}.`, mountNow: 'En planifier le collage', calendar: 'Ces jours pour un agenda (ICS)',
     careHead: 'Attention', care: {
       'oil-ground-water-glue': 'Toile préparée à l’huile et colle à l’eau : elle ne sèche que par le panneau et les chants, lentement. Pas de colle sur la face préparée, presser plus longtemps, faire un essai.',
       ventilation: 'Solvant dans la colle ou l’enduit : fenêtres ouvertes pendant l’emploi et le séchage, pas de flamme ; un masque à poussière n’arrête pas les vapeurs.',
@@ -238,9 +252,13 @@ export default {
     },
     hint: 'Usage courant.', check: 'Contrôler',
     strength: {
-      head: 'Leur raideur', columns: ['Panneau', 'Poids', 'Fléchit sous la main', 'Permis', 'Épaisseur voulue', 'Bombe si une face est humide', ''], stiff: 'assez raide', thicker: 'prendre plus épais',
+      head: 'Leur raideur', columns: ['Panneau', 'Poids', 'Fléchit sur ses bords : seul ; sous la main', 'Permis sous la main', 'Par ses coins : seul ; sous la main', 'Épaisseur voulue (d’usage)', 'Bombe si une face est humide', ''], stiff: 'assez raide', thicker: 'prendre plus épais',
       brace: (strips) => `à renforcer : ${strips}`, cradled: (strips) => `a son châssis : ${strips}`, thumb: 'assez raide ; renforcé selon l’usage',
-      hint: 'Théorie des plaques, posé sur ses quatre bords.', batch: (weight) => `La série pèse ${weight}.`, pack: (weight) => `Votre sac : ${weight}.`,
+      grain: { unknown: 'fil dans un sens ou l’autre, le plus faible compte', alongLong: 'fil dans le grand côté', alongShort: 'fil dans le petit côté' },
+      sag: (marks) => `${marks} : trop de flèche sous la main.`, strips: (pieces) => `À renforcer de tasseaux : ${pieces}.`, stripsCost: 'Les tasseaux', thickerCost: 'Un panneau plus épais', adds: (money) => `: ${money} de plus`, saves: (money) => `: ${money} de moins`,
+      noStrips: 'Il n’y a pas de tasseaux sur la fiche, ou trop peu.', noThicker: 'Aucun panneau de la fiche n’est assez raide pour tous.', cheaper: { strips: 'Les tasseaux reviennent moins cher.', thicker: 'Le panneau plus épais revient moins cher.' }, put: 'Mettre les tasseaux et refaire le plan',
+      past: '≤ : au-delà de la demi-épaisseur, il fléchit moins que ne dit la théorie.',
+      hint: 'Théorie des plaques, contrôlée sur des tables publiées.', batch: (weight) => `La série pèse ${weight}.`, pack: (weight) => `Votre sac : ${weight}.`,
     },
   },
   tally: {
@@ -254,7 +272,7 @@ export default {
   },
   made: {
     head: 'La série est-elle faite ?', hint: 'Inscrivez-la alors : ce qu’elle a pris quitte le casier, ce qui reste y entre, chaque pièce avec un court repère.', spoiled: 'Quelques-uns sont ratés',
-    of: (/** @type {string} */ mark) => `de ${mark} ratés`, book: 'C’est fait', booked: (/** @type {string} */ when) => `Inscrite comme faite, ${when}.`, write: 'À noter au crayon :',
+    of: (/** @type {string} */ mark) => `de ${mark} ratés`, ofSheet: (/** @type {number} */ n) => `de la plaque ${n} ratées, avec tout ce qu’elles portent`, sheetHint: 'Des panneaux seuls, ou des plaques entières avec tout ce qui devait en sortir.', book: 'C’est fait', booked: (/** @type {string} */ when) => `Inscrite comme faite, ${when}.`, write: 'À noter au crayon :',
     replace: 'Préparer une fiche pour les ratés', undo: 'Ce n’était pas fait : annuler l’inscription',
   },
   shelf: {
@@ -263,6 +281,9 @@ export default {
     priced: (/** @type {string} */ day) => ` prix du ${day}`,
     sorts: { board: 'panneau', offcut: 'chute', cloth: 'toile', remnant: 'coupon', adhesive: 'colle', primer: 'enduit', panel: 'panneau fini', strip: 'tasseau' },
   },
-  rack: { nothing: 'Il ne reste rien.', boards: 'Panneaux', cloth: 'Toile', liquids: 'Dans le flacon', hint: 'Notez la mesure au crayon sur chacun.' },
+  rack: {
+    labels: 'Étiquettes pour les dos et les restes', paper: 'sur', page: 'page', plain: 'papier à couper', papers: { a4: 'A4', letter: 'Letter' }, strips: 'Tasseaux',
+    nothing: 'Il ne reste rien.', boards: 'Panneaux', cloth: 'Toile', liquids: 'Dans le flacon', hint: 'Notez la mesure au crayon sur chacun.',
+  },
   yields: { head: 'Combien dans une plaque ?', ask: 'dans', all: 'chacune', go: 'Compter', comeOut: 'en sortent.', area: (n) => `À la surface seule, on en espérerait ${n}.` },
 };

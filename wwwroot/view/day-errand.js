@@ -7,7 +7,7 @@ import { h } from './dom.js';
 import { tick } from './tick.js';
 
 /** @type {Record<string, keyof typeof t.errand.shops>} */
-const SHOP = { sheet: 'board', step: 'cloth', roll: 'cloth', container: 'liquid', panel: 'ready', strip: 'board' };
+const SHOP = { sheet: 'board', step: 'cloth', roll: 'cloth', container: 'liquid', panel: 'ready', strip: 'board', delivery: 'way' };
 
 /** @param {import('./days.js').DayProps} props */
 export function errand(props) {
@@ -17,6 +17,7 @@ export function errand(props) {
     : [...shops(props), h('p', { class: 'sum' }, h('span', {}, t.errand.sum), h('strong', {}, numbers.money(plan.cost.cash)))];
   return [
     ...bought,
+    ...surplus(props),
     ...taken(props),
     h('p', { class: 'tools' },
       h('button', { type: 'button', onclick: () => print() }, t.errand.print),
@@ -24,6 +25,12 @@ export function errand(props) {
       plan.buy.length > 0 && shareButton(props),
       h('a', { href: `${address}/buy.csv`, download: '' }, t.errand.csv)),
   ];
+}
+
+/** What is on the list beyond what is cut, since more costs less. @param {import('./days.js').DayProps} props */
+function surplus({ plan, order }) {
+  const all = plan.surplus.map((/** @type {any} */ one) => `${one.quantity} × ${nameOf(order, one.id)}`);
+  return all.length > 0 ? [h('p', { class: 'hint' }, t.errand.surplus(all.join(', ')))] : [];
 }
 
 /** The errand alone on paper. */
@@ -101,7 +108,7 @@ function taken(props) {
   if (all.length === 0) return [];
   const one = (/** @type {any} */ good) => (good.sort === 'liquid'
     ? [h('strong', { class: 'amount' }, numbers.volume(good.volume)), ' ', nameOf(order, good.id)]
-    : [h('strong', { class: 'amount' }, `${good.count} ×`), ' ', `${nameOf(order, good.id)}${good.remnant ? `, ${good.remnant}` : ''}, ${numbers.size(good.width, good.height)}`]);
+    : [h('strong', { class: 'amount' }, `${good.count} ×`), ' ', `${nameOf(order, good.id)}${good.remnant ? `, ${good.remnant}` : ''}, ${good.sort === 'strip' ? numbers.length(good.length) : numbers.size(good.width, good.height)}`]);
   return [
     h('h3', {}, t.errand.fromRack),
     h('ul', { class: 'slip' }, ...all.map((good, i) => h('li', {}, tick(props, `take${i}`, ...one(good))))),
