@@ -61,7 +61,7 @@ public sealed class StiffnessTests(Studio studio)
         string told = await page.Locator(".strength").InnerTextAsync();
         Assert.Contains("grain along the long side", told, StringComparison.Ordinal);
         string corners = await page.Locator(".strength tbody tr").First.Locator("td").Nth(3).TextContentAsync() ?? "";
-        Assert.Matches("^[0-9.]+ in; (≤ )?[0-9.]+ in$", corners);
+        Assert.Matches("^(<\u00a0)?[0-9.]+\u00a0in; (≤\u00a0)?[0-9.]+\u00a0in$", corners);
         await page.Context.CloseAsync();
     }
 

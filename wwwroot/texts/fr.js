@@ -51,7 +51,7 @@ const DRAWN = [
   [/^buy\b/, 'acheter'], [/^saw, /, 'scier, '], [/^cut cloth, /, 'couper la toile, '], [/^ease and dust, /, 'adoucir et dépoussiérer, '], [/^glue stack /, 'coller la pile '], [/^trim stack /, 'araser la pile '],
   [/^hands$/, 'mains'], [/^under weight$/, 'sous poids'], [/^drying, resting$/, 'sèche, repose'], [/(\d+) jobs by (\d+) pair\(s\) of hands\..*/, '$1 tâches, $2 paire(s) de mains.'],
   [/^one panel, /, 'un panneau, '], [/^shop trip, /, 'les courses, '], [/^ready-made$/, 'tout fait'], [/^made$/, 'fait soi-même'], [/^tools in full$/, 'outils tout comptés'], [/^panels$/, 'panneaux'],
-  [/, sheets$/, ', plaques'], [/, by length$/, ', à la coupe'], [/, rolls$/, ', rouleaux'], [/^and (\d+) more goods$/, 'et $1 autres choses'], [/^Batch curve$/, 'La série répétée'],
+  [/, sheets$/, ', plaques'], [/, by length$/, ', à la coupe'], [/, rolls$/, ', rouleaux'], [/^and (\d+) more goods$/, 'et $1 autres choses'], [/^boxed: more of it than the time before$/, 'encadré : plus que la fois d’avant'], [/^Batch curve$/, 'La série répétée'],
   [/\b[Ff]rom (\d+) panels on making is cheaper than buying, tools in/, 'dès $1 panneaux, faire revient moins cher qu’acheter, outils compris'], [/\b[Ff]rom (\d+) panels on the roll beats cloth by length/, 'dès $1 panneaux, le rouleau bat la coupe'],
   [/\bthe order made 1 to (\d+) times over, each really planned$/, 'la série faite de 1 à $1 fois, chacune planifiée pour de bon'], [/\b(\d+) times, (\d+) panels: /g, '$1 fois, $2 panneaux : '], [/ each, no cheaper plan exists/g, ' pièce, aucun plan moins cher'], [/ each, a cheaper plan may exist/g, ' pièce, un plan moins cher est possible'],
   [/\bNothing goes back on the rack\./, 'Rien ne retourne au casier.'], [/\bSizes in (\w+)\./, 'Mesures en $1.'],

@@ -39,9 +39,7 @@ function schedule({ plan }) {
   const { schedule: days } = plan.benchPlan;
   if (!days || days.jobs.length === 0) return [];
   return [
-    h('h3', {}, t.bench.days),
-    h('p', {}, finished(plan.benchPlan)),
-    figure(days.drawing, t.bench.bars, undefined),
+    h('div', { class: 'together' }, h('h3', {}, t.bench.days), h('p', {}, finished(plan.benchPlan)), figure(days.drawing, t.bench.bars, undefined)),
     h('p', { class: 'tools' }, h('a', { href: `/api/plans/${encodeURIComponent(plan.id)}/calendar.ics`, download: '' }, t.bench.calendar)),
   ];
 }

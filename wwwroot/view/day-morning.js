@@ -38,7 +38,7 @@ function strength(props) {
 }
 
 /** By itself, and under a hand. Past half its thickness a panel stretches as well as bends, and gives less than this. @param {number} alone @param {number} hand @param {any} one @param {import('../model/numbers.js').Numbers} numbers */
-const sags = (alone, hand, one, numbers) => `${numbers.fine(alone)}; ${hand > one.thickness / 2 ? '≤ ' : ''}${numbers.fine(hand)}`;
+const sags = (alone, hand, one, numbers) => `${numbers.fine(alone)}; ${hand > one.thickness / 2 ? '≤\u00a0' : ''}${numbers.fine(hand)}`;
 
 /** What is to be done about it, and which way its grain runs. @param {any} one @param {import('../model/numbers.js').Numbers} numbers */
 function advice(one, numbers) {

@@ -34,7 +34,7 @@ function strips(props) {
 
 /** Labels for what is made and what is kept: plain paper to cut, or the sheets of labels there are. @param {import('./days.js').DayProps} props */
 function labels({ plan }) {
-  const page = h('input', { type: 'number', min: 1, value: 1, id: 'labels-page', inputmode: 'numeric' });
+  const page = h('input', { type: 'text', size: 3, value: 1, id: 'labels-page', inputmode: 'numeric' });
   const grid = h('select', { id: 'labels-grid' }, ...GRIDS.map(([paper, of]) => h('option', { value: `${paper} ${of}` }, `${t.rack.papers[/** @type {'a4'} */ (paper)]}, ${of === 'plain' ? t.rack.plain : of.replace('x', ' × ')}`)));
   const link = h('a', { target: '_blank' }, t.rack.labels);
   const point = () => {
@@ -44,7 +44,7 @@ function labels({ plan }) {
   };
   for (const input of [page, grid]) input.addEventListener('input', point);
   point();
-  return [h('div', { class: 'labels-tools tools' }, link,
+  return [h('div', { class: 'labels-tools tools fields' }, link,
     h('span', { class: 'field' }, h('label', { class: 'name', for: 'labels-grid' }, t.rack.paper), grid),
     h('span', { class: 'field' }, h('label', { class: 'name', for: 'labels-page' }, t.rack.page), page))];
 }

@@ -75,7 +75,7 @@ internal static class StripSupply
         bool braces = order.Cradles.Brace && line.MayBrace;
         if (!(line.Cradle || (braces && plan.Bars.ContainsKey(line.Mark))) || made == 0 || bar <= 0)
         {
-            findings.Expect(!braces || bar <= 0 || !plan.Weak.Contains(line.Mark), $"line {line.Mark}", "it sags too much and is not braced, though the order asks for that");
+            findings.Expect(!braces || bar <= 0 || !plan.Weak.Contains(line.Mark), $"line {line.Mark}", $"it sags too much and is not braced, though the order asks for that");
             findings.Expect(cut.Length == 0, $"line {line.Mark}", $"strips are cut for it, but it has no cradle");
             return;
         }

@@ -132,7 +132,11 @@ internal sealed class Visit(IBrowser browser, Uri address)
             before = at;
             await session.SendAsync("Input.synthesizeScrollGesture", new Dictionary<string, object>
             {
-                ["x"] = 40, ["y"] = 450, ["yDistance"] = -GesturePixels, ["speed"] = ScrollSpeed, ["gestureSourceType"] = "mouse",
+                ["x"] = 40,
+                ["y"] = 450,
+                ["yDistance"] = -GesturePixels,
+                ["speed"] = ScrollSpeed,
+                ["gestureSourceType"] = "mouse",
             });
             at = await page.EvaluateAsync<double>("() => scrollY");
         }
@@ -142,8 +146,8 @@ internal sealed class Visit(IBrowser browser, Uri address)
     }
 
     // Times of the browser's own counters are of the main thread's processor, not of the clock.
-    private static Task CountProcessorAsync(ICDPSession session) =>
-        session.SendAsync("Performance.enable", new Dictionary<string, object> { ["timeDomain"] = "threadTicks" });
+    private static async Task CountProcessorAsync(ICDPSession session) =>
+        await session.SendAsync("Performance.enable", new Dictionary<string, object> { ["timeDomain"] = "threadTicks" });
 
     private static async Task<double> ProcessorAsync(ICDPSession session)
     {
