@@ -14,6 +14,7 @@ public sealed partial class RemarkTests(Studio studio)
     [InlineData("brace-or-thicker")]
     [InlineData("primer-short")]
     [InlineData("adhesive-short")]
+    [InlineData("strips-missing")]
     [InlineData("units-assumed")]
     [InlineData("on-hand-left-out")]
     [InlineData("dust")]
@@ -74,8 +75,8 @@ public sealed partial class RemarkTests(Studio studio)
     [GeneratedRegex("""new Warning\(\s*"([a-z-]+)",""")]
     private static partial Regex Warned();
 
-    // Warning Text { get; } = new("id", …; remarks.Add(new("id", …
-    [GeneratedRegex("""(?:Warning \w+ \{ get; \} = new|remarks\.Add\(new)\(\s*"([a-z-]+)",""")]
+    // Warning Text { get; } = new("id", …; Warning Missing(…) => new("id", …; remarks.Add(new("id", …
+    [GeneratedRegex("""(?:Warning \w+ \{ get; \} = new|Warning \w+\([^{;]*\) => new|remarks\.Add\(new)\(\s*"([a-z-]+)",""")]
     private static partial Regex Raised();
 
     // string id = … ? "id" : "id";

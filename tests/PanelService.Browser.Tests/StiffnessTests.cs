@@ -7,14 +7,14 @@ namespace PanelService.Browser.Tests;
 [Collection(StudioGroup.Name)]
 public sealed class StiffnessTests(Studio studio)
 {
-    // 20 × 23 in of 1/8 in hardboard sag too much under a hand; the strips come out of 8 ft at 4.20 each.
+    // 20 × 23 in of 1/8 in hardboard sag too much under a hand. Rails are 23 in less 1/16 in undersize and 1/4 in at both ends.
     [BrowserFact]
     public async Task What_sags_too_much_is_told_with_its_strips_and_braced_at_a_press()
     {
         IPage page = await WithOneLargeAsync();
         await page.PlanAsync();
         string told = await page.Locator(".stiffening").InnerTextAsync();
-        Assert.Contains("4 × 22 1/2 in", told, StringComparison.Ordinal);
+        Assert.Contains("4 × 22 7/16 in", told, StringComparison.Ordinal);
         Assert.Contains("No strips are on the ticket", told, StringComparison.Ordinal);
 
         await page.Locator(".stiffening .brace").ClickAsync();
@@ -32,7 +32,7 @@ public sealed class StiffnessTests(Studio studio)
 
         Assert.Contains("Pine 1 × 2, 8 ft", await page.Locator(".day-errand").InnerTextAsync(), StringComparison.Ordinal);
         string cut = await page.Locator(".strips").InnerTextAsync();
-        Assert.Contains("22 1/2 in for A", cut, StringComparison.Ordinal);
+        Assert.Contains("22 7/16 in for A", cut, StringComparison.Ordinal);
         Assert.Contains("No way of cutting them buys strips for less.", await page.Locator(".day-saw").InnerTextAsync(), StringComparison.Ordinal);
         JsonElement order = await SentAsync(page);
         Assert.True(order.GetProperty("strength").GetProperty("brace").GetBoolean());
