@@ -45,7 +45,7 @@ function printList() {
 function shareButton(props) {
   const { plan, numbers } = props;
   const button = h('button', { type: 'button', onclick: share }, t.errand.share);
-  const lines = byShop(plan).flatMap(([shop, here]) => [`${t.errand.shops[shop]}:`, ...here.map((line) => `– ${amountOf(line, props)} ${line.name ?? line.id}, ${numbers.money(line.cost)}`), '']);
+  const lines = byShop(plan).flatMap(([shop, here]) => [`${t.errand.shops[shop]}:`, ...here.map((line) => `– ${amountOf(line, props)} ${calledOf(line, props)}, ${numbers.money(line.cost)}`), '']);
   const text = [...lines, `${t.errand.sum}: ${numbers.money(plan.cost.cash)}`].join('\n');
   async function share() {
     try {
@@ -89,10 +89,13 @@ function byShop(plan) {
 function said(line, props) {
   const { numbers } = props;
   return [
-    h('strong', { class: 'amount' }, amountOf(line, props)), ' ', h('span', { class: 'what' }, line.name ?? line.id),
+    h('strong', { class: 'amount' }, amountOf(line, props)), ' ', h('span', { class: 'what' }, calledOf(line, props)),
     h('span', { class: 'at' }, `${t.errand.at} ${numbers.money(line.unitPrice)}`), h('span', { class: 'cost' }, numbers.money(line.cost)),
   ];
 }
+
+/** A good by its name; a way by the shop it leads to. @param {any} line @param {import('./days.js').DayProps} props @returns {string} */
+const calledOf = (line, { order }) => (line.saleUnit === 'delivery' && (order.shops ?? []).find((/** @type {any} */ one) => one.id === line.id)?.name) || line.name || line.id;
 
 /** "3 ×", or so many lengths off the roll. @param {any} line @param {import('./days.js').DayProps} props @returns {string} */
 function amountOf(line, { order }) {

@@ -31,11 +31,14 @@ function strength(props) {
     h('h3', {}, words.head),
     h('div', { class: 'strength', tabindex: 0, role: 'group', 'aria-label': words.head }, table(words.columns, plan.strength.map((/** @type {any} */ one) => [
       one.mark, numbers.weight(one.weight), sags(one.sag, one.sagUnderHand, one, numbers), numbers.fine(one.allowed), one.cornerSag === undefined ? '–' : sags(one.cornerSag, one.cornerSagUnderHand, one, numbers),
-      `${numbers.fine(one.leastThickness)} (${numbers.length(one.thumbThickness)})`, numbers.fine(one.bow), advice(one, numbers)]))),
+      `${numbers.fine(one.leastThickness)} (${whole(numbers.length(one.thumbThickness))})`, numbers.fine(one.bow), advice(one, numbers)]))),
     h('p', { class: 'hint' }, words.hint, ' ', past && `${words.past} `, words.batch(numbers.weight(plan.weights.batch)), plan.weights.pack > 0 ? ` ${words.pack(numbers.weight(plan.weights.pack))}` : ''),
     ...stiffening(props),
   ];
 }
+
+/** A figure that no line break parts. @param {string} text */
+const whole = (text) => text.replaceAll(' ', '\u00a0');
 
 /** By itself, and under a hand. Past half its thickness a panel stretches as well as bends, and gives less than this. @param {number} alone @param {number} hand @param {any} one @param {import('../model/numbers.js').Numbers} numbers */
 const sags = (alone, hand, one, numbers) => `${numbers.fine(alone)}; ${hand > one.thickness / 2 ? '≤\u00a0' : ''}${numbers.fine(hand)}`;
@@ -43,7 +46,7 @@ const sags = (alone, hand, one, numbers) => `${numbers.fine(alone)}; ${hand > on
 /** What is to be done about it, and which way its grain runs. @param {any} one @param {import('../model/numbers.js').Numbers} numbers */
 function advice(one, numbers) {
   const words = t.morning.strength;
-  const strips = one.cradle?.strips.map((/** @type {any} */ s) => `${s.count} × ${numbers.length(s.length)}`).join(', ');
+  const strips = one.cradle?.strips.map((/** @type {any} */ s) => whole(`${s.count} × ${numbers.length(s.length)}`)).join(', ');
   const said = one.cradle?.made ? words.cradled(strips)
     : one.braceIt ? (strips ? words.brace(strips) : words.thicker)
       : one.thumbBraces ? words.thumb : words.stiff;
@@ -58,7 +61,7 @@ function stiffening({ plan, numbers, brace }) {
   /** @type {Map<number, number>} */
   const lengths = new Map();
   for (const { length, count } of ways.pieces ?? []) lengths.set(length, (lengths.get(length) ?? 0) + count);
-  const pieces = [...lengths].sort(([a], [b]) => b - a).map(([length, count]) => `${count} × ${numbers.length(length)}`).join(', ');
+  const pieces = [...lengths].sort(([a], [b]) => b - a).map(([length, count]) => whole(`${count} × ${numbers.length(length)}`)).join(', ');
   const adds = (/** @type {number} */ sum) => (sum < 0 ? words.saves(numbers.money(-sum)) : words.adds(numbers.money(sum)));
   return [h('div', { class: 'stiffening' },
     h('p', {}, h('strong', {}, words.sag(ways.marks.join(', '))), pieces && ` ${words.strips(pieces)}`, ' ', ways.strips === undefined ? words.noStrips : `${words.stripsCost} ${adds(ways.strips)}.`, ' ',
