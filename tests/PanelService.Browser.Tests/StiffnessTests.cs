@@ -13,7 +13,7 @@ public sealed class StiffnessTests(Studio studio)
     {
         IPage page = await WithOneLargeAsync();
         await page.PlanAsync();
-        string told = await page.Locator(".stiffening").InnerTextAsync();
+        string told = (await page.Locator(".stiffening").InnerTextAsync()).Replace('\u00a0', ' ');
         Assert.Contains("4 × 22 7/16 in", told, StringComparison.Ordinal);
         Assert.Contains("No strips are on the ticket", told, StringComparison.Ordinal);
 
