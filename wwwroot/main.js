@@ -1,6 +1,8 @@
 // @ts-check
 /** Wires the page: state to parts, parts to state, the service behind them. Everything else is told what it shows. */
 
+/** @typedef {import('./view/days.js').DayProps | null} Shown */
+
 import * as catalogue from './api/catalogue.js';
 import * as plans from './api/plans.js';
 import * as shelf from './api/shelf.js';
@@ -13,7 +15,6 @@ import { createStore } from './model/store.js';
 import { speak, t } from './texts/index.js';
 import { mountAct, mountProblem } from './view/act.js';
 import { mountChanges } from './view/changes.js';
-import { mountDays } from './view/days.js';
 import { comeIn, mountLetIn } from './view/door.js';
 import { mountGoods } from './view/goods.js';
 import { mountLines } from './view/lines.js';
@@ -84,6 +85,7 @@ async function go() {
   tries.wish?.abort();
   tries.found = [];
   const begun = performance.now();
+  void parts.days.come();
   Object.assign(work, { busy: true, away: false, progress: null, problem: null, address: '', wish: new AbortController() });
   render();
   try {
@@ -187,6 +189,34 @@ async function openLinked() {
 const places = layOut(ticket);
 if (asked) places.head.append(mountLetIn());
 
+/**
+ * The days of a plan: what draws them is fetched when the ticket can be used already, or with the first plan.
+ * @param {Element} element
+ */
+function daysLater(element) {
+  /** @type {{ update: (props: Shown) => void } | null} */
+  let part = null;
+  /** @type {Shown} */
+  let told = null;
+  /** @type {Promise<void> | null} */
+  let coming = null;
+  const fetched = async () => {
+    const { mountDays } = await import('./view/days.js');
+    part = mountDays(element);
+    part.update(told);
+  };
+  const come = () => (coming ??= fetched());
+  return {
+    come,
+    /** @param {Shown} props */
+    update(props) {
+      told = props;
+      if (part) part.update(props);
+      else if (props) void come();
+    },
+  };
+}
+
 /** Everything the parts are told, from one state. */
 function props() {
   const { order, way, decimals, language, plan, ticks } = store.state();
@@ -218,6 +248,7 @@ function props() {
     days: plan && {
       plan: plan.document, order: plan.order, address: plan.address, did: plan.did ?? null, ticks: { ...ticks }, decimals, numbers: numbers(plan.document.units, plan.document.currency, decimals),
       openOrder: (/** @type {any} */ document) => open(fromWire(document)),
+      brace: () => { store.change('brace', (state) => put(state.order, 'strength.brace', true)); void go(); },
       tick: (/** @type {string} */ name, /** @type {boolean} */ ticked) => store.change('tick', (state) => { state.ticks[name] = ticked; }),
     },
   };
@@ -228,7 +259,7 @@ const parts = {
   head: mountHead(places.head, now.head), lines: mountLines(places.lines, now.lines), write: mountWrite(places.write, now.write),
   rack: series.length > 0 ? mountRack(places.rack, now.rack) : { update: () => {} }, wishes: mountWishes(places.wishes, now.wishes),
   shelf: mountShelf(places.shelf, now.shelf), goods: mountGoods(places.goods, now.base), work: lazily(/** @type {HTMLDetailsElement} */ (places.work.parentElement), settings, (part) => places.work.append(...part.elements)), yields: mountYields(places.yields, now.base),
-  problem: mountProblem(places.problem), changes: mountChanges(places.changes), proof: mountProof(places.proof, places.changes), days: mountDays(places.days), act: mountAct(/** @type {Element} */ (document.getElementById('act')), now.act),
+  problem: mountProblem(places.problem), changes: mountChanges(places.changes), proof: mountProof(places.proof, places.changes), days: daysLater(places.days), act: mountAct(/** @type {Element} */ (document.getElementById('act')), now.act),
 };
 
 function render() {
@@ -266,6 +297,8 @@ document.addEventListener('keydown', (event) => {
   if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) void go();
 });
 ticket.removeAttribute('aria-busy');
+performance.mark('usable');
+(window.requestIdleCallback ?? setTimeout)(() => void parts.days.come());
 window.addEventListener('hashchange', () => void openLinked());
 void listPlans();
 await openLinked();
@@ -276,6 +309,7 @@ if ('serviceWorker' in navigator) void keepForLater();
 async function keepForLater() {
   await navigator.serviceWorker.register('sw.js');
   const { active } = await navigator.serviceWorker.ready;
+  await parts.days.come();
   const { port1, port2 } = new MessageChannel();
   port1.onmessage = () => { document.documentElement.dataset.offline = 'ready'; };
   active?.postMessage([location.pathname, ...performance.getEntriesByType('resource').map((entry) => entry.name)], [port2]);

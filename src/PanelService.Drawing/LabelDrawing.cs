@@ -22,7 +22,7 @@ public static class LabelDrawing
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(sheet);
-        return LabelPage.Count(LabelRuns.Of(plan), sheet);
+        return LabelPage.Count(LabelRuns.Of(plan, LabelWords.Of(SlipLanguage.English)), sheet);
     }
 
     /// <summary>Draws a page of plain paper.</summary>
@@ -38,15 +38,17 @@ public static class LabelDrawing
     /// <param name="sheet">How labels lie on the paper.</param>
     /// <param name="page">1 to <see cref="Pages(Plan, LabelSheet)"/>.</param>
     /// <param name="date">What stands as the date; empty: room to write it.</param>
+    /// <param name="language">The language of what is not the painter's own words.</param>
     /// <returns>An SVG document, the same for the same plan.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no page of that number.</exception>
-    public static string Render(Plan plan, LabelSheet sheet, int page, string date)
+    public static string Render(Plan plan, LabelSheet sheet, int page, string date, SlipLanguage language = SlipLanguage.English)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(sheet);
-        var runs = LabelRuns.Of(plan);
+        var words = LabelWords.Of(language);
+        var runs = LabelRuns.Of(plan, words);
         ArgumentOutOfRangeException.ThrowIfLessThan(page, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(page, LabelPage.Count(runs, sheet));
-        return new LabelPage(plan, sheet, date).Render(page, runs);
+        return new LabelPage(plan, sheet, date, words).Render(page, runs);
     }
 }

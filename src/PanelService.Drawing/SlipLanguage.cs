@@ -1,6 +1,6 @@
 namespace PanelService.Drawing;
 
-/// <summary>The language a slip is written in.</summary>
+/// <summary>The language a slip or a label is written in.</summary>
 public enum SlipLanguage
 {
     /// <summary>English.</summary>

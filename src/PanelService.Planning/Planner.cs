@@ -32,6 +32,7 @@ public static class Planner
         Order order, IProgress<PlanProgress>? progress = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(order);
+        order = Bracing.Of(order);
         if (Unfitting.Check(order) is { } refusal)
         {
             return refusal;

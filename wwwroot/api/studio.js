@@ -37,14 +37,17 @@ export const plans = async (take) => (await json(`/api/plans?take=${take}`)).pla
 /** The order a plan was made from. @param {string} id @returns {Promise<any>} */
 export const orderOf = (id) => json(`/api/plans/${id}/order`);
 
+/** The mounting of what a plan left for later. @param {string} id */
+export const benchLater = (id) => json(`/api/plans/${id}/bench?mount=later`);
+
 /** What was booked when a plan was cut; null where it is not. @param {string} id */
 export const cutOf = (id) => json(`/api/plans/${id}/cut`).catch((fault) => {
   if (fault instanceof Refused && [NOT_CUT, UNKNOWN].includes(fault.problem.status ?? 0)) return null;
   throw fault;
 });
 
-/** Books a plan as made. @param {string} id @param {{ mark: string, count: number }[]} spoiled */
-export const cut = (id, spoiled) => send(`/api/plans/${id}/cut`, 'POST', { spoiled });
+/** Books a plan as made. @param {string} id @param {any[]} spoiled panels by mark and count @param {any[]} spoiledSheets sheets by number and count */
+export const cut = (id, spoiled, spoiledSheets) => send(`/api/plans/${id}/cut`, 'POST', { spoiled, spoiledSheets });
 
 /** Takes the booking back. @param {string} id */
 export const undoCut = (id) => send(`/api/plans/${id}/cut/undo`, 'POST');

@@ -15,10 +15,14 @@ function format(options) {
   return known;
 }
 
+/** Nobody sees less: about a fortieth of a millimetre. */
+const FINEST = { inch: 0.001, centimetre: 0.003, millimetre: 0.03 };
+
 /**
  * @param {import('./measures.js').Unit} unit @param {string} currency @param {boolean} decimals
  */
 export function numbers(unit, currency, decimals) {
+  const plain3 = format({ maximumFractionDigits: 3 });
   const plain = format({ maximumFractionDigits: 1 });
   const bare = (/** @type {number} */ value) => showLength(value, unit, decimals);
   return {
@@ -30,7 +34,7 @@ export function numbers(unit, currency, decimals) {
     size: (/** @type {number} */ width, /** @type {number} */ height) => `${bare(width)} × ${bare(height)} ${SIGN[unit]}`,
     area: (/** @type {number} */ value) => `${plain.format(value)} ${t.area[unit]}`,
     weight: (/** @type {number} */ value) => `${plain.format(unit !== 'inch' && value >= 1000 ? value / 1000 : value)} ${unit === 'inch' ? 'lb' : value >= 1000 ? 'kg' : 'g'}`,
-    fine: (/** @type {number} */ value) => `${format({ maximumSignificantDigits: 2 }).format(value)} ${SIGN[unit]}`,
+    fine: (/** @type {number} */ value) => `${value > 0 && value < FINEST[unit] ? `<\u00a0${plain3.format(FINEST[unit])}` : format({ maximumSignificantDigits: 2 }).format(value)}\u00a0${SIGN[unit]}`,
     volume: (/** @type {number} */ value) => `${plain.format(value)} ${t.volume[unit]}`,
   };
 }

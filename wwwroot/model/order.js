@@ -36,6 +36,8 @@ export function toWire(order) {
   const document = wire(rest, '');
   if (document.bench?.margin) document.bench.margin = marginOut(document.bench.margin);
   if (document.bench?.shrinkage) document.bench.shrinkage = bothWays(document.bench.shrinkage);
+  for (const pair of ['faces', 'humidity']) if (document.strength?.[pair]) document.strength[pair] = [0, 1].map((i) => (document.strength[pair][i] === '' ? null : document.strength[pair][i] ?? null));
+  for (const line of document.panels ?? []) if (typeof line.cradle === 'string') line.cradle = line.cradle === 'true';
   if (document.schedule?.days?.length === 0) delete document.schedule.days;
   if (document.tax && document.tax.percent === undefined) delete document.tax;
   for (const list of ['shops', 'consumables', 'tools']) if (document[list]?.length === 0) delete document[list];

@@ -19,7 +19,9 @@ export function fromRack(plan) {
     .map((/** @type {any} */ c) => ({ sort: 'cloth', id: c.cloth, remnant: c.remnant, count: c.copies, width: c.width, height: c.length }));
   const liquids = plan.liquids.filter((/** @type {any} */ l) => l.fromHand > 0)
     .map((/** @type {any} */ l) => ({ sort: 'liquid', id: l.id, volume: l.fromHand }));
-  return [...boards, ...cloth, ...liquids];
+  const strips = plan.strips.filter((/** @type {any} */ s) => s.source === 'onHand')
+    .map((/** @type {any} */ s) => ({ sort: 'strip', id: s.strip, count: s.copies, length: s.length }));
+  return [...boards, ...strips, ...cloth, ...liquids];
 }
 
 /** Leftovers worth keeping, alike ones together. @param {Plan} plan @param {'sheets' | 'cloth'} where */
@@ -37,6 +39,18 @@ export function kept(plan, where) {
     }
   }
   return [...found.values()].sort((a, b) => b.width * b.height - a.width * a.height);
+}
+
+/** Rests of strips worth keeping, alike ones together. @param {Plan} plan */
+export function keptStrips(plan) {
+  /** @type {Map<string, { id: string, length: number, count: number }>} */
+  const found = new Map();
+  for (const { strip, rest, copies } of plan.strips.filter((/** @type {any} */ s) => s.kept)) {
+    const one = found.get(`${strip} ${rest}`) ?? { id: strip, length: rest, count: 0 };
+    one.count += copies;
+    found.set(`${strip} ${rest}`, one);
+  }
+  return [...found.values()].sort((a, b) => b.length - a.length);
 }
 
 /** Waste over all sheets. @param {Plan} plan */
@@ -97,6 +111,6 @@ export const parts = (line, names) => /** @type {[string, number][]} */ (Object.
 
 /** The name of a good by its id. @param {any} order @param {string} id @returns {string} */
 export function nameOf(order, id) {
-  const good = [...order.boards, ...order.cloths, ...order.adhesives, ...order.primers].find((one) => one.id === id);
+  const good = [...order.boards, ...order.cloths, ...order.adhesives, ...order.primers, ...(order.strips ?? [])].find((one) => one.id === id);
   return good?.name || id;
 }

@@ -56,7 +56,7 @@ export default {
     of: 'of', by: '×', shop: 'a shop asks', each: 'each', more: 'more', remove: 'Take off', quantity: 'how many', width: 'width', height: 'height',
     surface: 'surface', clothKind: 'cloth', boardKind: 'board', anyCloth: 'any cloth', anyBoard: 'any board', on: 'on',
     mark: 'mark', thickness: 'thickness', thicknessHint: 'empty: by the rule, 3/16 in from 16 × 20 in up (common practice)', spares: 'spares on top', mayTurn: 'may lie turned on the board',
-    mayBuy: 'buy ready-made where that is cheaper', first: 'needed first: pressed before the others', mount: 'glue the cloth', mountNow: 'in this batch', mountLater: 'later: cut it now', cradle: 'with a cradle of strips on its back', pack: 'go in the pack',
+    mayBuy: 'buy ready-made where that is cheaper', first: 'needed first: pressed before the others', mount: 'glue the cloth', mountNow: 'in this batch', mountLater: 'later: cut it now', cradle: 'cradle of strips on its back', cradleAsked: 'only where the ticket braces what sags', cradleYes: 'yes', cradleNo: 'no', pack: 'go in the pack',
     worth: 'worth, for a budget', worthHint: 'empty: what a shop asks', total: (/** @type {number} */ n) => count(n, 'panel'),
   },
   wishes: {
@@ -73,6 +73,8 @@ export default {
     selvedge: 'selvedge a side', warp: 'panel’s height', warpAny: 'either way', warpHeight: 'along the roll', sale: 'sold', byLength: 'by length', byRoll: 'by the roll', notSold: 'not for sale',
     step: 'in steps of', atMost: 'steps at most', remnants: 'Remnants on the rack', pieces: 'pieces',
     strips: 'Strips for cradles', addStrip: 'Another strip', priceFrom: 'Cheaper for more', addPriceFrom: 'A price for more', from: 'from', priceEach: 'each costs', shop: 'bought at', anyShop: 'a shop that charges nothing',
+    stiffness: 'Its own stiffness', density: 'weighs', elasticity: 'stiffness (modulus of elasticity), along the grain', elasticityAcross: 'across the grain', shear: 'shear modulus', poisson: 'Poisson’s ratio', expansion: 'grows from 35 to 80 % humidity', stiffnessHint: 'all empty: as boards of its kind usually are',
+    itsOwn: 'Its own times and temperature', leastTemperature: 'not used below', itsOwnHint: 'empty: as at the bench',
     ground: 'primed with', groundNone: 'nothing', groundAcrylic: 'acrylic', groundOil: 'oil', base: 'made with', baseWater: 'water', baseOil: 'oil', baseSolvent: 'solvent', loss: 'lost in pot and brush', thinning: 'thinned by', faces: 'on', oneFace: 'the face', bothFaces: 'face and back',
     covers: 'covers', with: 'with', coats: 'coats', have: 'have', containers: 'Sold in', holds: 'holds', worth: 'worth',
     sheetSaid: (/** @type {string} */ p) => `${p} a sheet`, onRack: (/** @type {string} */ n) => `${n} on the rack`, notForSale: 'none for sale',
@@ -89,7 +91,8 @@ export default {
     keptCloth: 'smallest cloth worth keeping', pressHours: 'in the press', pressHint: 'overnight (common practice)', hours: 'hours', pressSpaces: 'stacks at once', stackHeight: 'panels in a stack',
     search: 'The search', clothFold: 'Cloth by side, press and drying', marginRight: 'cloth over, right', marginBottom: 'cloth over, bottom', marginSideHint: 'empty: as left and top above; more where cloth is wrapped over that edge',
     shrinkage: 'cloth cut larger, along the width', shrinkageHeight: 'along the height', shrinkageHint: 'against shrinking, margins included', pressure: 'pressure in the press', pressureHint: '0.23 psi or 1.58 kPa where empty', openMinutes: 'weight on within', openHint: 'where the glue does not say: 10', minutes: 'minutes', dryHours: 'a coat dries', dryHint: 'where the ground does not say: 4', restHours: 'finished panels rest', restHint: '24 where empty', room: 'coldest in the room',
-    cradles: 'Stiffness and cradles', load: 'a hand leans on the middle with', loadHint: '1 kg where empty', limit: 'may sag by its short side over', limitHint: '300 where empty', stripWidth: 'strip, where it is glued', stripDepth: 'strip, how far it stands off', stripHint: '3/4 × 1 1/2 in where empty', inset: 'cradle within the edge by', keptStrip: 'shortest strip worth keeping', clampHours: 'cradle stays clamped',
+    cradles: 'Stiffness and cradles', brace: 'brace what sags too much', braceHint: 'cradles for every line whose panels might', braceFrom: 'braced by rule of thumb from', braceFromHint: 'long side; empty: 12 in hardboard, 18 in MDF, 20 in plywood (sources disagree)',
+    backAir: 'air behind a panel', frontAir: 'before a face just brushed', facesHint: '50 and 65 where empty (common practice)', driest: 'driest air it meets', dampest: 'dampest', humidityHint: '35 and 80 where empty: where board data begin and end', airTemperature: 'at', airHint: '20 where empty', load: 'a hand leans on the middle with', loadHint: '1 kg where empty', limit: 'may sag by its short side over', limitHint: '300 where empty', stripWidth: 'strip, where it is glued', stripDepth: 'strip, how far it stands off', stripHint: '3/4 × 1 1/2 in where empty', inset: 'cradle within the edge by', keptStrip: 'shortest strip worth keeping', clampHours: 'cradle stays clamped',
     days: 'Days and hands', start: 'begins on', startHint: 'empty: no date, every day counts', from: 'work begins', to: 'work ends', toHint: '9 to 17 where empty', hands: 'pairs of hands', zone: 'time zone', zoneHint: 'such as Europe/Paris; only where clocks change meanwhile', worked: 'Days that are worked', workedHint: 'none ticked: all of them',
     weekdays: { monday: 'Mon', tuesday: 'Tue', wednesday: 'Wed', thursday: 'Thu', friday: 'Fri', saturday: 'Sat', sunday: 'Sun' },
     tax: 'tax on top of prices', taxHint: 'empty: prices are as paid', budget: 'money there is', budgetHint: 'empty: make all. Else as many as it is enough for, by worth',
@@ -121,7 +124,8 @@ export default {
   },
   errand: {
     printList: 'Print this list alone',
-    shops: { board: 'At the timber yard', cloth: 'At the cloth counter', liquid: 'At the paint shop', ready: 'Ready-made panels' },
+    shops: { board: 'At the timber yard', cloth: 'At the cloth counter', liquid: 'At the paint shop', ready: 'Ready-made panels', way: 'For the way' },
+    surplus: (/** @type {string} */ goods) => `More than is cut, because that costs less: ${goods}. It goes back on the rack.`,
     nothing: 'Nothing to buy.', sum: 'Cash for the errand', csv: 'As a table (CSV)', share: 'Share the list', copied: 'Copied.', print: 'Print the ticket', at: 'at',
     fromRack: 'Take from the rack',
     ofSteps: (/** @type {number} */ n, /** @type {string} */ length) => `${n === 1 ? '' : `${n} times `}${length} off the roll`,
@@ -136,6 +140,7 @@ export default {
     side: { width: 'width', height: 'height' }, unmatched: (/** @type {string} */ marks) => `Not all cut to size at one setting, so check them against each other: ${marks}.`,
     supplier: 'Have these cuts made where you buy it', done: 'done', large: 'Large', close: 'Close', next: 'Done, next', back: 'Back', finish: 'Done, all cut', stand: 'Stand at the saw', stepOf: (/** @type {number} */ n, /** @type {number} */ of) => `${n} of ${of}`,
     first: 'The saw’s manual, local rules and experienced people come first. Guard and riving knife on, push stick to hand, eyes, ears and lungs protected.',
+    strips: 'Strips for the cradles', stripsLeast: 'No way of cutting them buys strips for less.', stripsOpen: (/** @type {string} */ gap) => `A cheaper way may exist, by ${gap} at most.`, stripFor: 'for', stripRest: (/** @type {string} */ length) => `${length} is kept.`,
     pieces: (/** @type {number} */ n) => count(n, 'piece'), zoom: 'Size',
   },
   bench: {
@@ -145,7 +150,7 @@ export default {
     order: 'From the middle outwards; press edges and corners; a separator between panels (common practice).',
     weights: 'Weight on each stack', onStack: (/** @type {number} */ n, /** @type {string} */ size) => `of books on stack ${n}, ${size}`, layAtOnce: (/** @type {number} */ n) => `lay ${n}, then the weight`, first: 'needed first',
     days: 'The days', day: (/** @type {number} */ n) => `day ${n}`, done: (/** @type {string} */ day, /** @type {string} */ time) => `Done and rested: ${day}, ${time}.`, soonest: 'No sooner is possible with these hands, hours and press.',
-    atMost: (/** @type {string} */ hours) => `At most ${hours} h sooner might be possible.`, bars: 'Hands, press and drying', later: (/** @type {string} */ marks) => `Cut now, to be mounted later: ${marks}.`,
+    atMost: (/** @type {string} */ hours) => `At most ${hours} h sooner might be possible.`, bars: 'Hands, press and drying', later: (/** @type {string} */ marks) => `Cut now, to be mounted later: ${marks}.`, mountNow: 'Plan their gluing', calendar: 'These days for a calendar (ICS)',
     careHead: 'Take care', care: {
       'oil-ground-water-glue': 'Oil-primed cloth on water-borne glue: it dries through the board and the edges only, and slowly. Keep glue off the primed face, press longer, try a piece first.',
       ventilation: 'Solvent in the glue or the ground: windows open while it is used and dries, no flame; a dust mask does not hold its vapour.',
@@ -163,9 +168,13 @@ export default {
     },
     hint: 'Common practice.', check: 'Check',
     strength: {
-      head: 'How stiff they are', columns: ['Panel', 'Weight', 'Sags under a hand', 'Allowed', 'Thickness needed', 'Bows if one face is damp', ''], stiff: 'stiff enough', thicker: 'take a thicker board',
+      head: 'How stiff they are', columns: ['Panel', 'Weight', 'Sags on its edges: alone; under a hand', 'Allowed under a hand', 'By its corners: alone; under a hand', 'Thickness needed (rule of thumb)', 'Bows if one face is damp', ''], stiff: 'stiff enough', thicker: 'take a thicker board',
       brace: (/** @type {string} */ strips) => `brace it: ${strips}`, cradled: (/** @type {string} */ strips) => `has its cradle: ${strips}`, thumb: 'stiff enough; by rule of thumb it is braced',
-      hint: 'Plate theory, lying on its four edges.', batch: (/** @type {string} */ weight) => `The batch weighs ${weight}.`, pack: (/** @type {string} */ weight) => `Your pack: ${weight}.`,
+      grain: { unknown: 'grain either way, the weaker counts', alongLong: 'grain along the long side', alongShort: 'grain along the short side' },
+      sag: (/** @type {string} */ marks) => `${marks}: too much under a hand.`, strips: (/** @type {string} */ pieces) => `Brace them with strips: ${pieces}.`, stripsCost: 'Strips', thickerCost: 'A thicker board', adds: (/** @type {string} */ money) => `would add ${money}`, saves: (/** @type {string} */ money) => `would save ${money}`,
+      noStrips: 'No strips are on the ticket, or too few.', noThicker: 'No board on the ticket is stiff enough for all of them.', cheaper: { strips: 'Strips are the cheaper way.', thicker: 'The thicker board is the cheaper way.' }, put: 'Put the strips in and plan again',
+      past: '≤: past half the thickness it gives less than theory says.',
+      hint: 'Plate theory, checked against published tables.', batch: (/** @type {string} */ weight) => `The batch weighs ${weight}.`, pack: (/** @type {string} */ weight) => `Your pack: ${weight}.`,
     },
   },
   tally: {
@@ -179,7 +188,7 @@ export default {
   },
   made: {
     head: 'Is the batch made?', hint: 'Then book it: what it used leaves the shelf, and what is kept goes onto it, each piece with a short id.', spoiled: 'Some were spoiled',
-    of: (/** @type {string} */ mark) => `of ${mark} spoiled`, book: 'It is made', booked: (/** @type {string} */ when) => `Booked as made, ${when}.`, write: 'Write these on in pencil:',
+    of: (/** @type {string} */ mark) => `of ${mark} spoiled`, ofSheet: (/** @type {number} */ n) => `of sheet ${n} spoiled, with all on it`, sheetHint: 'Single panels, or whole sheets with everything that was to come out of them.', book: 'It is made', booked: (/** @type {string} */ when) => `Booked as made, ${when}.`, write: 'Write these on in pencil:',
     replace: 'Make a ticket for the spoiled ones', undo: 'It was not: take the booking back',
   },
   shelf: {
@@ -188,7 +197,10 @@ export default {
     priced: (/** @type {string} */ day) => ` price of ${day}`,
     sorts: { board: 'board', offcut: 'offcut', cloth: 'cloth', remnant: 'remnant', adhesive: 'glue', primer: 'ground', panel: 'finished panel', strip: 'strip' },
   },
-  rack: { nothing: 'Nothing is left over.', boards: 'Board', cloth: 'Cloth', liquids: 'In the bottle', hint: 'Write the size on each in pencil.' },
+  rack: {
+    labels: 'Labels for backs and leftovers', paper: 'on', page: 'page', plain: 'plain, to cut', papers: { a4: 'A4', letter: 'Letter' }, strips: 'Strips',
+    nothing: 'Nothing is left over.', boards: 'Board', cloth: 'Cloth', liquids: 'In the bottle', hint: 'Write the size on each in pencil.',
+  },
   yields: {
     head: 'How many out of one sheet?', ask: 'out of', all: 'each of them', go: 'Count them', comeOut: 'come out.', area: (/** @type {string} */ n) => `By area alone one would hope for ${n}.`,
   },

@@ -1,15 +1,17 @@
 // @ts-check
 /** Day 3: cut the cloth, have glue and ground ready, fill the press. */
 
+import { Refused } from '../api/http.js';
+import { benchLater } from '../api/studio.js';
 import { nameOf, press } from '../model/plan.js';
 import { t } from '../texts/index.js';
-import { h } from './dom.js';
+import { h, refill, say } from './dom.js';
 import { figure } from './drawing.js';
 import { tick } from './tick.js';
 
 /** @param {import('./days.js').DayProps} props */
 export function bench(props) {
-  const content = [...care(props), ...cloth(props), ...liquids(props), ...stacks(props), ...schedule(props)];
+  const content = [...care(props), ...cloth(props), ...liquids(props), ...stacks(props), ...schedule(props), ...later(props)];
   return content.length > 0 ? content : [h('p', {}, t.bench.nothing)];
 }
 
@@ -34,15 +36,36 @@ function care({ plan }) {
 
 /** When it is done, as bars over days. @param {import('./days.js').DayProps} props */
 function schedule({ plan }) {
-  const { schedule: days, scheduleProof: proof } = plan.benchPlan;
+  const { schedule: days } = plan.benchPlan;
   if (!days || days.jobs.length === 0) return [];
-  const at = days.finish.date ?? t.bench.day(days.finish.day);
   return [
-    h('h3', {}, t.bench.days),
-    h('p', {}, t.bench.done(at, days.finish.time), ' ', proof.proven ? t.bench.soonest : t.bench.atMost(String(Math.ceil((proof.finish - proof.leastPossible) / 60)))),
-    figure(days.drawing, t.bench.bars, undefined),
-    ...(plan.benchPlan.mountLater.length > 0 ? [h('p', { class: 'hint' }, t.bench.later(plan.benchPlan.mountLater.join(', ')))] : []),
+    h('div', { class: 'together' }, h('h3', {}, t.bench.days), h('p', {}, finished(plan.benchPlan)), figure(days.drawing, t.bench.bars, undefined)),
+    h('p', { class: 'tools' }, h('a', { href: `/api/plans/${encodeURIComponent(plan.id)}/calendar.ics`, download: '' }, t.bench.calendar)),
   ];
+}
+
+/** What was left to be mounted another day, planned when it is wanted. @param {import('./days.js').DayProps} props */
+function later(props) {
+  const { plan } = props;
+  const { mountLater } = plan.benchPlan;
+  if (mountLater.length === 0) return [];
+  const place = h('div', { role: 'status' });
+  const ask = async () => {
+    try {
+      const bench = await benchLater(plan.id);
+      refill(place, ...weights(props, bench.stacks, 'later'), bench.schedule && h('p', {}, finished(bench)));
+    } catch (fault) {
+      if (!(fault instanceof Refused)) throw fault;
+      say(place, fault.problem.title === 'unreachable' ? t.wrong.unreachable : t.problem(fault.problem.type) || fault.problem.detail || fault.problem.title);
+    }
+  };
+  return [h('div', { class: 'later' }, h('p', {}, t.bench.later(mountLater.join(', ')), ' ', h('button', { type: 'button', onclick: ask }, t.bench.mountNow)), place)];
+}
+
+/** When all is over, and whether sooner is possible. @param {any} bench */
+function finished({ schedule: days, scheduleProof: proof }) {
+  const at = days.finish.date ?? t.bench.day(days.finish.day);
+  return `${t.bench.done(at, days.finish.time)} ${proof.proven ? t.bench.soonest : t.bench.atMost(String(Math.ceil((proof.finish - proof.leastPossible) / 60)))}`;
 }
 
 /** @param {import('./days.js').DayProps} props */
@@ -70,10 +93,15 @@ function stacks(props) {
     h('ul', { class: 'slip' }, ...pressed.lines.map((/** @type {any} */ p) => h('li', {}, tick(props, `press-${p.mark}`,
       h('strong', { class: 'amount' }, `${p.made} × ${p.mark}`), ' ', numbers.size(p.width, p.height),
       h('span', { class: 'at' }, t.bench.stack(p.stacks, settings.stackHeight)))))),
-    h('h4', {}, t.bench.weights),
-    h('ul', { class: 'slip' }, ...plan.benchPlan.stacks.map((/** @type {any} */ one) => h('li', {}, tick(props, `weight-${one.number}`,
-      h('strong', { class: 'amount' }, numbers.weight(one.weight)), ' ', t.bench.onStack(one.number, numbers.size(one.width, one.height)),
-      h('span', { class: 'at' }, [one.panels.map((/** @type {any} */ p) => `${p.count} × ${p.mark}`).join(', '), t.bench.layAtOnce(one.perRound), one.first && t.bench.first].filter(Boolean).join(', ')))))),
+    ...weights(props, plan.benchPlan.stacks, 'weight'),
     h('p', { class: 'hint' }, t.bench.order),
   ];
 }
+
+/** @param {import('./days.js').DayProps} props @param {any[]} stacks @param {string} name what the ticks are kept under */
+const weights = (props, stacks, name) => [
+  h('h4', {}, t.bench.weights),
+  h('ul', { class: 'slip' }, ...stacks.map((/** @type {any} */ one) => h('li', {}, tick(props, `${name}-${one.number}`,
+    h('strong', { class: 'amount' }, props.numbers.weight(one.weight)), ' ', t.bench.onStack(one.number, props.numbers.size(one.width, one.height)),
+    h('span', { class: 'at' }, [one.panels.map((/** @type {any} */ p) => `${p.count} × ${p.mark}`).join(', '), t.bench.layAtOnce(one.perRound), one.first && t.bench.first].filter(Boolean).join(', ')))))),
+];

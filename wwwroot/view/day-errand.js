@@ -7,7 +7,7 @@ import { h } from './dom.js';
 import { tick } from './tick.js';
 
 /** @type {Record<string, keyof typeof t.errand.shops>} */
-const SHOP = { sheet: 'board', step: 'cloth', roll: 'cloth', container: 'liquid', panel: 'ready', strip: 'board' };
+const SHOP = { sheet: 'board', step: 'cloth', roll: 'cloth', container: 'liquid', panel: 'ready', strip: 'board', delivery: 'way' };
 
 /** @param {import('./days.js').DayProps} props */
 export function errand(props) {
@@ -17,6 +17,7 @@ export function errand(props) {
     : [...shops(props), h('p', { class: 'sum' }, h('span', {}, t.errand.sum), h('strong', {}, numbers.money(plan.cost.cash)))];
   return [
     ...bought,
+    ...surplus(props),
     ...taken(props),
     h('p', { class: 'tools' },
       h('button', { type: 'button', onclick: () => print() }, t.errand.print),
@@ -24,6 +25,12 @@ export function errand(props) {
       plan.buy.length > 0 && shareButton(props),
       h('a', { href: `${address}/buy.csv`, download: '' }, t.errand.csv)),
   ];
+}
+
+/** What is on the list beyond what is cut, since more costs less. @param {import('./days.js').DayProps} props */
+function surplus({ plan, order }) {
+  const all = plan.surplus.map((/** @type {any} */ one) => `${one.quantity} × ${nameOf(order, one.id)}`);
+  return all.length > 0 ? [h('p', { class: 'hint' }, t.errand.surplus(all.join(', ')))] : [];
 }
 
 /** The errand alone on paper. */
@@ -38,7 +45,7 @@ function printList() {
 function shareButton(props) {
   const { plan, numbers } = props;
   const button = h('button', { type: 'button', onclick: share }, t.errand.share);
-  const lines = byShop(plan).flatMap(([shop, here]) => [`${t.errand.shops[shop]}:`, ...here.map((line) => `– ${amountOf(line, props)} ${line.name ?? line.id}, ${numbers.money(line.cost)}`), '']);
+  const lines = byShop(plan).flatMap(([shop, here]) => [`${t.errand.shops[shop]}:`, ...here.map((line) => `– ${amountOf(line, props)} ${calledOf(line, props)}, ${numbers.money(line.cost)}`), '']);
   const text = [...lines, `${t.errand.sum}: ${numbers.money(plan.cost.cash)}`].join('\n');
   async function share() {
     try {
@@ -82,10 +89,13 @@ function byShop(plan) {
 function said(line, props) {
   const { numbers } = props;
   return [
-    h('strong', { class: 'amount' }, amountOf(line, props)), ' ', h('span', { class: 'what' }, line.name ?? line.id),
+    h('strong', { class: 'amount' }, amountOf(line, props)), ' ', h('span', { class: 'what' }, calledOf(line, props)),
     h('span', { class: 'at' }, `${t.errand.at} ${numbers.money(line.unitPrice)}`), h('span', { class: 'cost' }, numbers.money(line.cost)),
   ];
 }
+
+/** A good by its name; a way by the shop it leads to. @param {any} line @param {import('./days.js').DayProps} props @returns {string} */
+const calledOf = (line, { order }) => (line.saleUnit === 'delivery' && (order.shops ?? []).find((/** @type {any} */ one) => one.id === line.id)?.name) || line.name || line.id;
 
 /** "3 ×", or so many lengths off the roll. @param {any} line @param {import('./days.js').DayProps} props @returns {string} */
 function amountOf(line, { order }) {
@@ -101,7 +111,7 @@ function taken(props) {
   if (all.length === 0) return [];
   const one = (/** @type {any} */ good) => (good.sort === 'liquid'
     ? [h('strong', { class: 'amount' }, numbers.volume(good.volume)), ' ', nameOf(order, good.id)]
-    : [h('strong', { class: 'amount' }, `${good.count} ×`), ' ', `${nameOf(order, good.id)}${good.remnant ? `, ${good.remnant}` : ''}, ${numbers.size(good.width, good.height)}`]);
+    : [h('strong', { class: 'amount' }, `${good.count} ×`), ' ', `${nameOf(order, good.id)}${good.remnant ? `, ${good.remnant}` : ''}, ${good.sort === 'strip' ? numbers.length(good.length) : numbers.size(good.width, good.height)}`]);
   return [
     h('h3', {}, t.errand.fromRack),
     h('ul', { class: 'slip' }, ...all.map((good, i) => h('li', {}, tick(props, `take${i}`, ...one(good))))),

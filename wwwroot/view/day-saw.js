@@ -6,6 +6,7 @@ import { t } from '../texts/index.js';
 import { h, set, table } from './dom.js';
 import { figure } from './drawing.js';
 import { standAtSaw } from './saw-stand.js';
+import { strips } from './strips.js';
 import { tick } from './tick.js';
 
 /** @param {import('./days.js').DayProps} props */
@@ -13,8 +14,8 @@ export function saw(props) {
   const { plan } = props;
   if (plan.sheets.length === 0) return [h('p', {}, t.saw.nothing)];
   const sheets = h('div', { class: 'sheets' }, h('h3', {}, t.saw.sheets), ...plan.sheets.map((/** @type {any} */ sheet) => drawn(sheet, props)));
-  const run = h('div', { class: 'run' }, ...atSupplier(props), h('h3', {}, t.saw.run), h('p', { class: 'hint' }, t.saw.runHint), ...stand(props, sheets), ...fewest(plan), steps(props, sheets), ...tolerances(props), h('p', { class: 'caution-first' }, t.saw.first));
-  return [h('div', { class: 'saw-day' }, run, sheets)];
+  const run = h('div', { class: 'run' }, ...atSupplier(props), h('h3', {}, t.saw.run), h('p', { class: 'caution-first' }, t.saw.first), h('p', { class: 'hint' }, t.saw.runHint), ...stand(props, sheets), ...fewest(plan), steps(props, sheets), ...tolerances(props));
+  return [h('div', { class: 'saw-day' }, run, sheets), ...strips(props)];
 }
 
 /** The way to the run one setting at a time; a tick made there shows here too. @param {import('./days.js').DayProps} props @param {Element} sheets */

@@ -6,7 +6,7 @@ import { t } from '../texts/index.js';
 /**
  * @typedef {import('./field.js').FieldShape} FieldShape
  * @typedef {{ head: () => string, add: () => string, fresh: (order: any) => any, fields: (list: string) => ((i: number) => FieldShape)[],
- *   said: (row: any, sign: string, props: any) => string, parts: Part[], when?: (order: any) => boolean }} Sort
+ *   said: (row: any, sign: string, props: any) => string, parts: Part[], when?: (order: any) => boolean, fold?: { head: () => string, fields: (list: string) => ((i: number) => FieldShape)[] } }} Sort
  * @typedef {{ at: string, head: () => string, add: () => string, fresh: (row: any) => any, fields: ((path: string) => FieldShape)[] }} Part a list within a good, and where in it
  */
 
@@ -64,10 +64,23 @@ const shop = (path) => ({
   options: (order) => [['', t.goods.anyShop], ...(order.shops ?? []).map((/** @type {any} */ one) => [one.id, one.name || one.id])],
 });
 
+/** What a board bends and swells by, where its maker says: the table of its kind is only usual. @type {Sort['fold']} */
+const STIFFNESS = {
+  head: () => t.goods.stiffness,
+  fields: (list) => [
+    (i) => ({ path: `${list}[${i}].density`, label: t.goods.density, unit: 'kg/m³', size: 5, kind: 'number' }),
+    (i) => ({ path: `${list}[${i}].elasticity`, label: t.goods.elasticity, unit: 'MPa', size: 6, kind: 'number' }),
+    (i) => ({ path: `${list}[${i}].elasticityAcross`, label: t.goods.elasticityAcross, unit: 'MPa', size: 6, kind: 'number' }),
+    (i) => ({ path: `${list}[${i}].shear`, label: t.goods.shear, unit: 'MPa', size: 5, kind: 'number' }),
+    (i) => ({ path: `${list}[${i}].poisson`, label: t.goods.poisson, size: 4, kind: 'number' }),
+    (i) => ({ path: `${list}[${i}].expansion`, label: t.goods.expansion, hint: t.goods.stiffnessHint, unit: '%', size: 4, kind: 'number' }),
+  ],
+};
+
 /** @type {Record<string, Sort>} */
 export const GOODS = {
   boards: {
-    head: () => t.goods.boards, add: () => t.goods.addBoard, parts: [quantityPrices('priceFrom')],
+    head: () => t.goods.boards, add: () => t.goods.addBoard, parts: [quantityPrices('priceFrom')], fold: STIFFNESS,
     fresh: (order) => ({ id: freeId(order, 'boards', 'board'), name: '', thickness: '1/8 in' }),
     fields: (list) => [
       (i) => ({ path: `${list}[${i}].name`, label: t.goods.name, size: 24 }),
@@ -118,7 +131,7 @@ export const GOODS = {
   },
   adhesives: liquid('adhesives', 'glue', () => t.goods.adhesives, () => t.goods.addAdhesive),
   strips: {
-    head: () => t.goods.strips, add: () => t.goods.addStrip, parts: [], when: (order) => (order.strips ?? []).length > 0 || order.panels.some((/** @type {any} */ row) => row.cradle === true),
+    head: () => t.goods.strips, add: () => t.goods.addStrip, parts: [quantityPrices('priceFrom')], when: (order) => (order.strips ?? []).length > 0 || order.strength?.brace === true || order.panels.some((/** @type {any} */ row) => String(row.cradle) === 'true'),
     fresh: (order) => ({ id: freeId(order, 'strips', 'strip'), name: '' }),
     fields: (list) => [
       (i) => ({ path: `${list}[${i}].name`, label: t.goods.name, size: 24 }),
@@ -127,6 +140,7 @@ export const GOODS = {
       (i) => ({ path: `${list}[${i}].forSale`, label: t.goods.forSale, hint: t.goods.forSaleHint, size: 4, kind: 'number' }),
       (i) => ({ path: `${list}[${i}].onHand`, label: t.goods.onHand, size: 4, kind: 'number' }),
       (i) => ({ path: `${list}[${i}].value`, unit: 'money', label: t.goods.value, size: 6, kind: 'number' }),
+      (i) => shop(`${list}[${i}]`),
     ],
     said: (row, sign, props) => sentence(
       row.name || t.goods.unnamed,
@@ -141,7 +155,12 @@ export const GOODS = {
 /** @param {string} sort @param {string} word @param {() => string} head @param {() => string} add @returns {Sort} */
 function liquid(sort, word, head, add) {
   return {
-    head, add, parts: [CONTAINER],
+    head, add, parts: [CONTAINER], fold: { head: () => t.goods.itsOwn, fields: (list) => [
+      sort === 'adhesives'
+        ? (i) => ({ path: `${list}[${i}].openMinutes`, label: t.work.openMinutes, unit: t.work.minutes, size: 4, kind: 'number' })
+        : (i) => ({ path: `${list}[${i}].dryHours`, label: t.work.dryHours, unit: t.work.hours, size: 4, kind: 'number' }),
+      (i) => ({ path: `${list}[${i}].leastTemperature`, label: t.goods.leastTemperature, hint: t.goods.itsOwnHint, unit: '°C', size: 4, kind: 'number' }),
+    ] },
     fresh: (order) => ({ id: freeId(order, sort, word), name: '', coverage: {}, containers: [] }),
     fields: (list) => [
       (i) => ({ path: `${list}[${i}].name`, label: t.goods.name, size: 24 }),

@@ -65,11 +65,15 @@ function mountGood(list, sort) {
 function mountFolded(list, sort) {
   const main = fields(sort.fields(list));
   const parts = sort.parts.map((part) => mountParts(list, part));
+  const few = sort.fold && fields(sort.fold.fields(list));
+  const fold = few && h('details', { class: 'few' }, h('summary', {}, sort.fold?.head()), h('div', { class: 'fields' }, ...few.elements));
   return {
-    elements: [h('div', { class: 'fields' }, ...main.elements), ...parts.map((part) => part.element)],
+    elements: [h('div', { class: 'fields' }, ...main.elements), ...(fold ? [fold] : []), ...parts.map((part) => part.element)],
     /** @param {any} item @param {number} index @param {any} props */
     update(item, index, props) {
       main.update(props, index);
+      few?.update(props, index);
+      if (fold?.querySelector('[aria-invalid]')) fold.open = true;
       parts.forEach((part) => part.update(item, index, props));
     },
   };

@@ -101,7 +101,7 @@ const moreShapes = [
   (i) => ({ path: `panels[${i}].mayTurn`, label: t.make.mayTurn, kind: 'flag', fallback: true }),
   (i) => ({ path: `panels[${i}].mayBuy`, label: t.make.mayBuy, kind: 'flag' }),
   (i) => ({ path: `panels[${i}].first`, label: t.make.first, kind: 'flag' }),
-  (i) => ({ path: `panels[${i}].cradle`, label: t.make.cradle, kind: 'flag', when: (order) => order.panels[i]?.surface !== 'loose' }),
+  (i) => ({ path: `panels[${i}].cradle`, label: t.make.cradle, kind: 'choice', options: [['', t.make.cradleAsked], ['true', t.make.cradleYes], ['false', t.make.cradleNo]], when: (order) => order.panels[i]?.surface !== 'loose' }),
 ];
 
 /** The panel to scale, with its mark. */

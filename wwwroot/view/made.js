@@ -12,11 +12,12 @@ export function made(props) {
   const place = h('div');
   const said = h('p', { role: 'status' });
   const section = h('section', { class: 'made', 'aria-labelledby': 'made-head' }, h('h3', { id: 'made-head' }, t.made.head), place, said);
-  const counts = new Map(plan.panels.filter((/** @type {any} */ line) => line.made > 0).map((/** @type {any} */ line) => [line.mark, spoiledInput(line)]));
+  const counts = new Map(plan.panels.filter((/** @type {any} */ line) => line.made > 0).map((/** @type {any} */ line) => [line.mark, spoiledInput(line.made, { 'data-mark': line.mark })]));
+  const sheets = new Map(plan.sheets.map((/** @type {any} */ sheet) => [sheet.number, spoiledInput(sheet.copies, { 'data-spoiled-sheet': sheet.number })]));
 
   const book = async () => {
-    const spoiled = [...counts].map(([mark, input]) => ({ mark, count: Number(input.value) || 0 })).filter((one) => one.count > 0);
-    await attempt(said, async () => show(await studio.cut(plan.id, spoiled)));
+    const some = (/** @type {Map<any, any>} */ inputs, /** @type {string} */ name) => [...inputs].map(([key, input]) => ({ [name]: key, count: Number(input.value) || 0 })).filter((one) => one.count > 0);
+    await attempt(said, async () => show(await studio.cut(plan.id, some(counts, 'mark'), some(sheets, 'sheet'))));
   };
   const undo = () => attempt(said, async () => {
     await studio.undoCut(plan.id);
@@ -28,7 +29,9 @@ export function made(props) {
     say(said, '');
     refill(place, ...(booking ? booked(props, booking, undo) : [
       h('p', {}, t.made.hint),
-      h('details', {}, h('summary', {}, t.made.spoiled), h('ul', { class: 'spoiled' }, ...[...counts].map(([mark, input]) => h('li', {}, input.parentElement ?? h('label', {}, input, ` ${t.made.of(mark)}`))))),
+      h('details', {}, h('summary', {}, t.made.spoiled), 
+        h('p', { class: 'hint' }, t.made.sheetHint),
+        h('ul', { class: 'spoiled' }, ...[...counts].map(([mark, input]) => spoiledLine(input, t.made.of(mark))), ...[...sheets].map(([number, input]) => spoiledLine(input, t.made.ofSheet(number))))),
       h('button', { type: 'button', class: 'book', onclick: book }, t.made.book),
     ]));
   }
@@ -41,8 +44,11 @@ export function made(props) {
   return section;
 }
 
-/** @param {any} line */
-const spoiledInput = (line) => h('input', { type: 'number', min: 0, max: line.made, value: 0, inputmode: 'numeric', 'data-mark': line.mark });
+/** @param {number} most @param {Record<string, any>} named */
+const spoiledInput = (most, named) => h('input', { type: 'number', min: 0, max: most, value: 0, inputmode: 'numeric', ...named });
+
+/** @param {any} input @param {string} words */
+const spoiledLine = (input, words) => h('li', {}, input.parentElement ?? h('label', {}, input, ` ${words}`));
 
 /** @param {import('./days.js').DayProps} props @param {any} booking @param {() => void} undo */
 function booked(props, booking, undo) {

@@ -7,7 +7,7 @@ import { t } from '../texts/index.js';
 import { h, refill, say } from './dom.js';
 import { attempt, heapSaid } from './made.js';
 
-const SORTS = /** @type {const} */ (['boards', 'cloths', 'adhesives', 'primers']);
+const SORTS = /** @type {const} */ (['boards', 'cloths', 'strips', 'adhesives', 'primers']);
 
 /**
  * @typedef {{ order: any, numbers: import('../model/numbers.js').Numbers, fromShelf: boolean, setFromShelf: (on: boolean) => void }} ShelfProps

@@ -7,7 +7,7 @@ using PanelService.Planning.Plans;
 
 namespace PanelService.Drawing.Curves;
 
-/// <summary>Rows under the chart: panels, then every good with how many of it are bought, boxed where that changes.</summary>
+/// <summary>Rows under the chart: panels, then every good with how many of it are bought, boxed where one is added.</summary>
 /// <param name="Curve">The curve.</param>
 /// <param name="Goods">The goods, each with its counts by number of times.</param>
 internal sealed record CurveGoods(BatchCurve Curve, ImmutableArray<(string Name, ImmutableArray<int> Counts)> Goods)
@@ -17,8 +17,8 @@ internal sealed record CurveGoods(BatchCurve Curve, ImmutableArray<(string Name,
     private const double Letters = 2.8;
     private const double NameLetters = 2.5;
 
-    /// <summary>How high the rows are.</summary>
-    public double Height => (Math.Min(Goods.Length, MostRows) + (Goods.Length > MostRows ? 2 : 1)) * RowHeight;
+    /// <summary>How high the rows are, with what the boxes mean.</summary>
+    public double Height => (Math.Min(Goods.Length, MostRows) + (Goods.Length > MostRows ? 3 : 2)) * RowHeight;
 
     /// <summary>Of a curve.</summary>
     public static CurveGoods Of(BatchCurve curve)
@@ -51,10 +51,20 @@ internal sealed record CurveGoods(BatchCurve Curve, ImmutableArray<(string Name,
         if (Goods.Length > MostRows)
         {
             group.Add(CurveText.At(string.Create(CultureInfo.InvariantCulture, $"and {Goods.Length - MostRows} more goods"), left, y, Letters, 60));
+            y += RowHeight;
         }
+
+        group.Add(CurveText.At("boxed: more of it than the time before", axis.Field.X, y + 0.6, NameLetters, 80, ("fill", Ink.Accent)));
 
         return group;
     }
+
+    /// <summary>How many panels each number of times makes: between the two fields, since both stand over it.</summary>
+    /// <param name="axis">Where each number of times stands.</param>
+    /// <param name="y">The line of letters.</param>
+    /// <param name="left">Where the name begins.</param>
+    public XElement Panels(CurveAxis axis, double y, double left) =>
+        Row(axis, y, (left, axis.Field.Width / Curve.Points.Length), "panels", [.. Curve.Points.Select(point => point.Panels)], boxed: false);
 
     private static XElement Row(CurveAxis axis, double y, (double Left, double Column) at, string name, ImmutableArray<int> counts, bool boxed)
     {
@@ -64,7 +74,7 @@ internal sealed record CurveGoods(BatchCurve Curve, ImmutableArray<(string Name,
         {
             double x = axis.X(i + 1);
             int before = i == 0 ? 0 : counts[i - 1];
-            if (boxed && counts[i] != before)
+            if (boxed && counts[i] > before)
             {
                 row.Add(Ink.Rectangle(new Box(x - (at.Column * 0.42), y - 3.2, at.Column * 0.84, 4.2), Ink.Fine, Ink.Fill("none"), Ink.Stroke(Ink.Accent), Ink.Weight(0.25)));
             }

@@ -14,9 +14,10 @@ internal static class CurveSheet
     private const double Right = 180;
     private const double EachTop = 30;
     private const double EachHeight = 56;
-    private const double CashTop = 98;
+    private const double CashTop = 103;
     private const double CashHeight = 26;
     private const double GoodsTop = 138;
+    private const double Figures = 2.3;
     private const double Letters = 2.8;
     private const double Dot = 0.8;
 
@@ -39,9 +40,10 @@ internal static class CurveSheet
             Ink.Title(batch.Length == 0 ? heading : $"{batch}: {heading}"),
             new XElement(Ink.Svg + "desc", CurveWords.Describe(curve)),
             Ink.Rectangle(new Box(0, 0, Width, height), Ink.Fill(Ink.White), new XAttribute("class", "paper")),
-            CurveText.At(batch.Length == 0 ? "Batch curve" : batch, 6, 10, 5, 120, CurveText.Bold),
-            CurveText.At(heading, Right, 10, Letters, 90, CurveText.ToTheLeft),
+            CurveText.At(batch.Length == 0 ? "Batch curve" : batch, 6, 10, 5, Right - 6, CurveText.Bold),
+            CurveText.At(heading, 6, 15, Letters, Right - 6),
             Each(curve),
+            goods.Panels(Axis(curve, EachTop, EachHeight, 1), EachTop + EachHeight + 4, 6),
             Cash(curve),
             goods.Draw(Axis(curve, CashTop, CashHeight, 1), GoodsTop, 6)).ToString(SaveOptions.DisableFormatting);
     }
@@ -69,7 +71,7 @@ internal static class CurveSheet
             group.Add(Curve(axis, curve, point => ToolsEach(curve, point), Ink.Grey, 0.35, "with-tools", new XAttribute("stroke-dasharray", "2 1.2")), Name(axis, curve, "tools in full", point => ToolsEach(curve, point), Ink.Grey));
         }
 
-        group.Add(Curve(axis, curve, point => OwnEach(curve, point), Ink.Black, 0.6, "own"), Dots(axis, curve), Name(axis, curve, "made", point => OwnEach(curve, point), Ink.Black));
+        group.Add(Curve(axis, curve, point => OwnEach(curve, point), Ink.Black, 0.6, "own"), Dots(axis, curve), Ends(axis, curve), Name(axis, curve, "made", point => OwnEach(curve, point), Ink.Black));
         group.Add(Thresholds(axis, curve));
         return group;
     }
@@ -89,6 +91,10 @@ internal static class CurveSheet
                 Ink.Title(said),
                 Ink.Rectangle(bar, Ink.Fine, Ink.Fill(Ink.White), Ink.Stroke(Ink.Black), Ink.Weight(0.35)),
                 Ink.Path(Hatching.Lines(bar, 1.6), Ink.Fill("none"), Ink.Stroke(Ink.Grey), Ink.Weight(0.15))));
+            double column = axis.Field.Width / curve.Points.Length;
+            string cash = Math.Round(Of(curve, point.Plan.Cost.Cash)).ToString("0", CultureInfo.InvariantCulture);
+            double letters = Math.Min(Figures, (column - 0.5) / Math.Max(1, Lettering.Width(cash)));
+            group.Add(CurveText.At(cash, axis.X(point.Times), top - 0.8, letters, column, CurveText.Centred));
         }
 
         return group;
@@ -127,9 +133,24 @@ internal static class CurveSheet
         Ink.Weight(0.25),
         Ink.Title(CurveWords.Point(curve, point))))]);
 
+    // What one costs at first and at last, under the line: the two figures the curve is looked at for.
+    private static XElement Ends(CurveAxis axis, BatchCurve curve) => Ink.Group("ends", [.. new[] { curve.Points[0], curve.Points[^1] }.Distinct().Select(point =>
+        OnPatch(CurveWords.Amount(Math.Round(OwnEach(curve, point), curve.Order.Currency.MinorDigits), curve.Order.Currency), (axis.X(point.Times), axis.Y(OwnEach(curve, point)) + 4.2), isCentred: true, Ink.Black))]);
+
     // At the first point, above the line: there the curves lie farthest apart.
     private static XElement Name(CurveAxis axis, BatchCurve curve, string name, Func<CurvePoint, decimal> amount, string colour) =>
-        CurveText.At(name, axis.X(1) + 1.6, axis.Y(amount(curve.Points[0])) - 1.2, Letters, 40, ("fill", colour));
+        OnPatch(name, (axis.X(1) + 1.6, axis.Y(amount(curve.Points[0])) - 1.2), isCentred: false, colour);
+
+    // On white, so that no line of the scale runs through it.
+    private static XElement OnPatch(string text, (double X, double Y) at, bool isCentred, string colour)
+    {
+        double width = Lettering.Width(text) * Letters;
+        double left = isCentred ? at.X - (width / 2) : at.X;
+        return Ink.Group(
+            "named",
+            Ink.Rectangle(new Box(left - 0.4, at.Y - 2.3, width + 0.8, 2.9), Ink.Fine, Ink.Fill(Ink.White), new XAttribute("class", "patch")),
+            CurveText.At(text, left, at.Y, Letters, 40, ("fill", colour)));
+    }
 
     /// <summary>From where on making, or the roll, is cheaper: as dimension lines above the field.</summary>
     private static XElement Thresholds(CurveAxis axis, BatchCurve curve)

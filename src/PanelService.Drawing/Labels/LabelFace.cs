@@ -19,7 +19,7 @@ internal static class LabelFace
     // Bold letters run a twelfth wider.
     private const double Bold = 1.08;
 
-    public static XElement Draw(Box place, LabelRun run, long number, (string Batch, string Date) on)
+    public static XElement Draw(Box place, LabelRun run, long number, (string Batch, string Date) on, LabelWords words)
     {
         double scale = Math.Min(1, Math.Min(place.Width / FullWidth, place.Height / FullHeight));
         Box room = place.Shrink(Inset * scale);
@@ -37,8 +37,8 @@ internal static class LabelFace
             y += 4.2 * scale;
         }
 
-        face.Add(Ruled(room.X, 50 * scale, room.Bottom, (run.Sort == "panel" ? "signature" : "note", scale)));
-        face.Add(Ruled(room.X + (54 * scale), room.Width - (54 * scale), room.Bottom, ("date", scale)));
+        face.Add(Ruled(room.X, 50 * scale, room.Bottom, (run.Sort == "panel" ? words.Signature : words.Note, scale)));
+        face.Add(Ruled(room.X + (54 * scale), room.Width - (54 * scale), room.Bottom, (words.Date, scale)));
         if (on.Date.Length > 0)
         {
             face.Add(Text(on.Date, room.X + (54 * scale), room.Bottom - (3.4 * scale), TextSize * scale, room.Width - (54 * scale)));
@@ -47,8 +47,8 @@ internal static class LabelFace
         return face;
     }
 
-    public static XElement Nothing(Box grid) => Text(
-        "Nothing to label: no panel is cut from board, and no offcut or remnant is kept.", grid.X, grid.Y + 8, TextSize, grid.Width);
+    public static XElement Nothing(Box grid, LabelWords words) => Text(
+        words.Nothing, grid.X, grid.Y + 8, TextSize, grid.Width);
 
     private static XElement Ruled(double x, double width, double bottom, (string Word, double Scale) of) => Ink.Group(
         "room",

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Text;
 using System.Xml.Linq;
 using PanelService.Drawing.Drafting;
@@ -8,7 +7,7 @@ using PanelService.Planning.Plans;
 namespace PanelService.Drawing.Labels;
 
 /// <summary>A page of labels; plain paper has marks to cut along. Lives for one page.</summary>
-internal sealed class LabelPage(Plan plan, LabelSheet sheet, string date)
+internal sealed class LabelPage(Plan plan, LabelSheet sheet, string date, LabelWords words)
 {
     private const double TickGap = 2;
     private const double TickLength = 5;
@@ -22,7 +21,7 @@ internal sealed class LabelPage(Plan plan, LabelSheet sheet, string date)
         (double width, double height) = sheet.PaperSize;
         var grid = new Box(sheet.Left, sheet.Top, (sheet.Columns * (sheet.Width + sheet.GapAcross)) - sheet.GapAcross, sheet.Rows * sheet.Height);
         string batch = Lettering.Clean(plan.Order.Title);
-        string heading = string.Create(CultureInfo.InvariantCulture, $"Labels, page {page} of {Count(runs, sheet)}");
+        string heading = words.Page(page, Count(runs, sheet));
         return new XElement(
             Ink.Svg + "svg",
             new XAttribute("viewBox", $"0 0 {Ink.Number(width)} {Ink.Number(height)}"),
@@ -35,7 +34,7 @@ internal sealed class LabelPage(Plan plan, LabelSheet sheet, string date)
             Ink.Title(batch.Length == 0 ? heading : $"{batch}: {heading}"),
             Ink.Rectangle(new Box(0, 0, width, height), Ink.Fill(Ink.White), new XAttribute("class", "paper")),
             sheet.IsPlain ? [Marks(grid)] : Array.Empty<XElement>(),
-            runs.IsEmpty ? [LabelFace.Nothing(grid)] : Faces(batch, page, runs)).ToString(SaveOptions.DisableFormatting);
+            runs.IsEmpty ? [LabelFace.Nothing(grid, words)] : Faces(batch, page, runs)).ToString(SaveOptions.DisableFormatting);
     }
 
     private XElement[] Faces(string batch, int page, ImmutableArray<LabelRun> runs) =>
@@ -48,7 +47,8 @@ internal sealed class LabelPage(Plan plan, LabelSheet sheet, string date)
                 sheet.Height),
             label.Run,
             label.Number,
-            (batch, date))),
+            (batch, date),
+            words)),
     ];
 
     // Runs may be a hundred thousand long: those before the page are stepped over, not counted out.

@@ -8,12 +8,16 @@ namespace PanelService.Drawing.Labels;
 
 /// <summary>What a plan's labels say: its panels line by line in the order they are cut, then the kept offcuts, then the
 /// remnants of cloth that are kept.</summary>
-internal static class LabelRuns
+/// <param name="plan">The plan.</param>
+/// <param name="words">The words.</param>
+internal sealed class LabelRuns(Plan plan, LabelWords words)
 {
-    public static ImmutableArray<LabelRun> Of(Plan plan) =>
-        [.. plan.Panels.Where(panel => panel.Line.NeedsBoard).SelectMany(panel => Panels(plan, panel)), .. Offcuts(plan), .. Remnants(plan)];
+    public static ImmutableArray<LabelRun> Of(Plan plan, LabelWords words) => new LabelRuns(plan, words).All();
 
-    private static IEnumerable<LabelRun> Panels(Plan plan, PanelResult panel)
+    private ImmutableArray<LabelRun> All() =>
+        [.. plan.Panels.Where(panel => panel.Line.NeedsBoard).SelectMany(Panels), .. Offcuts(), .. Remnants()];
+
+    private IEnumerable<LabelRun> Panels(PanelResult panel)
     {
         string mark = panel.Line.Mark;
         List<(SheetLayout Sheet, long Count)> cut =
@@ -24,17 +28,17 @@ internal static class LabelRuns
         {
             yield return new LabelRun(
                 "panel",
-                Size(panel.Line.Width, panel.Line.Height, plan),
+                Size(panel.Line.Width, panel.Line.Height),
                 mark,
                 next,
                 count,
                 all,
-                [Finish(plan, panel.Line), Board(plan, sheet.Board), Grounds(plan, mark)]);
+                [Finish(panel.Line), Board(sheet.Board), Grounds(mark)]);
             next += count;
         }
     }
 
-    private static IEnumerable<LabelRun> Offcuts(Plan plan)
+    private IEnumerable<LabelRun> Offcuts()
     {
         List<(SheetLayout Sheet, Offcut Offcut)> kept =
             [.. plan.Sheets.SelectMany(sheet => sheet.Offcuts.Where(offcut => offcut.Kept).Select(offcut => (sheet, offcut)))];
@@ -44,17 +48,17 @@ internal static class LabelRuns
         {
             yield return new LabelRun(
                 "offcut",
-                Size(offcut.Width, offcut.Height, plan),
-                "offcut",
+                Size(offcut.Width, offcut.Height),
+                words.Offcut,
                 next,
                 sheet.Copies,
                 all,
-                [Board(plan, sheet.Board), sheet.Board.Grain == Grain.Height ? "grain along the second size" : ""]);
+                [Board(sheet.Board), sheet.Board.Grain == Grain.Height ? words.GrainAlongSecond : ""]);
             next += sheet.Copies;
         }
     }
 
-    private static IEnumerable<LabelRun> Remnants(Plan plan)
+    private IEnumerable<LabelRun> Remnants()
     {
         List<(ClothLayout Cloth, Offcut Offcut)> kept =
             [.. plan.Cloth.SelectMany(cloth => cloth.Offcuts.Where(offcut => offcut.Kept).Select(offcut => (cloth, offcut)))];
@@ -64,53 +68,53 @@ internal static class LabelRuns
         {
             yield return new LabelRun(
                 "remnant",
-                Size(layout.UsableOf(offcut), offcut.Height, plan),
-                "remnant",
+                Size(layout.UsableOf(offcut), offcut.Height),
+                words.Remnant,
                 next,
                 layout.Copies,
                 all,
-                [Name(layout.Cloth), "warp along the second size"]);
+                [Name(layout.Cloth), words.WarpAlongSecond]);
             next += layout.Copies;
         }
     }
 
     private static string Name(ClothSupply cloth) => cloth.Name ?? cloth.Kind ?? cloth.Id;
 
-    private static string Size(Length width, Length height, Plan plan) =>
+    private string Size(Length width, Length height) =>
         $"{Wording.Size(width, height, plan.Order.Units)} {LengthText.Abbreviation(plan.Order.Units)}";
 
-    private static string Board(Plan plan, BoardSupply board) =>
-        $"{board.Kind ?? board.Name ?? board.Id}, {LengthText.Format(board.Thickness, plan.Order.Units)} thick";
+    private string Board(BoardSupply board) =>
+        $"{board.Kind ?? board.Name ?? board.Id}, {words.Thick(LengthText.Format(board.Thickness, plan.Order.Units))}";
 
-    private static string Finish(Plan plan, PanelLine line) => line.Surface switch
+    private string Finish(PanelLine line) => line.Surface switch
     {
-        Surface.Cloth when line.MountLater => $"for {Cloth(plan, line)}{GroundOn(plan, line)} not yet glued on",
-        Surface.Cloth => $"{Cloth(plan, line)}{GroundOn(plan, line)} glued on",
-        Surface.Primed => "primed board",
-        _ => "bare board",
+        Surface.Cloth when line.MountLater => words.NotYetGluedOn(Cloth(line), GroundOn(line)),
+        Surface.Cloth => words.GluedOn(Cloth(line), GroundOn(line)),
+        Surface.Primed => words.Primed,
+        _ => words.Bare,
     };
 
     // Where a line's cloths are of more than one sort, no single name would be true of each panel.
-    private static string Cloth(Plan plan, PanelLine line)
+    private string Cloth(PanelLine line)
     {
         string[] names = [.. plan.Cloth.Where(cloth => cloth.Pieces.Any(piece => piece.Mark == line.Mark))
             .Select(cloth => Name(cloth.Cloth)).Distinct()];
-        return names.Length == 1 ? names[0] : line.Cloth ?? "cloth";
+        return names.Length == 1 ? names[0] : line.Cloth ?? words.Cloth;
     }
 
     // What the cloth was sold with; where a line's cloths differ, none would be true of each panel.
-    private static string GroundOn(Plan plan, PanelLine line)
+    private string GroundOn(PanelLine line)
     {
         ClothGround[] grounds = [.. plan.Cloth.Where(cloth => cloth.Pieces.Any(piece => piece.Mark == line.Mark)).Select(cloth => cloth.Cloth.Ground).Distinct()];
         return grounds switch
         {
-            [ClothGround.Oil] => ", oil ground,",
-            [ClothGround.Acrylic] => ", acrylic ground,",
-            _ => line.MountLater ? "," : "",
+            [ClothGround.Oil] => words.OilGround,
+            [ClothGround.Acrylic] => words.AcrylicGround,
+            _ => "",
         };
     }
 
-    private static string Grounds(Plan plan, string mark) => string.Join("; ", plan.Liquids
+    private string Grounds(string mark) => string.Join("; ", plan.Liquids
         .Where(use => use.Shares.Any(share => share.Mark == mark))
-        .Select(use => $"{(use.IsAdhesive ? "glue" : "ground")}: {use.Liquid.Name ?? use.Liquid.Id}"));
+        .Select(use => words.Named(use.IsAdhesive ? words.Glue : words.Ground, use.Liquid.Name ?? use.Liquid.Id)));
 }

@@ -53,6 +53,9 @@ public sealed record PanelLine
     /// <summary>Whether a cradle of strips is glued to its back.</summary>
     public bool Cradle { get; init; }
 
+    /// <summary>Whether <see cref="StrengthSettings.Brace"/> may give it a cradle that it does not ask for itself. Default true.</summary>
+    public bool MayBrace { get; init; } = true;
+
     /// <summary>How many of it the painter carries in a pack; 0 to its quantity.</summary>
     public int Pack { get; init; }
 

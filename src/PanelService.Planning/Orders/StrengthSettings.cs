@@ -26,6 +26,9 @@ public sealed record StrengthSettings
     /// <summary>The air's temperature in °C, 0 to 50. Default 20.</summary>
     public decimal Temperature { get; init; } = 20;
 
+    /// <summary>Whether every line whose panels might sag too much gets a cradle. Default false.</summary>
+    public bool Brace { get; init; }
+
     /// <summary>A panel whose long side is at least this is braced by the rule of thumb; null: as its kind has it.</summary>
     public Length? BraceFrom { get; init; }
 

@@ -56,7 +56,7 @@ public static class BoardMaterials
     public static Length BraceFrom(string? kind) => Row(kind).BraceFrom;
 
     private static BoardMaterial Birch(int plies, decimal density, decimal along, decimal across) => new(
-        density, along, 0.1m, 0.1m, SourceMark.FromMemory, $"birch plywood of {plies} plies: density of nominal 4 and 6.5 mm from a maker's handbook; both moduli, shear modulus, expansion and Poisson's ratio from memory")
+        density, along, 0.1m, 0.1m, SourceMark.FromMemory, $"birch plywood of {plies} plies: density of nominal 4 and 6.5 mm from a maker's handbook; both moduli from memory, within an eighth along and about a quarter across of what equal plies of yellow birch give (USDA Wood Handbook, FPL-GTR-190, table 5-3a); shear modulus, expansion and Poisson's ratio from memory")
     {
         ElasticityAcross = across,
         Shear = 620,

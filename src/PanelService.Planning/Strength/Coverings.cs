@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using PanelService.Planning.Boards;
+using PanelService.Planning.Liquids;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Plans;
 
@@ -12,6 +14,18 @@ internal sealed record Coverings(ImmutableArray<ClothLayout> Cloth, ImmutableArr
     /// <summary>What a line's panels carry, kg/m²; where its cloths differ, the heaviest counts.</summary>
     /// <param name="panel">The line.</param>
     public double On(PanelResult panel) => (double)((panel.Line.NeedsBoard ? ClothOn(panel) : 0) + LiquidOn(panel)) / 1000;
+
+    /// <summary>The most a line's panels may carry whatever is planned, kg/m²: its heaviest cloth and the thickest film of adhesive and ground.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="line">The line.</param>
+    public static double MostOn(Order order, PanelLine line)
+    {
+        var cloths = order.Cloths.Where(cloth => line.NeedsCloth && KindMatch.Serves(line.Cloth, cloth.Kind)).Select(GramsOf);
+        var liquids = line.Surface == Surface.Primed ? order.Primers : line.MountsNow ? order.Adhesives : [];
+        var one = new LiquidDemand(line.Mark, null, line.Area);
+        var films = liquids.Select(liquid => one.VolumeOf(liquid).Millilitres * StripPractice.DryPerMillilitre / line.Area.SquareMetres);
+        return (double)(cloths.DefaultIfEmpty(0).Max() + films.DefaultIfEmpty(0).Max()) / 1000;
+    }
 
     private decimal ClothOn(PanelResult panel) => Cloth
         .Where(layout => layout.Pieces.Any(piece => piece.Mark == panel.Line.Mark))

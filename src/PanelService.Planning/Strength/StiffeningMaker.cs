@@ -32,8 +32,15 @@ internal static class StiffeningMaker
         }
 
         var quick = order with { Effort = Effort.Quick };
-        return new Stiffening(marks, Strips(quick, batch, marks, cancellation), Thicker(quick, batch, marks, cancellation));
+        return new Stiffening(marks, Strips(quick, batch, marks, cancellation), Thicker(quick, batch, marks, cancellation))
+        {
+            Pieces = [.. order.Panels.Zip(batch.Made).Where(pair => marks.Contains(pair.First.Mark)).SelectMany(pair => Pieces(order, pair.First, pair.Second))],
+        };
     }
+
+    private static IEnumerable<CradleStrips> Pieces(Order order, PanelLine line, int made) => CradleDesign.Of(order, line) is { } cradle
+        ? cradle.Strips.Select(strip => new CradleStrips(line.Mark, strip.Length, strip.Count, (long)strip.Count * made))
+        : [];
 
     private static Money? Strips(Order order, Batch batch, ImmutableArray<string> marks, CancellationToken cancellation)
     {

@@ -6,17 +6,35 @@ using PanelService.Planning.Plans;
 
 namespace PanelService.Planning.Strength;
 
-/// <summary>What to tell the painter of two ways to stiffen panels.</summary>
+/// <summary>What to tell the painter of panels that sag too much: the strips that brace them, and two ways to pay for it.</summary>
 internal static class StiffeningRemark
 {
-    /// <summary>The remark; none where there is nothing to weigh.</summary>
+    /// <summary>The remark; none where nothing sags too much.</summary>
     /// <param name="order">The order.</param>
     /// <param name="stiffening">The ways; null: nothing sags too much.</param>
-    public static ImmutableArray<Warning> Of(Order order, Stiffening? stiffening)
+    public static ImmutableArray<Warning> Of(Order order, Stiffening? stiffening) => stiffening is { } ways
+        ? [new Warning("brace-or-thicker", $"{string.Join(", ", ways.Marks)} would sag more under a hand than allowed.{Braces(order, ways)}{Costs(order, ways)}")]
+        : [];
+
+    // Lines whose cradles are alike are told together: "Brace it: on each of A, B 2 strips of 19 1/2 in and 3 of 14 in."
+    private static string Braces(Order order, Stiffening ways)
     {
-        if (stiffening is not { } ways || (ways.Strips ?? ways.Thicker) is null)
+        var alike = ways.Pieces.GroupBy(piece => piece.Mark)
+            .Select(pieces => (Mark: pieces.Key, Said: string.Join(" and ", pieces.Select((piece, i) => Piece(order, piece, i)))))
+            .GroupBy(line => line.Said)
+            .Select(lines => $"on each of {string.Join(", ", lines.Select(line => line.Mark))} {lines.Key}");
+        string all = string.Join("; ", alike);
+        return all.Length == 0 ? " They are too small for a cradle of strips this wide." : $" Brace it: {all}.";
+    }
+
+    private static string Piece(Order order, CradleStrips piece, int place) => string.Create(
+        CultureInfo.InvariantCulture, $"{piece.Each}{(place == 0 ? " strips" : "")} of {LengthText.Format(piece.Length, order.Units)}");
+
+    private static string Costs(Order order, Stiffening ways)
+    {
+        if ((ways.Strips ?? ways.Thicker) is null)
         {
-            return [];
+            return " Of neither strips nor boards thick enough are there enough in the order.";
         }
 
         string strips = ways.Strips is { } of ? $"strips for cradles add {Amount(order, of)}" : "no strips are there for cradles";
@@ -32,7 +50,7 @@ internal static class StiffeningRemark
             false => " Strips are the cheaper way.",
             null => "",
         };
-        return [new Warning("brace-or-thicker", $"{string.Join(", ", ways.Marks)} would sag more under a hand than allowed. To stiffen them, {strips}; {thicker}.{end} Both planned quickly, without work and delivery.")];
+        return $" To stiffen them, {strips}; {thicker}.{end} Both planned quickly, without work and delivery.";
     }
 
     private static string Amount(Order order, Money money) =>

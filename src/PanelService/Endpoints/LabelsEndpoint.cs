@@ -11,9 +11,9 @@ namespace PanelService.Endpoints;
 internal static class LabelsEndpoint
 {
     internal static Results<ContentHttpResult, ProblemHttpResult> Answer(
-        string id, [AsParameters] LabelSheetQuery query, PlanDesk desk, HttpResponse response)
+        string id, [AsParameters] LabelSheetQuery query, PlanDesk desk, HttpContext http)
     {
-        (LabelSheet sheet, int page, ProblemHttpResult? fault) = query.Read();
+        (LabelSheet sheet, int page, SlipLanguage language, ProblemHttpResult? fault) = query.Read(http.Request);
         if (fault is not null)
         {
             return fault;
@@ -30,7 +30,7 @@ internal static class LabelsEndpoint
             return Problems.UnknownPart("page of labels", page);
         }
 
-        response.Headers[PagedPaper.PageCount] = pages.ToString(CultureInfo.InvariantCulture);
-        return TypedResults.Text(LabelDrawing.Render(plan, sheet, page, query.Date ?? ""), "image/svg+xml", Encoding.UTF8);
+        http.Response.Headers[PagedPaper.PageCount] = pages.ToString(CultureInfo.InvariantCulture);
+        return TypedResults.Text(LabelDrawing.Render(plan, sheet, page, query.Date ?? "", language), "image/svg+xml", Encoding.UTF8);
     }
 }

@@ -34,7 +34,7 @@ internal static class PlanPartEndpoints
             .Produces<string>(StatusCodes.Status200OK, Csv);
         parts.MapGet("labels.svg", LabelsEndpoint.Answer).WithName("DrawLabels")
             .WithSummary("Labels for the backs of the panels cut and for the kept offcuts, a page at a time.")
-            .WithDescription("paper: a4 or letter, a4 where it is not said. grid: plain, or how label sheets are parted: 2x4, 2x7, 3x7, 3x8 on a4, 2x5, 2x7, 3x10 on letter. date: a day to stand on them. page: 1 and up, 1 where it is not said; the header Page-Count says how many there are. In millimetres of paper: print at full size.")
+            .WithDescription("paper: a4 or letter, a4 where it is not said. grid: plain, or how label sheets are parted: 2x4, 2x7, 3x7, 3x8 on a4, 2x5, 2x7, 3x10 on letter. date: a day to stand on them. lang: en or fr; where it is not said, what Accept-Language asks for. page: 1 and up, 1 where it is not said; the header Page-Count says how many there are. In millimetres of paper: print at full size.")
             .Produces<string>(StatusCodes.Status200OK, Svg)
             .Produces<FaultsProblem>(StatusCodes.Status400BadRequest, "application/problem+json");
         parts.MapGet("saw-run.svg", SawSlipEndpoint.Answer).WithName("DrawSawRun")

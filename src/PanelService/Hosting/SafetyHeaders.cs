@@ -20,6 +20,7 @@ internal static class SafetyHeaders
 
     private const string Api = "/api";
     private const string DocumentationPage = "/docs";
+    private const string Worker = "/sw.js";
     private const string OneYear = "max-age=31536000";
 
     // Put in at the last moment: whoever answers an exception clears the headers first.
@@ -38,12 +39,15 @@ internal static class SafetyHeaders
     {
         IHeaderDictionary headers = http.Response.Headers;
         headers.XContentTypeOptions = "nosniff";
-        headers.XFrameOptions = "DENY";
-        headers["Referrer-Policy"] = "no-referrer";
-        headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
-        headers["Permissions-Policy"] = "camera=(), geolocation=(), microphone=()";
-        headers.ContentSecurityPolicy = PolicyAt(http.Request.Path);
+        if (!IsPartOfAPage(http))
+        {
+            headers.XFrameOptions = "DENY";
+            headers["Referrer-Policy"] = "no-referrer";
+            headers["Cross-Origin-Opener-Policy"] = "same-origin";
+            headers["Permissions-Policy"] = "camera=(), geolocation=(), microphone=()";
+            headers.ContentSecurityPolicy = PolicyAt(http.Request.Path);
+        }
 
         // Not for localhost: every other service of this machine's developers would be held to TLS, too.
         if (http.Request.IsHttps && !Reach.IsLoopback(http.Request.Host.Host))
@@ -51,6 +55,13 @@ internal static class SafetyHeaders
             headers.StrictTransportSecurity = OneYear;
         }
     }
+
+    // A script or a style is held to the policy of the page that asks for it, and a browser that opens one by itself shows
+    // its text: the page asks for fifty, and half a kilobyte on each would be a sixth of its weight. A worker has its own.
+    private static bool IsPartOfAPage(HttpContext http) =>
+        http.Response.StatusCode < StatusCodes.Status400BadRequest
+        && http.Request.Path != Worker
+        && http.Response.ContentType?.Split(';')[0].Trim() is "text/javascript" or "text/css";
 
     private static string PolicyAt(PathString path) =>
         path.StartsWithSegments(DocumentationPage, StringComparison.Ordinal) ? DocumentationPolicy

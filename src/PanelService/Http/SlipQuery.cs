@@ -1,6 +1,5 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.Net.Http.Headers;
 using PanelService.Drawing;
 using PanelService.Wire.Reading;
 
@@ -21,27 +20,8 @@ internal sealed record SlipQuery(
     /// <summary>The language, or the problem with it.</summary>
     internal (SlipLanguage Language, ProblemHttpResult? Fault) Language(HttpRequest request)
     {
-        switch (Lang)
-        {
-            case null:
-                return (Accepted(request), null);
-            case "en":
-                return (SlipLanguage.English, null);
-            case "fr":
-                return (SlipLanguage.French, null);
-            default:
-                var faults = new Faults();
-                faults.Add("lang", "Expected \"en\" or \"fr\"; where it is not said, what Accept-Language asks for, else en.");
-                return (SlipLanguage.English, Problems.Invalid(faults));
-        }
+        var faults = new Faults();
+        SlipLanguage language = PaperLanguage.Read(Lang, request, faults);
+        return (language, faults.Any ? Problems.Invalid(faults) : null);
     }
-
-    private static SlipLanguage Accepted(HttpRequest request) =>
-        StringWithQualityHeaderValue.TryParseList(request.Headers.AcceptLanguage, out var wished)
-            && wished.Where(one => one.Quality != 0)
-                .OrderByDescending(one => one.Quality ?? 1)
-                .Select(one => one.Value.Value?.Split('-')[0])
-                .FirstOrDefault(code => code is "en" or "fr") == "fr"
-            ? SlipLanguage.French
-            : SlipLanguage.English;
 }

@@ -89,6 +89,21 @@ public sealed class HeaderTests(PlainHosts hosts) : IClassFixture<PlainHosts>
         Assert.False(response.Headers.Contains("Server"));
     }
 
+    // Fetch, "CORB" and "nosniff", and CSP level 3, 4: a policy binds documents and workers, a script the one of its page.
+    [Theory]
+    [InlineData("/main.js", false)]
+    [InlineData("/styles/page.css", false)]
+    [InlineData("/sw.js", true)]
+    [InlineData("/no-such-module.js", true)]
+    public async Task A_part_of_a_page_is_kept_to_this_origin_and_the_policy_is_its_page_s(string address, bool bringsItsOwn)
+    {
+        using HttpClient client = hosts.Plain.CreateClient();
+        using HttpResponseMessage response = await client.GetAsync(address);
+        Assert.Equal("nosniff", Assert.Single(response.Headers.GetValues("X-Content-Type-Options")));
+        Assert.Equal("same-origin", Assert.Single(response.Headers.GetValues("Cross-Origin-Resource-Policy")));
+        Assert.Equal(bringsItsOwn, response.Headers.Contains("Content-Security-Policy"));
+    }
+
     // ASVS 5.0, 3.2.1: opened by itself a document or a drawing runs and loads nothing.
     [Theory]
     [InlineData("/api/practice")]

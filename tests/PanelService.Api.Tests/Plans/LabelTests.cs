@@ -64,6 +64,7 @@ public sealed class LabelTests(PlainHosts hosts) : IClassFixture<PlainHosts>
     [InlineData("grid=9x9", "grid")]
     [InlineData("grid=3x10", "grid")]
     [InlineData("date=soon", "date")]
+    [InlineData("lang=de", "lang")]
     [InlineData("page=0", "page")]
     [InlineData("page=-1", "page")]
     [InlineData("page=two", "page")]
@@ -77,6 +78,22 @@ public sealed class LabelTests(PlainHosts hosts) : IClassFixture<PlainHosts>
 
         JsonElement problem = await Json.ReadProblemAsync(response, 400, "/problems/invalid-request");
         Assert.Equal([field], problem.GetProperty("errors").EnumerateObject().Select(error => error.Name));
+    }
+
+    [Theory]
+    [InlineData("?lang=fr", "en", "panneau nu")]
+    [InlineData("", "fr-CA, en;q=0.5", "panneau nu")]
+    [InlineData("?lang=en", "fr", "bare board")]
+    [InlineData("", "de", "bare board")]
+    public async Task Labels_speak_the_language_asked_for_else_the_browsers(string query, string accepts, string words)
+    {
+        using HttpClient client = hosts.Plain.CreateClient();
+        string address = await CreateAsync(client, SampleOrders.Smallest);
+        client.DefaultRequestHeaders.Add("Accept-Language", accepts);
+
+        string svg = await client.GetStringAsync(new Uri($"{address}/labels.svg{query}", UriKind.Relative));
+
+        Assert.Contains(words, svg, StringComparison.Ordinal);
     }
 
     [Fact]

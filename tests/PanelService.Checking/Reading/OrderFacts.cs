@@ -98,6 +98,8 @@ internal sealed record LineFacts
 
     public bool Cradle { get; init; }
 
+    public bool MayBrace { get; init; }
+
     public bool NeedsBoard => Surface != "loose";
 
     public bool NeedsCloth => Surface is "cloth" or "loose";
@@ -189,7 +191,7 @@ internal sealed record StripGoodFacts(string Id, long Length, long? Price, long?
 }
 
 /// <summary>How cradles are made.</summary>
-internal sealed record CradleFacts(long Width, long Inset, long SmallestKept);
+internal sealed record CradleFacts(long Width, long Inset, long SmallestKept, bool Brace);
 
 /// <summary>A line of an order with a budget; area in the document's units.</summary>
 internal sealed record AskedFacts(string Mark, long Quantity, long? Worth, decimal Area);

@@ -37,7 +37,8 @@ internal static class OrderReader
             Cradles = new CradleFacts(
                 Length(strength, "stripWidth") ?? Units.Inches(0.75m),
                 Length(strength, "cradleInset") ?? Units.Inches(0.25m),
-                Length(strength, "smallestStrip") ?? Units.Inches(12)),
+                Length(strength, "smallestStrip") ?? Units.Inches(12),
+                strength.Flag("brace", false)),
             Kerf = Length(saw, "kerf") ?? Units.Inches(0.125m),
             Undersize = Length(saw, "undersize") ?? 0,
             Handling = new HandlingFacts(
@@ -171,6 +172,7 @@ internal static class OrderReader
         Adhesive = line.Text("adhesive"),
         Primer = line.Text("primer"),
         Cradle = line.Flag("cradle", false),
+        MayBrace = line.Field("cradle") is null && (line.Text("surface") ?? "bare") != "loose",
         MountLater = line.Text("mount") == "later",
         First = line.Flag("first", false),
     };

@@ -19,6 +19,7 @@ internal sealed record PlanFacts(
     IReadOnlyList<StripFacts> Strips,
     ProofFacts? StripProof,
     IReadOnlyDictionary<string, int> Bars,
+    IReadOnlySet<string> Weak,
     BenchFacts? Bench)
 {
     public BudgetFacts? Budget { get; init; }

@@ -27,6 +27,7 @@ internal sealed class PlanReader(Units units, long sawKerf)
         [.. plan.List("strips").Select(Strip)],
         plan.Field("stripProof") is { } strips ? Proof(strips) : null,
         Bars(plan),
+        Weak(plan),
         plan.Field("benchPlan") is { } bench ? Bench(bench) : null)
     {
         Budget = plan.Field("budget") is { } budget ? Budget(budget) : null,
@@ -144,6 +145,14 @@ internal sealed class PlanReader(Units units, long sawKerf)
         .Where(one => one.Field("cradle")?.Flag("made", false) == true)
         .GroupBy(one => one.GetProperty("mark").GetString()!)
         .ToDictionary(lines => lines.Key, lines => lines.First().GetProperty("cradle").GetProperty("strips").EnumerateArray().Sum(strip => strip.GetProperty("count").GetInt32()) - 2);
+
+    // Lines of which some panels sag more under the hand than allowed, and have no cradle.
+    private static HashSet<string> Weak(JsonElement plan) =>
+    [
+        .. plan.List("strength")
+            .Where(one => one.GetProperty("sagUnderHand").GetDecimal() > one.GetProperty("allowed").GetDecimal() && one.Field("cradle")?.Flag("made", false) != true)
+            .Select(one => one.GetProperty("mark").GetString()!),
+    ];
 
     private static BenchFacts Bench(JsonElement bench) => new(
         [.. bench.GetProperty("stacks").EnumerateArray().Select(Counts)],

@@ -4,7 +4,8 @@ namespace PanelService.Checking.Rules;
 
 /// <summary>
 /// Rule 4 for the strips of cradles: pieces lie one kerf apart on strips there are, what is cut is two rails and the bars
-/// told for every cradled panel made, and the shopping list has what is bought.
+/// told for every cradled panel made, and the shopping list has what is bought. Where the order asks to brace, no panel that
+/// sags too much is without a cradle, unless none fits on it.
 /// </summary>
 internal static class StripSupply
 {
@@ -71,8 +72,10 @@ internal static class StripSupply
         long made = plan.Panel(line.Mark)?.Made ?? 0;
         long longer = Math.Max(line.Width, line.Height) - order.Undersize, shorter = Math.Min(line.Width, line.Height) - order.Undersize;
         long rail = longer - (2 * order.Cradles.Inset), bar = shorter - (2 * order.Cradles.Inset) - (2 * order.Cradles.Width);
-        if (!line.Cradle || made == 0 || bar <= 0)
+        bool braces = order.Cradles.Brace && line.MayBrace;
+        if (!(line.Cradle || (braces && plan.Bars.ContainsKey(line.Mark))) || made == 0 || bar <= 0)
         {
+            findings.Expect(!braces || bar <= 0 || !plan.Weak.Contains(line.Mark), $"line {line.Mark}", $"it sags too much and is not braced, though the order asks for that");
             findings.Expect(cut.Length == 0, $"line {line.Mark}", $"strips are cut for it, but it has no cradle");
             return;
         }

@@ -30,15 +30,34 @@ public sealed class StripFaultTests(Service service) : IClassFixture<Service>
     [InlineData(Rule.Money, "cost.panels.0.strips", "0.01")]
     public async Task Fault_put_into_a_plan_with_cradles_is_found_by_its_rule(Rule rule, string path, string value)
     {
-        var (status, body) = await service.Plan(Order);
+        await FindsAsync(Order, rule, path, value);
+    }
+
+    // A asks for nothing and sags too much; B is said to have none.
+    [Theory]
+    [InlineData(Rule.Supply, "strips.0.copies", "9")]
+    [InlineData(Rule.Supply, "strips.0.pieces.0.length", "19")]
+    [InlineData(Rule.Supply, "strength.0.cradle.made", "false")]
+    [InlineData(Rule.Supply, "strips.0.pieces.0.mark", "\"B\"")]
+    public async Task Fault_put_into_a_plan_that_braces_is_found_by_its_rule(Rule rule, string path, string value) => await FindsAsync(
+        Order.Replace("\"thickness\": \"1/8\", \"cradle\": true", "\"thickness\": \"1/8\"", StringComparison.Ordinal)
+            .Replace("\"cradle\": true", "\"cradle\": false", StringComparison.Ordinal)
+            .Replace("\"strips\": [", "\"strength\": { \"brace\": true }, \"strips\": [", StringComparison.Ordinal),
+        rule,
+        path,
+        value);
+
+    private async Task FindsAsync(string order, Rule rule, string path, string value)
+    {
+        var (status, body) = await service.Plan(order);
         Assert.Equal(HttpStatusCode.Created, status);
-        Assert.Empty(PlanChecker.Check(Order, body));
+        Assert.Empty(PlanChecker.Check(order, body));
 
         var root = JsonNode.Parse(body)!;
         string[] steps = path.Split('.');
         var parent = steps[..^1].Aggregate(root, (at, step) => int.TryParse(step, out int index) ? at[index]! : at[step]!);
         parent[steps[^1]] = JsonNode.Parse(value);
 
-        Assert.Contains(rule, PlanChecker.Check(Order, root.ToJsonString()).Select(violation => violation.Rule));
+        Assert.Contains(rule, PlanChecker.Check(order, root.ToJsonString()).Select(violation => violation.Rule));
     }
 }

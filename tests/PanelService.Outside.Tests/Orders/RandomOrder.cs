@@ -355,6 +355,7 @@ internal sealed class RandomOrder
             Maybe(strength, 40, "stripWidth", () => unit.Fine(Between(2, 8)));
             Maybe(strength, 40, "cradleInset", () => unit.Fine(Between(0, 4)));
             Maybe(strength, 40, "smallestStrip", () => Length(Between(longest / 20, longest / 8)));
+            Maybe(strength, 40, "brace", () => true);
             root["strength"] = strength;
         }
     }

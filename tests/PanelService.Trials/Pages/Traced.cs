@@ -7,6 +7,7 @@ namespace PanelService.Trials.Pages;
 internal sealed class Traced : IAsyncDisposable
 {
     private const string MainThread = "CrRendererMain";
+    private const string Task = "ThreadControllerImpl::RunTask";
 
     private readonly ICDPSession _session;
     private readonly List<double> _tasks;
@@ -26,7 +27,7 @@ internal sealed class Traced : IAsyncDisposable
     internal static async Task<Traced> BeginAsync(ICDPSession session, List<double> tasks)
     {
         var traced = new Traced(session, tasks);
-        await session.SendAsync("Tracing.start", new Dictionary<string, object> { ["transferMode"] = "ReportEvents", ["categories"] = "toplevel,disabled-by-default-devtools.timeline,devtools.timeline" });
+        await session.SendAsync("Tracing.start", new Dictionary<string, object> { ["transferMode"] = "ReportEvents", ["categories"] = "toplevel" });
         return traced;
     }
 
@@ -36,7 +37,7 @@ internal sealed class Traced : IAsyncDisposable
         await _session.SendAsync("Tracing.end");
         await _complete.Task;
         HashSet<(int, int)> mains = [.. _events.Where(one => Name(one) == "thread_name" && one.GetProperty("args").GetProperty("name").GetString() == MainThread).Select(Thread)];
-        _tasks.AddRange(_events.Where(one => Name(one) is "RunTask" or "ThreadControllerImpl::RunTask" && one.TryGetProperty("tdur", out _) && mains.Contains(Thread(one))).Select(one => one.GetProperty("tdur").GetDouble() / 1000));
+        _tasks.AddRange(_events.Where(one => Name(one) == Task && one.TryGetProperty("tdur", out _) && mains.Contains(Thread(one))).Select(one => one.GetProperty("tdur").GetDouble() / 1000));
     }
 
     private static string? Name(JsonElement one) => one.GetProperty("name").GetString();

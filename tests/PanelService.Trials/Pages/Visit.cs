@@ -6,8 +6,11 @@ namespace PanelService.Trials.Pages;
 /// <summary>Visits to the page, each by a browser that knows nothing yet.</summary>
 internal sealed class Visit(IBrowser browser, Uri address)
 {
-    /// <summary>A twelfth of the window at a time, as a wheel does.</summary>
-    private const int WheelPixels = 120;
+    /// <summary>Pixels a second, two and a half windows: a hand that leafs through.</summary>
+    private const int ScrollSpeed = 2200;
+
+    /// <summary>Pixels in one gesture: the browser scrolls by itself, without a word from here for each turn of the wheel.</summary>
+    private const int GesturePixels = 8000;
 
     /// <summary>Milliseconds a busy machine is given before the trial gives up.</summary>
     private const float Patience = 300_000;
@@ -31,7 +34,11 @@ internal sealed class Visit(IBrowser browser, Uri address)
           const watch = new MutationObserver(() => {
             if (!document.querySelector('.proof .cash')) return;
             watch.disconnect();
-            requestAnimationFrame(() => setTimeout(() => resolve(performance.now() - began)));
+            requestAnimationFrame(() => setTimeout(() => {
+              const ended = performance.now();
+              const asked = performance.getEntriesByType('resource').filter((one) => one.name.includes('/api/plans') && one.startTime >= began && one.responseEnd > 0 && one.responseEnd <= ended);
+              resolve([ended - began, asked.length === 0 ? 0 : Math.max(...asked.map((one) => one.responseEnd)) - Math.min(...asked.map((one) => one.startTime))]);
+            }));
           });
           watch.observe(document.body, { subtree: true, childList: true });
           document.querySelector('.go').click();
@@ -63,55 +70,89 @@ internal sealed class Visit(IBrowser browser, Uri address)
         return (int)bytes;
     }
 
-    /// <summary>Milliseconds from the address typed to a ticket that can be used.</summary>
-    internal async Task<double> FirstViewAsync(int slowDown)
+    /// <summary>From the address typed to a ticket that can be used.</summary>
+    internal async Task<Timed> FirstViewAsync(int slowDown)
     {
         IPage page = await NewAsync();
         ICDPSession session = await page.Context.NewCDPSessionAsync(page);
         await session.SendAsync("Emulation.setCPUThrottlingRate", new Dictionary<string, object> { ["rate"] = slowDown });
+        await CountProcessorAsync(session);
         await page.AddInitScriptAsync(NoteFirstView);
         await page.GotoAsync(address.ToString());
         await page.WaitForFunctionAsync("() => window.usable");
+        double processor = await ProcessorAsync(session);
         double time = await page.EvaluateAsync<double>("() => window.usable");
         await page.Context.CloseAsync();
-        return time;
+        return new Timed(time, processor, 0);
     }
 
-    /// <summary>Milliseconds from the button to the plan on the screen.</summary>
-    internal async Task<double> PlanAsync()
+    /// <summary>From the button to the plan on the screen.</summary>
+    internal async Task<Timed> PlanAsync()
     {
         IPage page = await OpenAsync();
-        double time = await page.EvaluateAsync<double>(PressAndWait);
+        ICDPSession session = await page.Context.NewCDPSessionAsync(page);
+        await CountProcessorAsync(session);
+        double before = await ProcessorAsync(session);
+        double[] times = await page.EvaluateAsync<double[]>(PressAndWait);
+        double after = await ProcessorAsync(session);
         await page.Context.CloseAsync();
-        return time;
+        return new Timed(times[0], after - before, times[1]);
     }
 
-    /// <summary>Plans a demo, waits until nothing moves, and scrolls from its top to its end by the wheel.</summary>
+    /// <summary>Plans a demo, waits until its drawings stand, and scrolls from its top to its end as a wheel does.</summary>
     internal async Task<Scrolled> ScrollAsync(string demo)
     {
         IPage page = await OpenAsync();
         await page.Locator("#open").SelectOptionAsync($"demo {demo}");
         await page.WaitForFunctionAsync("() => document.querySelector('.act-said').textContent.includes('600')");
-        await page.EvaluateAsync<double>(PressAndWait);
-        await page.WaitForFunctionAsync("() => document.querySelector('.go:not([hidden])')");
-        await page.WaitForLoadStateAsync(LoadState.NetworkIdle);
+        await page.EvaluateAsync<double[]>(PressAndWait);
+        await page.WaitForFunctionAsync("() => document.querySelector('.go:not([hidden])') && [...document.querySelectorAll('figure .drawing-place')].every((place) => place.querySelector('svg'))");
         await page.EvaluateAsync("() => scrollTo({ top: 0, behavior: 'instant' })");
         await page.EvaluateAsync(WatchFrames);
         ICDPSession session = await page.Context.NewCDPSessionAsync(page);
         List<double> tasks = [];
-        await using (Traced traced = await Traced.BeginAsync(session, tasks))
+        double pixels;
+        await using (await Traced.BeginAsync(session, tasks))
         {
-            await page.Mouse.MoveAsync(600, 400);
-            while (!await page.EvaluateAsync<bool>("() => scrollY + innerHeight >= document.documentElement.scrollHeight - 2"))
-            {
-                await page.Mouse.WheelAsync(0, WheelPixels);
-            }
+            pixels = await ToTheEndAsync(page, session);
         }
 
         JsonElement frames = await page.EvaluateAsync<JsonElement>("() => ({ count: window.count_, long: window.frames_ })");
         await page.Context.CloseAsync();
         double[] slow = [.. frames.GetProperty("long").EnumerateArray().Select(one => one.GetDouble())];
-        return new Scrolled(frames.GetProperty("count").GetInt32(), slow.Length, slow.DefaultIfEmpty(0).Max(), tasks.Count(task => task > 50), tasks.DefaultIfEmpty(0).Max());
+        return new Scrolled(pixels, frames.GetProperty("count").GetInt32(), slow.Length, slow.DefaultIfEmpty(0).Max(), tasks.Count, tasks.Count(task => task > 50), tasks.DefaultIfEmpty(0).Max());
+    }
+
+    // The page grows while what was out of sight is laid out: its end is looked for anew after each gesture.
+    private static async Task<double> ToTheEndAsync(IPage page, ICDPSession session)
+    {
+        double at = 0;
+        for (double before = -1; at > before;)
+        {
+            before = at;
+            await session.SendAsync("Input.synthesizeScrollGesture", new Dictionary<string, object>
+            {
+                ["x"] = 40,
+                ["y"] = 450,
+                ["yDistance"] = -GesturePixels,
+                ["speed"] = ScrollSpeed,
+                ["gestureSourceType"] = "mouse",
+            });
+            at = await page.EvaluateAsync<double>("() => scrollY");
+        }
+
+        bool ended = await page.EvaluateAsync<bool>("() => scrollY + innerHeight >= document.documentElement.scrollHeight - 2");
+        return ended ? at : throw new InvalidOperationException($"The page stopped scrolling at {at} pixels, before its end.");
+    }
+
+    // Times of the browser's own counters are of the main thread's processor, not of the clock.
+    private static async Task CountProcessorAsync(ICDPSession session) =>
+        await session.SendAsync("Performance.enable", new Dictionary<string, object> { ["timeDomain"] = "threadTicks" });
+
+    private static async Task<double> ProcessorAsync(ICDPSession session)
+    {
+        JsonElement metrics = (await session.SendAsync("Performance.getMetrics"))!.Value.GetProperty("metrics");
+        return metrics.EnumerateArray().First(one => one.GetProperty("name").GetString() == "TaskDuration").GetProperty("value").GetDouble() * 1000;
     }
 
     private async Task<IPage> OpenAsync()

@@ -63,6 +63,7 @@ internal sealed class OrderTranslation(OrderMeasures measures)
         First = line.First ?? false,
         MountLater = line.Mount == MountTime.Later,
         Cradle = line.Cradle ?? false,
+        MayBrace = line.Cradle is null,
         Pack = line.Pack ?? 0,
         ShopPrice = line.ShopPrice is null ? null : Money(line.ShopPrice),
         Worth = line.Worth is null ? null : Money(line.Worth),

@@ -52,7 +52,7 @@ internal sealed record PanelRequest
     /// <summary>"later": board and cloth are cut now, gluing and pressing are planned when wanted; only where the surface is cloth. Default now.</summary>
     public MountTime? Mount { get; init; }
 
-    /// <summary>Whether a cradle of strips is glued to its back. Default false.</summary>
+    /// <summary>Whether a cradle of strips is glued to its back. Where it is not said: where strength.brace asks for it and its panels need one.</summary>
     public bool? Cradle { get; init; }
 
     /// <summary>How many of it go in the painter's pack, at most quantity; only their weight is told. Default 0.</summary>

@@ -20,6 +20,9 @@ internal sealed record StrengthRequest
     /// <summary>The air's temperature in °C, 0 to 50. Default 20.</summary>
     public decimal? Temperature { get; init; }
 
+    /// <summary>Whether every line whose panels might sag too much gets a cradle, unless it says "cradle": false. Default false.</summary>
+    public bool? Brace { get; init; }
+
     /// <summary>A panel whose long side is at least this is braced by the rule of thumb; null: as its board's kind has it.</summary>
     public Length? BraceFrom { get; init; }
 

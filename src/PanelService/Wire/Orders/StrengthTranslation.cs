@@ -22,6 +22,7 @@ internal static class StrengthTranslation
             DriestHumidity = request?.Humidity?[0] ?? practice.DriestHumidity,
             DampestHumidity = request?.Humidity?[1] ?? practice.DampestHumidity,
             Temperature = request?.Temperature ?? practice.Temperature,
+            Brace = request?.Brace ?? practice.Brace,
             BraceFrom = request?.BraceFrom,
             StripWidth = request?.StripWidth ?? practice.StripWidth,
             StripDepth = request?.StripDepth ?? practice.StripDepth,

@@ -105,4 +105,12 @@ internal sealed record WeightsResponse(decimal Batch, decimal Pack);
 /// <param name="Strips">Money that strips for their cradles add; left out where there are none.</param>
 /// <param name="Thicker">Money that boards thick enough add, below zero where they save; left out where there are none.</param>
 /// <param name="Cheaper">"strips" or "thicker"; left out where only one way is there, or both cost the same.</param>
-internal sealed record StiffeningResponse(IReadOnlyList<string> Marks, decimal? Strips, decimal? Thicker, string? Cheaper);
+/// <param name="Pieces">The strips that cradles for all of these panels take; a line too small for one has none. strength.brace puts them in.</param>
+internal sealed record StiffeningResponse(IReadOnlyList<string> Marks, decimal? Strips, decimal? Thicker, string? Cheaper, IReadOnlyList<StiffeningPieceResponse> Pieces);
+
+/// <summary>Strips of one length for one line's cradles.</summary>
+/// <param name="Mark">The line.</param>
+/// <param name="Length">The length of each.</param>
+/// <param name="Each">How many on one panel.</param>
+/// <param name="Count">How many on all of them.</param>
+internal sealed record StiffeningPieceResponse(string Mark, decimal Length, int Each, long Count);

@@ -14,7 +14,8 @@ internal sealed class StrengthTranslation(WireNumbers numbers)
             true => "thicker",
             false => "strips",
             null => null,
-        });
+        },
+        [.. ways.Pieces.Select(piece => new StiffeningPieceResponse(piece.Mark, numbers.Of(piece.Length), piece.Each, piece.Count))]);
 
     internal StrengthResponse Write(PanelStrength one) => new()
     {
