@@ -14,7 +14,7 @@ WORKDIR /app
 COPY --from=build /app ./
 
 # One place for everything that is kept. The image's own user owns it; nothing runs as root.
-RUN mkdir /data && chown "$APP_UID" /data
+RUN mkdir --mode=700 /data && chown "$APP_UID" /data
 VOLUME ["/data"]
 USER $APP_UID
 

@@ -146,6 +146,17 @@ public sealed class DoorTests
         _ = await Json.ReadProblemAsync(codes, 409, "/problems/nothing-to-join");
     }
 
+    [Fact]
+    public async Task A_stranger_may_not_send_much()
+    {
+        using var host = new TestHost();
+        host.UseKestrel(0);
+        host.StartServer();
+        using HttpClient stranger = host.CreateClient();
+        using HttpResponseMessage refused = await OpenHost.JoinAsync(stranger, new string('1', 5000));
+        _ = await Json.ReadProblemAsync(refused, 413, "/problems/payload-too-large");
+    }
+
     [Theory]
     [InlineData("{")]
     [InlineData("[]")]
