@@ -10,6 +10,8 @@ RUN dotnet restore src/PanelService/PanelService.csproj --locked-mode
 RUN dotnet publish src/PanelService/PanelService.csproj --configuration Release --no-restore --output /app
 
 FROM mcr.microsoft.com/dotnet/aspnet:10.0 AS run
+LABEL org.opencontainers.image.title="Panel Service" \
+      org.opencontainers.image.licenses="MIT"
 WORKDIR /app
 COPY --from=build /app ./
 

@@ -14,6 +14,9 @@ namespace PanelService.Planning.Cloth;
 /// <summary>Lays everything on shelves of one cloth.</summary>
 internal static class ShelfPlanner
 {
+    // Pieces lying, pieces standing.
+    private static readonly bool[] _ways = [false, true];
+
     /// <summary>Plans for each cloth for sale that serves every piece and of which there is enough.</summary>
     /// <param name="order">The order.</param>
     /// <param name="pieces">The pieces, numbered as in the patterns.</param>
@@ -25,7 +28,7 @@ internal static class ShelfPlanner
         long usable = (cloth.Width - (cloth.Selvedge * 2)).Steps;
         return usable <= 0
             ? []
-            : new[] { false, true }
+            : _ways
                 .Select(upright => Shelves.Of(pieces, cloth, usable, upright))
                 .OfType<List<Shelf>>()
                 .Select(shelves => PlanOn(cloth, shelves))
