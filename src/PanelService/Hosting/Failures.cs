@@ -52,8 +52,9 @@ internal static class Failures
         return Answer(http, StatusCodes.Status413PayloadTooLarge, string.Create(CultureInfo.InvariantCulture, $"A body may have at most {most} bytes."));
     }
 
-    private static Task AnswerStatus(HttpContext http) =>
-        Answer(http, http.Response.StatusCode, Details.GetValueOrDefault(http.Response.StatusCode, "The request was refused."));
+    private static Task AnswerStatus(HttpContext http) => http.Response.StatusCode == StatusCodes.Status413PayloadTooLarge
+        ? TooLarge(http, http.GetEndpoint())
+        : Answer(http, http.Response.StatusCode, Details.GetValueOrDefault(http.Response.StatusCode, "The request was refused."));
 
     private static Task Answer(HttpContext http, int status, string detail) =>
         TypedResults.Problem(

@@ -39,8 +39,8 @@ public sealed class ShelfPlannerTests
     public void Plan_of_a_million_equal_pieces_is_one_pattern_and_the_rest()
     {
         // 54 in x 6 yd gives 18 pieces of 27 x 23 in, 2 across and 9 along: 55 555 rolls and one with ten.
-        var plan = Assert.Single(Plans([_roll], Pieces(0, 27, 23, 1_000_000)).Select(plan => plan.Select(pattern => pattern.Copies)).Distinct(new SameNumbers()));
-        Assert.Equal([55_555, 1], plan);
+        var plan = Plans([_roll], Pieces(0, 27, 23, 1_000_000)).MinBy(plan => plan.Sum(pattern => pattern.Copies));
+        Assert.Equal([55_555, 1], plan.Select(pattern => pattern.Copies));
     }
 
     [Fact]
@@ -89,11 +89,4 @@ public sealed class ShelfPlannerTests
 
     private static IEnumerable<PieceBlock> PiecesOf(Block block) =>
         block is StackBlock stack ? stack.Parts.SelectMany(PiecesOf) : [(PieceBlock)block];
-
-    private sealed class SameNumbers : IEqualityComparer<IEnumerable<int>>
-    {
-        public bool Equals(IEnumerable<int>? x, IEnumerable<int>? y) => x!.SequenceEqual(y!);
-
-        public int GetHashCode(IEnumerable<int> numbers) => numbers.First();
-    }
 }
