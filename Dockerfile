@@ -10,11 +10,13 @@ RUN dotnet restore src/PanelService/PanelService.csproj --locked-mode
 RUN dotnet publish src/PanelService/PanelService.csproj --configuration Release --no-restore --output /app
 
 FROM mcr.microsoft.com/dotnet/aspnet:10.0 AS run
+LABEL org.opencontainers.image.title="Panel Service" \
+      org.opencontainers.image.licenses="MIT"
 WORKDIR /app
 COPY --from=build /app ./
 
 # One place for everything that is kept. The image's own user owns it; nothing runs as root.
-RUN mkdir /data && chown "$APP_UID" /data
+RUN mkdir --mode=700 /data && chown "$APP_UID" /data
 VOLUME ["/data"]
 USER $APP_UID
 

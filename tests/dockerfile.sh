@@ -1,5 +1,6 @@
 #!/usr/bin/env bash
-# Looks through the Dockerfile with a linter from npm. Where that cannot be had it says so, which is no failure.
+# Looks through the Dockerfile with a linter from npm. Where that cannot be had it says so, which is no failure. By hand
+# dockerfile-utils 0.16.3 has looked at it as well: nothing found.
 set -uo pipefail
 cd "$(dirname "$0")/.."
 

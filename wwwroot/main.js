@@ -40,14 +40,16 @@ const orElse = (/** @type {Promise<any>} */ wanted, /** @type {any} */ instead) 
 });
 
 const ticket = /** @type {HTMLElement} */ (document.getElementById('ticket'));
-const remembered = shelf.recall();
-await speak(remembered?.language ?? 'en');
-const { asked } = await comeIn(ticket);
+let remembered = shelf.recall();
+const language = remembered?.language ?? 'en';
+await speak(language);
+const { asked, isNew } = await comeIn(ticket, shelf.forget);
+if (isNew) remembered = null;
 const [listed, demos, example] = await Promise.all([
   orElse(catalogue.formats(), []), orElse(catalogue.demoNames(), []), remembered ?? orElse(catalogue.demo(EXAMPLE), emptyOrder())]);
 const first = remembered ?? {
   order: fromWire(example),
-  way: { series: 'inch', face: '', lying: false, surface: 'cloth' }, decimals: false, language: 'en', plan: null, ticks: {}, earlier: [],
+  way: { series: 'inch', face: '', lying: false, surface: 'cloth' }, decimals: false, language, plan: null, ticks: {}, earlier: [],
 };
 
 let kept = true;
@@ -187,7 +189,7 @@ async function openLinked() {
 }
 
 const places = layOut(ticket);
-if (asked) places.head.append(mountLetIn());
+if (asked) places.head.append(mountLetIn(shelf.forget));
 
 /**
  * The days of a plan: what draws them is fetched when the ticket can be used already, or with the first plan.

@@ -7,6 +7,7 @@ var builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = ar
 builder.AddPage();
 builder.ListenOnLoopbackByDefault();
 string dataFolder = Folders.Data(builder.Configuration);
+Folders.MakeData(dataFolder);
 Reach reach = builder.AddFrontDoor(dataFolder);
 if (args is [DoorCommands.KeyCommand, ..])
 {

@@ -39,6 +39,17 @@ public sealed class DoorTests(Studio studio)
         await phone.Keyboard.PressAsync("Enter");
         await phone.PlanAsync();
 
+        // Whoever leaves, or is no longer in, keeps nothing of the studio's.
+        await phone.GetByText("Leave, and keep nothing here").ClickAsync();
+        await phone.Locator("#join-code").WaitForAsync();
+        Assert.Equal(0, await phone.EvaluateAsync<int>("() => localStorage.length"));
+        await bench.PlanAsync();
+        Assert.NotEqual(0, await bench.EvaluateAsync<int>("() => localStorage.length"));
+        _ = new AccessKey(folder.FullName).Make();
+        await bench.PlanButton().ClickAsync();
+        await bench.Locator("#join-code").WaitForAsync();
+        Assert.Equal(0, await bench.EvaluateAsync<int>("() => localStorage.length"));
+
         Assert.DoesNotContain(word, bench.Url, StringComparison.Ordinal);
         await bench.Context.CloseAsync();
         await phone.Context.CloseAsync();

@@ -8,7 +8,7 @@ const string Usage = """
     Trials of the running service. Each prints what it tried and ends with 0 only where nothing went wrong.
 
       fuzz [N] [SEED]     N malformed, hostile and borderline requests, 5000 by default
-      hostile             orders made to be hard: memory and time of each
+      hostile [TEXT]      orders made to be hard, those with TEXT in their names: memory and time of each
       load [CLIENTS] [S]  clients that plan at once, 50 for 30 seconds: how long /health and the page take meanwhile
       orders [N] [SEED]   random valid orders from a seed on, 10000 from 0 by default: each plan keeps every rule
       page                the page in Chromium: weight, first view, time to the plan, frames while scrolling
@@ -22,7 +22,7 @@ switch (args.FirstOrDefault())
     case "fuzz":
         return await FuzzTrial.RunAsync(Number(1, 5000), Number(2, 1));
     case "hostile":
-        return await HostileTrial.RunAsync();
+        return await HostileTrial.RunAsync(args.Length > 1 ? args[1] : "");
     case "load":
         return await LoadTrial.RunAsync(Number(1, 50), Number(2, 30));
     case "orders":

@@ -23,6 +23,15 @@ export async function join(code) {
   return response.status === 429 ? 'wait' : 'wrong';
 }
 
+/** Leaves; where the service cannot be reached the stay goes on there until it runs out. */
+export async function leave() {
+  try {
+    await fetch(ADDRESS, { method: 'DELETE' });
+  } catch (fault) {
+    if (!(fault instanceof TypeError)) throw fault;
+  }
+}
+
 /** Six digits for another browser, and when they end. @returns {Promise<{ code: string, ends: string }>} */
 export async function newCode() {
   const response = await fetch(`${ADDRESS}/codes`, { method: 'POST' });

@@ -36,6 +36,8 @@ export async function ask(address, request) {
     throw fault;
   }
   if (response.ok) return response;
+  // The stay is over: the page begins anew, at the door, where it forgets what it kept.
+  if (response.status === 401) location.reload();
   const problem = parsed(await response.text()) ?? { title: response.statusText };
   throw new Refused({ status: response.status, ...problem });
 }

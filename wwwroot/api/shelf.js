@@ -21,6 +21,19 @@ export function recall() {
   }
 }
 
+/** Nothing is kept any more, neither here nor by the worker that keeps the page. @returns {Promise<null>} */
+export async function forget() {
+  try {
+    [TICKET, PLAN].forEach((key) => localStorage.removeItem(key));
+    const shelves = globalThis.caches ? await caches.keys() : [];
+    await Promise.all(shelves.map((name) => caches.delete(name)));
+  } catch (fault) {
+    if (!(fault instanceof DOMException)) throw fault;
+  }
+  keptPlan = null;
+  return null;
+}
+
 /** The plan is written only when it is another. @param {any} state @returns {boolean} whether all of it is kept */
 export function keep({ plan, ...ticket }) {
   try {

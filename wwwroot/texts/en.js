@@ -31,7 +31,7 @@ export default {
   door: {
     head: 'Panel Service', code: 'Six digits', join: 'Come in', hint: 'Somebody at a browser that is in taps “Let a phone in” and reads them out.',
     wrong: 'Those do not work. Digits work once, for a few minutes: ask for new ones.', wait: 'Too many tries. Wait a minute, then ask for new digits.',
-    letIn: 'Let a phone in', readOut: (/** @type {string} */ host, /** @type {string} */ code, /** @type {string} */ until) => `On the phone open ${host} and type ${code}, until ${until}.`,
+    letIn: 'Let a phone in', leave: 'Leave, and keep nothing here', readOut: (/** @type {string} */ host, /** @type {string} */ code, /** @type {string} */ until) => `On the phone open ${host} and type ${code}, until ${until}.`,
   },
   units: { inch: 'inches', centimetre: 'centimetres', millimetre: 'millimetres' },
   area: { inch: 'in²', centimetre: 'cm²', millimetre: 'cm²' },

@@ -123,7 +123,7 @@ export default {
   door: {
     head: 'Panel Service', code: 'Six chiffres', join: 'Entrer', hint: 'Quelqu’un dont le navigateur est déjà admis touche « Admettre un téléphone » et les dicte.',
     wrong: 'Ces chiffres ne vont pas. Ils servent une fois, pendant quelques minutes : demandez-en d’autres.', wait: 'Trop d’essais. Attendez une minute, puis demandez de nouveaux chiffres.',
-    letIn: 'Admettre un téléphone', readOut: (/** @type {string} */ host, /** @type {string} */ code, /** @type {string} */ until) => `Sur le téléphone, ouvrez ${host} et tapez ${code}, avant ${until}.`,
+    letIn: 'Admettre un téléphone', leave: 'Sortir, sans rien garder ici', readOut: (/** @type {string} */ host, /** @type {string} */ code, /** @type {string} */ until) => `Sur le téléphone, ouvrez ${host} et tapez ${code}, avant ${until}.`,
   },
   units: { inch: 'pouces', centimetre: 'centimètres', millimetre: 'millimètres' },
   area: { inch: 'in²', centimetre: 'cm²', millimetre: 'cm²' },

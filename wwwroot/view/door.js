@@ -5,14 +5,18 @@ import * as door from '../api/door.js';
 import { t } from '../texts/index.js';
 import { h, say } from './dom.js';
 
-/** Waits until this browser is in; a link with a word in it comes in by itself. @param {Element} ticket */
-export async function comeIn(ticket) {
+/**
+ * Waits until this browser is in; a link with a word in it comes in by itself.
+ * @param {Element} ticket @param {() => Promise<unknown>} forget a browser that is not in, or no longer, keeps nothing of the studio's
+ */
+export async function comeIn(ticket, forget) {
   const { asked, in: isIn } = await door.look();
   const word = /^#join=([\w-]+)$/.exec(location.hash)?.[1];
   if (word) history.replaceState(null, '', location.pathname);
-  if (isIn || (word && await door.join(word) === 'in')) return { asked };
-  await typed(ticket);
-  return { asked };
+  if (isIn) return { asked, isNew: false };
+  await forget();
+  if (!word || await door.join(word) !== 'in') await typed(ticket);
+  return { asked, isNew: true };
 }
 
 /** @param {Element} ticket @returns {Promise<void>} once the right digits were typed */
@@ -39,12 +43,17 @@ function typed(ticket) {
   });
 }
 
-/** A button that shows six digits for another browser. */
-export function mountLetIn() {
+/** A button that shows six digits for another browser, and one that leaves. @param {() => Promise<unknown>} forget */
+export function mountLetIn(forget) {
   const said = h('span', { role: 'status' });
   const button = h('button', { type: 'button', class: 'quiet', onclick: async () => {
     const { code, ends } = await door.newCode();
     say(said, t.door.readOut(location.host, `${code.slice(0, 3)} ${code.slice(3)}`, new Date(ends).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' })));
   } }, t.door.letIn);
-  return h('span', { class: 'let-in' }, button, said);
+  const out = h('button', { type: 'button', class: 'quiet', onclick: async () => {
+    await forget();
+    await door.leave();
+    location.reload();
+  } }, t.door.leave);
+  return h('span', { class: 'let-in' }, button, out, said);
 }

@@ -4,7 +4,8 @@
 //          Batches of very many pieces are for the cutting engine without kerf: each step length of a cloth sold by
 //          length is a stock of its own price, and lengths are joined end to end where that saves steps. Its bound speaks
 //          of the lengths it was offered: it holds for all lengths where no cheaper plan could afford a longer one
-//          (ClothReach.Covers); else ClothBound, which knows no longest length, takes its place.
+//          (ClothReach.Covers); else ClothBound, which knows no longest length, takes its place. Of very many stocks it is
+//          offered only those that promise most (ClothStocks.Promising).
 // Cost:    one run of an engine for each set of sizes, of the cutting engine a second one where the first reach turns out
 //          too short.
 // Not:     steps sold at most so often are a limit on their sum, which the cutting engine sees only for each length by
@@ -70,23 +71,26 @@ internal static class ClothPlanner
 
     private static ClothPlan PlanByStocks(Order order, CutRequest request, ClothReach reach, Search search)
     {
-        var plan = Solve(order, request, ClothStocks.Of(order, reach), search);
+        var all = ClothStocks.Of(order, reach);
+        var stocks = ClothStocks.Promising(all, ClothPieces.Of(order, request));
+        bool sawAll = stocks.Length == all.Length;
+        var plan = Solve(order, request, stocks, search);
         var wider = reach.Widened(order, plan.Outcome.Spent);
-        if (plan.Outcome.Complete && !Same(reach, wider))
+        if (sawAll && plan.Outcome.Complete && !Same(reach, wider))
         {
             reach = wider;
             plan = Solve(order, request, ClothStocks.Of(order, reach), search);
         }
 
         // A plan out of fewer stocks has no say about the others: the bound is the first one's.
-        var engineLeast = plan.Outcome.LeastPossible;
+        (ClothReach, Money)? engine = sawAll ? (reach, plan.Outcome.LeastPossible) : null;
         if (!KeepsLimits(order, plan))
         {
             plan = Solve(order, request, ClothStocks.WithinLimits(order, reach), search);
         }
 
         plan = CheaperShelves(order, request, plan);
-        return plan with { Outcome = plan.Outcome.WithBound(Bound(order, request, plan.Outcome, (reach, engineLeast))) };
+        return plan with { Outcome = plan.Outcome.WithBound(Bound(order, request, plan.Outcome, engine)) };
     }
 
     private static ClothPlan CheaperShelves(Order order, CutRequest request, ClothPlan plan)
@@ -132,7 +136,7 @@ internal static class ClothPlanner
     private static Money PriceOf(ImmutableArray<ClothPattern> patterns) =>
         patterns.Aggregate(Money.Zero, (sum, pattern) => sum + (pattern.Stock.Price * pattern.Copies));
 
-    private static Money Bound(Order order, CutRequest request, CutOutcome outcome, (ClothReach Reach, Money Least) engine)
+    private static Money Bound(Order order, CutRequest request, CutOutcome outcome, (ClothReach Reach, Money Least)? engine)
     {
         if (!outcome.Complete)
         {
@@ -140,8 +144,7 @@ internal static class ClothPlanner
         }
 
         var least = ClothBound.Of(order, request, outcome.Spent);
-        bool engineSawAll = engine.Reach.Covers(order, outcome.Spent) && engine.Least <= outcome.Spent;
-        return engineSawAll && engine.Least > least ? engine.Least : least;
+        return engine is { } saw && saw.Least <= outcome.Spent && saw.Least > least && saw.Reach.Covers(order, outcome.Spent) ? saw.Least : least;
     }
 
     private static bool KeepsLimits(Order order, ClothPlan plan) => order.Cloths.All(cloth =>

@@ -7,6 +7,10 @@ namespace PanelService.Planning.Cloth;
 /// <summary>Everything cloth can be cut from: per cloth the remnants, then what is for sale.</summary>
 internal static class ClothStocks
 {
+    // Each is a grid of its own to the engine, of thousands of points where sizes are odd.
+    private const int MostStocks = 24;
+    private const int Enough = 3;
+
     /// <summary>Every source of cloth, with every step length offered.</summary>
     public static ImmutableArray<ClothStock> Of(Order order, ClothReach reach) =>
         Usable(order.Cloths.SelectMany((cloth, i) => Remnants(cloth).Concat(ForSale(cloth, reach.Steps[i]))));
@@ -22,6 +26,44 @@ internal static class ClothStocks
     /// <summary>Remnants and rolls alone; rolls that are paid for just before the others of their cloth.</summary>
     public static ImmutableArray<ClothStock> OfFixedLength(Order order) =>
         [.. Usable(order.Cloths.SelectMany(cloth => Remnants(cloth).Concat(ForSale(cloth, [])))).SelectMany(WithPaid)];
+
+    /// <summary>
+    /// Where there are too many to be searched: all remnants, and for each sort of piece the cheapest by area of what may
+    /// serve it, until some of those there are any number of. Nothing can be made from all of them that cannot be made from
+    /// these; it may cost more.
+    /// </summary>
+    /// <param name="stocks">Everything there is.</param>
+    /// <param name="pieces">What is to be cut.</param>
+    public static ImmutableArray<ClothStock> Promising(ImmutableArray<ClothStock> stocks, ImmutableArray<ClothPieces> pieces)
+    {
+        if (stocks.Length <= MostStocks)
+        {
+            return stocks;
+        }
+
+        int[] cheapest = [.. Enumerable.Range(0, stocks.Length).Where(i => stocks[i].Remnant is null).OrderBy(i => PriceByArea(stocks[i]))];
+        var promising = pieces.SelectMany(piece => UntilEnough(cheapest.Where(i => CanServe(stocks[i], piece)), stocks)).ToHashSet();
+        return [.. stocks.Where((stock, i) => stock.Remnant is not null || promising.Contains(i))];
+    }
+
+    private static IEnumerable<int> UntilEnough(IEnumerable<int> cheapest, ImmutableArray<ClothStock> stocks)
+    {
+        int unlimited = 0;
+        foreach (int i in cheapest)
+        {
+            yield return i;
+            unlimited += stocks[i].Limit is null ? 1 : 0;
+            if (unlimited == Enough)
+            {
+                yield break;
+            }
+        }
+    }
+
+    private static bool CanServe(ClothStock stock, ClothPieces piece) =>
+        piece.WaysOn(stock.Cloth, stock.UsableWidth.Steps).Any(way => way.Along <= stock.Length.Steps);
+
+    private static double PriceByArea(ClothStock stock) => stock.Price.Minor / ((double)stock.UsableWidth.Steps * stock.Length.Steps);
 
     private static IEnumerable<ClothStock> WithPaid(ClothStock stock) =>
         stock is { Remnant: null, Cloth.Sale: SaleByRoll { Paid: > 0 and var paid } }

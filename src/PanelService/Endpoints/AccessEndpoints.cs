@@ -10,13 +10,16 @@ internal static class AccessEndpoints
     // The order and the last plan, which the page keeps to work without the network, go with the browser that leaves.
     private const string EverythingKept = "\"cache\", \"storage\"";
 
+    // A stranger's body is read before anybody knows who it is.
+    private const long MostJoinBytes = 4096;
+
     internal static void MapAccess(this IEndpointRouteBuilder routes)
     {
         RouteGroupBuilder access = routes.MapGroup("/api/access").WithTags("Access").ProducesProblem(StatusCodes.Status429TooManyRequests);
         access.MapGet("", Look).AllowAnonymous().WithName("GetAccess").WithSummary("Whether a key is asked for here, and whether the caller is in.");
         access.MapPost("/codes", GiveCode).WithName("CreateJoinCode").WithSummary("Six digits that let one more browser join, once, for some minutes.")
             .ProducesProblem(StatusCodes.Status409Conflict);
-        access.MapPost("/join", JoinAsync).AllowAnonymous().RequireRateLimiting(Doorway.TriesPolicy)
+        access.MapPost("/join", JoinAsync).AllowAnonymous().RequireRateLimiting(Doorway.TriesPolicy).WithMetadata(new RequestSizeLimitAttribute(MostJoinBytes))
             .WithName("Join").WithSummary("Joins this browser with six digits or with the word of a link; the answer sets its cookie.")
             .ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status403Forbidden);
         access.MapDelete("", (Delegate)LeaveAsync).AllowAnonymous().WithName("Leave").WithSummary("This browser leaves: its cookie is taken back, and it is to keep nothing of ours.");

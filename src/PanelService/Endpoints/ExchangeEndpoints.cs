@@ -46,13 +46,18 @@ internal static class ExchangeEndpoints
         }
 
         string folder = Directory.CreateTempSubdirectory("panel-service-backup-").FullName;
-        string path = Path.Combine(folder, "studio.db");
-        await backup.WriteAsync(path, cancellation);
-
-        // Already unlinked while it is sent: nothing stays behind, whatever becomes of the client.
-        FileStream copy = new(path, FileMode.Open, FileAccess.Read, FileShare.Delete);
-        Directory.Delete(folder, recursive: true);
-        return TypedResults.File(copy, "application/vnd.sqlite3", "studio.db");
+        try
+        {
+            string path = Path.Combine(folder, "studio.db");
+            await backup.WriteAsync(path, cancellation);
+            FileStream copy = new(path, FileMode.Open, FileAccess.Read, FileShare.Delete);
+            return TypedResults.File(copy, "application/vnd.sqlite3", "studio.db");
+        }
+        finally
+        {
+            // Already unlinked while it is sent: nothing stays behind, whatever becomes of the client or of the copy.
+            Directory.Delete(folder, recursive: true);
+        }
     }
 
     private static async Task<ContentHttpResult> ExportAsync(StudioExchange exchange, HttpResponse response, CancellationToken cancellation)

@@ -24,7 +24,7 @@ internal static class DoorCommands
             return true;
         }
 
-        errors.WriteLine("Not started: the configured addresses can be reached from the network, and there is no key yet.");
+        errors.WriteLine("Not started: as configured it can be reached from the network (by its addresses, a name of its own, or a proxy in front of it), and there is no key yet.");
         errors.WriteLine($"Make one with \"dotnet run --project src/PanelService -- {KeyCommand}\" (or \"PanelService {KeyCommand}\"), or listen on localhost only.");
         return false;
     }

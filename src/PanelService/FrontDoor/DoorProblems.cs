@@ -26,8 +26,8 @@ internal static class DoorProblems
     internal static ProblemHttpResult CrossOrigin() => Of(
         "/problems/cross-origin",
         StatusCodes.Status403Forbidden,
-        "A page of another origin may not change anything here.",
-        "Nothing was changed. Requests that write come from this service's own page or from a script without an Origin header.");
+        "A page of another origin may not do anything here.",
+        "Nothing was changed. Requests to /api come from this service's own page, from a link that somebody follows, or from a script without Origin and Sec-Fetch-Site headers.");
 
     internal static ProblemHttpResult WrongHost(string host) => Of(
         "/problems/wrong-host",

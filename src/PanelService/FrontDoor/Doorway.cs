@@ -108,8 +108,10 @@ internal static class Doorway
             : RateLimitPartition.GetTokenBucketLimiter(client, _ => new TokenBucketRateLimiterOptions
             {
                 TokenLimit = door.RequestsPerMinute,
-                TokensPerPeriod = Math.Max(1, door.RequestsPerMinute / 60),
-                ReplenishmentPeriod = TimeSpan.FromSeconds(1),
+
+                // Six seconds: a tenth of what a minute gives is a whole number of requests, also of the fewest there can be.
+                TokensPerPeriod = door.RequestsPerMinute / 10,
+                ReplenishmentPeriod = TimeSpan.FromSeconds(6),
             });
     }
 }

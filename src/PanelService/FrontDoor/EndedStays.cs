@@ -34,8 +34,9 @@ internal sealed class EndedStays(string folder, TimeProvider clock, IOptions<Fro
         lock (_gate)
         {
             // Renewed a moment ago at the latest: no cookie of this stay lives longer than that.
-            Ended()[stay] = now + (long)TimeSpan.FromDays(options.Value.SessionDays).TotalSeconds;
-            Write([.. Ended().Where(ended => ended.Value >= now)]);
+            _ended = Ended().Where(ended => ended.Value >= now).ToDictionary();
+            _ended[stay] = now + (long)TimeSpan.FromDays(options.Value.SessionDays).TotalSeconds;
+            Write(_ended);
         }
     }
 
@@ -46,7 +47,7 @@ internal sealed class EndedStays(string folder, TimeProvider clock, IOptions<Fro
         .Where(parts => parts.Length == 2)
         .ToDictionary(parts => parts[0], parts => long.Parse(parts[1], CultureInfo.InvariantCulture));
 
-    private void Write(KeyValuePair<string, long>[] ended)
+    private void Write(Dictionary<string, long> ended)
     {
         Directory.CreateDirectory(folder);
         string draft = Path + ".new";

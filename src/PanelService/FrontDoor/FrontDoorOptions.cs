@@ -8,7 +8,8 @@ internal sealed class FrontDoorOptions
     /// <summary>The section's name.</summary>
     internal const string Section = "FrontDoor";
 
-    /// <summary>Names this service is reached by, beside localhost, the machine's own name (alone and with .local) and plain addresses.</summary>
+    /// <summary>Names this service is reached by, beside localhost, the machine's own name (alone and with .local) and plain addresses. Whoever gives one
+    /// expects clients from elsewhere, through a proxy perhaps: a key is wanted then.</summary>
     public string[] Hosts { get; set; } = [];
 
     /// <summary>Days a browser that has joined stays joined, 1 to 400. Default 90.</summary>

@@ -3,13 +3,17 @@ using Microsoft.AspNetCore.Http;
 
 namespace PanelService.FrontDoor;
 
-/// <summary>How far the configured addresses reach: this machine only, or the network.</summary>
-/// <param name="Open">Whether anybody but this machine could connect.</param>
+/// <summary>How far the service reaches: this machine only, or the network, directly or through a proxy on this machine.</summary>
+/// <param name="Open">Whether anybody but this machine could ask for anything.</param>
 internal sealed record Reach(bool Open)
 {
-    /// <summary>Looks at every address the server would listen on.</summary>
+    // The platform's own switch, ASPNETCORE_FORWARDEDHEADERS_ENABLED in the environment.
+    private const string BehindProxy = "FORWARDEDHEADERS_ENABLED";
+
+    /// <summary>Looks at every address the server would listen on, and at what only makes sense for clients from elsewhere.</summary>
     /// <param name="configuration">The host's configuration, with its default address already put in.</param>
-    internal static Reach Of(IConfiguration configuration) => new(Addresses(configuration).Any(IsOpen) || HasPorts(configuration));
+    internal static Reach Of(IConfiguration configuration) =>
+        new(Addresses(configuration).Any(IsOpen) || HasPorts(configuration) || IsBehindProxy(configuration));
 
     /// <summary>Whether a name or an address in a URL means this machine itself.</summary>
     internal static bool IsLoopback(string host) =>
@@ -28,6 +32,11 @@ internal sealed record Reach(bool Open)
 
     private static string[] Split(string? list) =>
         list?.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries) ?? [];
+
+    // A proxy on this machine connects from this machine: every client of the network would pass for it.
+    private static bool IsBehindProxy(IConfiguration configuration) =>
+        string.Equals(configuration[BehindProxy], "true", StringComparison.OrdinalIgnoreCase)
+        || configuration.GetSection($"{FrontDoorOptions.Section}:{nameof(FrontDoorOptions.Hosts)}").GetChildren().Any(name => !IsLoopback(name.Value ?? ""));
 
     // What cannot be read is taken for open: better asked for a key once too often.
     private static bool IsOpen(string address)

@@ -1,4 +1,6 @@
+using System.Globalization;
 using Microsoft.AspNetCore.Diagnostics;
+using Microsoft.AspNetCore.Http.Metadata;
 using Microsoft.AspNetCore.WebUtilities;
 using PanelService.Http;
 using PanelService.Store.Faults;
@@ -12,7 +14,6 @@ internal static class Failures
     {
         [StatusCodes.Status404NotFound] = "There is nothing at this address. The addresses there are stand at /docs.",
         [StatusCodes.Status405MethodNotAllowed] = "This address does not take this method; the Allow header names those it takes.",
-        [StatusCodes.Status413PayloadTooLarge] = $"A body may have at most {BodyReader.MostBytes} bytes.",
     };
 
     internal static void UseProblemAnswers(this WebApplication app)
@@ -35,17 +36,25 @@ internal static class Failures
 
     private static Task AnswerException(HttpContext http)
     {
-        Exception? fault = http.Features.Get<IExceptionHandlerFeature>()?.Error;
-        return fault switch
+        IExceptionHandlerFeature? handled = http.Features.Get<IExceptionHandlerFeature>();
+        return handled?.Error switch
         {
+            BadHttpRequestException { StatusCode: StatusCodes.Status413PayloadTooLarge } => TooLarge(http, handled.Endpoint),
             BadHttpRequestException bad => Answer(http, bad.StatusCode, Details.GetValueOrDefault(bad.StatusCode, "The request could not be read.")),
             StoreUnavailableException store => TypedResults.Problem(StoreProblems.Of(store)).ExecuteAsync(http),
             _ => TypedResults.Problem(Problems.Internal()).ExecuteAsync(http),
         };
     }
 
-    private static Task AnswerStatus(HttpContext http) =>
-        Answer(http, http.Response.StatusCode, Details.GetValueOrDefault(http.Response.StatusCode, "The request was refused."));
+    private static Task TooLarge(HttpContext http, Endpoint? endpoint)
+    {
+        long most = endpoint?.Metadata.GetMetadata<IRequestSizeLimitMetadata>()?.MaxRequestBodySize ?? BodyReader.MostBytes;
+        return Answer(http, StatusCodes.Status413PayloadTooLarge, string.Create(CultureInfo.InvariantCulture, $"A body may have at most {most} bytes."));
+    }
+
+    private static Task AnswerStatus(HttpContext http) => http.Response.StatusCode == StatusCodes.Status413PayloadTooLarge
+        ? TooLarge(http, http.GetEndpoint())
+        : Answer(http, http.Response.StatusCode, Details.GetValueOrDefault(http.Response.StatusCode, "The request was refused."));
 
     private static Task Answer(HttpContext http, int status, string detail) =>
         TypedResults.Problem(

@@ -17,6 +17,26 @@ internal static class Folders
             ? Path.GetFullPath(folder)
             : Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify), "panel-service");
 
+    /// <summary>Makes the data folder, for its owner alone, where it is not there yet. What cannot be made is told by those who need it.</summary>
+    internal static void MakeData(string folder)
+    {
+        try
+        {
+            if (OperatingSystem.IsWindows())
+            {
+                Directory.CreateDirectory(folder);
+            }
+            else if (!Directory.Exists(folder))
+            {
+                Directory.CreateDirectory(folder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+            }
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            // The service starts all the same: it says so at /ready, and works once the folder is mended.
+        }
+    }
+
     private static string Find(string folder, bool development)
     {
         string beside = Path.Combine(AppContext.BaseDirectory, folder);

@@ -19,6 +19,7 @@ internal static class SafetyHeaders
         "default-src 'none'; object-src 'none'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'; sandbox";
 
     private const string Api = "/api";
+    private const string KeepNothing = "no-store";
     private const string DocumentationPage = "/docs";
     private const string Worker = "/sw.js";
     private const string OneYear = "max-age=31536000";
@@ -47,6 +48,12 @@ internal static class SafetyHeaders
             headers["Cross-Origin-Opener-Policy"] = "same-origin";
             headers["Permissions-Policy"] = "camera=(), geolocation=(), microphone=()";
             headers.ContentSecurityPolicy = PolicyAt(http.Request.Path);
+        }
+
+        // What the studio has is for whoever asks now, not for whoever uses this browser later; the page keeps by itself what it wants to.
+        if (headers.CacheControl.Count == 0 && http.Request.Path.StartsWithSegments(Api, StringComparison.Ordinal))
+        {
+            headers.CacheControl = KeepNothing;
         }
 
         // Not for localhost: every other service of this machine's developers would be held to TLS, too.

@@ -16,6 +16,9 @@ internal static partial class CsvTable
 {
     private const int MostRows = 100_000;
 
+    // No field of ours lies deeper than half of this.
+    private const int MostSteps = 6;
+
     private static readonly CsvWriterOptions Writing = CsvWriterOptions.Default with { Injection = CsvInjection.Escape };
 
     // Words, even where they look like numbers.
@@ -46,16 +49,29 @@ internal static partial class CsvTable
         try
         {
             using var csv = CsvReader.FromText(text, CsvReaderOptions.Default with { TrackLineNumbers = true });
-            while (csv.Read() && records.Count < MostRows)
+            while (csv.Read())
             {
                 line = csv.LineNumber;
+                if (records.Count == MostRows)
+                {
+                    faults.Add(At(line), $"A table may have at most {MostRows} lines below the first.");
+                    break;
+                }
+
                 if (csv.FieldCount != csv.Headers.Count)
                 {
                     faults.Add(At(line), $"Expected {csv.Headers.Count} cells as in the first line; this has {csv.FieldCount}.");
                     continue;
                 }
 
-                records.Add((line, Deep(csv.Headers, [.. Enumerable.Range(0, csv.FieldCount).Select(csv.GetString)])));
+                if (Deep(csv.Headers, [.. Enumerable.Range(0, csv.FieldCount).Select(csv.GetString)], out string? wrong) is { } record)
+                {
+                    records.Add((line, record));
+                }
+                else
+                {
+                    faults.Add(At(line), $"The column \"{wrong}\" is no path of a field, or stands within another column that has a value.");
+                }
             }
         }
         catch (CsvFormatException fault)
@@ -101,49 +117,62 @@ internal static partial class CsvTable
         }
     }
 
-    private static JsonObject Deep(IReadOnlyList<string> columns, string[] cells)
+    // Null where a column cannot be put in its place.
+    private static JsonObject? Deep(IReadOnlyList<string> columns, string[] cells, out string? wrong)
     {
         var record = new JsonObject();
         for (int column = 0; column < columns.Count; column++)
         {
-            if (cells[column].Length > 0)
+            if (cells[column].Length > 0 && !Put(record, columns[column], Value(columns[column], Formulas.Arm(cells[column]))))
             {
-                Put(record, columns[column], Value(columns[column], Formulas.Arm(cells[column])));
+                wrong = columns[column];
+                return null;
             }
         }
 
+        wrong = null;
         return record;
     }
 
-    private static void Put(JsonObject record, string column, JsonNode value)
+    private static bool Put(JsonObject record, string column, JsonNode value)
     {
         string[] steps = column.Split('.');
-        JsonObject here = record;
+        JsonObject? here = steps.Length > MostSteps ? null : record;
         foreach (string step in steps[..^1])
         {
-            here = Step(here, step);
+            here = here is null ? null : Step(here, step);
+        }
+
+        if (here is null || here.ContainsKey(steps[^1]))
+        {
+            return false;
         }
 
         here[steps[^1]] = value;
+        return true;
     }
 
-    // "containers[0]" is the first of a list; a gap in the numbers is closed up.
-    private static JsonObject Step(JsonObject record, string step)
+    // "containers[0]" is the first of a list; a gap in the numbers is closed up. Null where something else stands there.
+    private static JsonObject? Step(JsonObject record, string step)
     {
         Match match = Element().Match(step);
         if (!match.Success)
         {
-            return (JsonObject)(record[step] ??= new JsonObject());
+            return (record[step] ??= new JsonObject()) as JsonObject;
         }
 
-        var list = (JsonArray)(record[match.Groups[1].Value] ??= new JsonArray());
+        if ((record[match.Groups[1].Value] ??= new JsonArray()) is not JsonArray list)
+        {
+            return null;
+        }
+
         int index = Math.Min(int.Parse(match.Groups[2].Value, CultureInfo.InvariantCulture), list.Count);
         if (index == list.Count)
         {
             list.Add(new JsonObject());
         }
 
-        return (JsonObject)list[index]!;
+        return list[index] as JsonObject;
     }
 
     private static JsonValue Value(string column, string cell) => (Texts.Contains(column), cell) switch

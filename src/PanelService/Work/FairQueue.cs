@@ -2,20 +2,45 @@ namespace PanelService.Work;
 
 /// <summary>
 /// A bounded queue in which clients take turns: whoever has put in twenty waits no shorter, and keeps nobody else
-/// waiting longer, than whoever has put in one. No client takes the last quarter of the room.
+/// waiting longer, than whoever has put in one. No client takes the last quarter of the room, and what nobody wants any
+/// more takes none of it.
 /// </summary>
 /// <typeparam name="T">What waits.</typeparam>
 /// <param name="room">How many may wait, 1 or more.</param>
-internal sealed class FairQueue<T>(int room) : IDisposable
+/// <param name="isGone">Whether nobody wants one any more; null: they are always wanted.</param>
+internal sealed class FairQueue<T>(int room, Predicate<T>? isGone = null) : IDisposable
 {
     private readonly Lock _gate = new();
     private readonly SemaphoreSlim _there = new(0);
     private readonly Dictionary<string, Queue<T>> _waiting = new(StringComparer.Ordinal);
-    private readonly Queue<string> _turns = new();
     private readonly int _share = Math.Max(1, room - (room / 4));
+    private Queue<string> _turns = new();
 
     /// <summary>How many wait.</summary>
-    internal int Count => _there.CurrentCount;
+    internal int Count
+    {
+        get
+        {
+            lock (_gate)
+            {
+                return Waiting;
+            }
+        }
+    }
+
+    /// <summary>Whether there is no room for another, of whichever client.</summary>
+    internal bool IsFull
+    {
+        get
+        {
+            lock (_gate)
+            {
+                return Waiting >= room && !(DropGone() && Waiting < room);
+            }
+        }
+    }
+
+    private int Waiting => _waiting.Values.Sum(queue => queue.Count);
 
     /// <summary>Puts one in; false where there is no room, or none for this client.</summary>
     /// <param name="client">Whose it is.</param>
@@ -24,19 +49,18 @@ internal sealed class FairQueue<T>(int room) : IDisposable
     {
         lock (_gate)
         {
-            bool first = !_waiting.TryGetValue(client, out Queue<T>? line);
-            if (_waiting.Values.Sum(queue => queue.Count) >= room || line?.Count >= _share)
+            if (!HasRoomFor(client) && !(DropGone() && HasRoomFor(client)))
             {
                 return false;
             }
 
-            if (first)
+            if (!_waiting.TryGetValue(client, out Queue<T>? line))
             {
                 _waiting.Add(client, line = new Queue<T>());
                 _turns.Enqueue(client);
             }
 
-            line!.Enqueue(item);
+            line.Enqueue(item);
         }
 
         _ = _there.Release();
@@ -47,23 +71,63 @@ internal sealed class FairQueue<T>(int room) : IDisposable
     /// <param name="cancellation">Gives up waiting.</param>
     internal async Task<T> TakeAsync(CancellationToken cancellation)
     {
-        await _there.WaitAsync(cancellation);
-        lock (_gate)
+        while (true)
         {
-            string client = _turns.Dequeue();
-            Queue<T> line = _waiting[client];
-            T item = line.Dequeue();
-            if (line.Count > 0)
+            await _there.WaitAsync(cancellation);
+            lock (_gate)
             {
-                _turns.Enqueue(client);
+                // None: the one that was there has been dropped since.
+                if (_turns.TryDequeue(out string? client))
+                {
+                    return TakeOf(client);
+                }
+            }
+        }
+    }
+
+    private bool HasRoomFor(string client) =>
+        Waiting < room && (!_waiting.TryGetValue(client, out Queue<T>? line) || line.Count < _share);
+
+    private T TakeOf(string client)
+    {
+        Queue<T> line = _waiting[client];
+        T item = line.Dequeue();
+        if (line.Count > 0)
+        {
+            _turns.Enqueue(client);
+        }
+        else
+        {
+            _ = _waiting.Remove(client);
+        }
+
+        return item;
+    }
+
+    // Looked for only where room is short. Whether there were any.
+    private bool DropGone()
+    {
+        if (isGone is null)
+        {
+            return false;
+        }
+
+        int before = Waiting;
+        foreach ((string client, Queue<T> line) in _waiting.ToArray())
+        {
+            var wanted = new Queue<T>(line.Where(item => !isGone(item)));
+            if (wanted.Count > 0)
+            {
+                _waiting[client] = wanted;
             }
             else
             {
                 _ = _waiting.Remove(client);
             }
-
-            return item;
         }
+
+        _turns = new Queue<string>(_turns.Where(_waiting.ContainsKey));
+        return Waiting < before;
     }
 
     /// <inheritdoc/>

@@ -4,9 +4,9 @@ namespace PanelService.Work;
 
 /// <summary>
 /// Ends searches while the process holds more memory than it may: the longest first, one at each look, with the best plan it
-/// has. What is only garbage is collected before anything is ended.
+/// has. What is only garbage, or held for speed alone, goes before anything is ended.
 /// </summary>
-internal sealed class MemoryWatch(IOptions<PlanningOptions> options, TimeProvider clock) : IDisposable
+internal sealed class MemoryWatch(IOptions<PlanningOptions> options, TimeProvider clock, PlanStore plans) : IDisposable
 {
     private const long Mebibyte = 1024 * 1024;
 
@@ -46,6 +46,7 @@ internal sealed class MemoryWatch(IOptions<PlanningOptions> options, TimeProvide
         bool isOver = Environment.WorkingSet > options.Value.MostMegabytes * Mebibyte;
         if (isOver && !_wasOver)
         {
+            plans.Shed();
             GC.Collect(GC.MaxGeneration, GCCollectionMode.Aggressive, blocking: true, compacting: true);
         }
         else if (isOver)

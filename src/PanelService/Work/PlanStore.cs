@@ -41,12 +41,28 @@ internal sealed class PlanStore(IOptions<PlanningOptions> options)
         }
     }
 
+    /// <summary>Leaves all plans that are made to the database: what is held here is held for speed alone.</summary>
+    internal void Shed()
+    {
+        lock (_gate)
+        {
+            string[] made = [.. _jobs.Where(job => job.Value.Look().Snapshot.Plan is not null).Select(job => job.Key)];
+            Array.ForEach(made, id => _jobs.Remove(id));
+        }
+    }
+
     private void MakeRoom()
     {
         while (_jobs.Count > options.Value.Kept)
         {
             int oldest = Enumerable.Range(0, _jobs.Count)
-                .First(index => _jobs.GetAt(index).Value.Look().Snapshot.State != PlanState.Planning);
+                .FirstOrDefault(index => _jobs.GetAt(index).Value.Look().Snapshot.State != PlanState.Planning, -1);
+            if (oldest < 0)
+            {
+                // All are in the making, here or on other hosts of the same queue: none is dropped for that.
+                return;
+            }
+
             _jobs.RemoveAt(oldest);
         }
     }

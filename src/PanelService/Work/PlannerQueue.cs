@@ -6,10 +6,10 @@ namespace PanelService.Work;
 internal sealed partial class PlannerQueue(
     PlanOrder planOrder, PlanKeeper keeper, IOptions<PlanningOptions> options, MemoryWatch memory, PlanningMeter meter, TimeProvider clock, ILogger<PlannerQueue> log) : BackgroundService
 {
-    private readonly FairQueue<PlanJob> _waiting = new(options.Value.Waiting);
+    private readonly FairQueue<PlanJob> _waiting = new(options.Value.Waiting, EndIfDropped);
 
     /// <summary>Whether there is no room for another job.</summary>
-    internal bool IsFull => _waiting.Count >= options.Value.Waiting;
+    internal bool IsFull => _waiting.IsFull;
 
     /// <summary>Puts a job in the queue; false where the queue is full, or holds as many of this client's as it may.</summary>
     internal bool TryAdd(string client, PlanJob job) => _waiting.TryAdd(client, job);
@@ -84,6 +84,9 @@ internal sealed partial class PlannerQueue(
             // Then there is nothing left to end.
         }
     }
+
+    // Whoever waits for it, and be it only to find that it was dropped, goes free.
+    private static bool EndIfDropped(PlanJob job) => job.IsDropped && (job.GiveUp() || job.Finished.IsCompleted);
 
     // The planner stays taken until it comes back; only those who wait for it go free.
     private void GiveUp(PlanJob job)

@@ -8,6 +8,8 @@ internal sealed class PlanningOptions : IValidatableObject
     /// <summary>The section's name.</summary>
     internal const string Section = "Planning";
 
+    private const long Mebibyte = 1024 * 1024;
+
     /// <summary>Orders planned at once, 0 to 64; 0 makes a station that leaves planning to others. Default: one for each processor.</summary>
     [Range(0, 64)]
     public int Planners { get; set; } = Math.Clamp(Environment.ProcessorCount, 1, 64);
@@ -28,9 +30,12 @@ internal sealed class PlanningOptions : IValidatableObject
     [Range(0.01, 600)]
     public double GraceSeconds { get; set; } = 20;
 
-    /// <summary>MiB the process may hold before searches are ended with the best plan so far, 64 to 1 000 000. Default 1280.</summary>
+    /// <summary>
+    /// MiB the process may hold before searches are ended with the best plan so far, 64 to 1 000 000. Default 1280, or three
+    /// quarters of what the machine or the container has, where that is less.
+    /// </summary>
     [Range(64, 1_000_000)]
-    public int MostMegabytes { get; set; } = 1280;
+    public int MostMegabytes { get; set; } = (int)Math.Clamp(GC.GetGCMemoryInfo().TotalAvailableMemoryBytes / Mebibyte * 3 / 4, 64, 1280);
 
     /// <summary>Whether hosts on one PostgreSQL share one queue of orders. Default true; on SQLite there is none.</summary>
     public bool Shared { get; set; } = true;

@@ -106,6 +106,23 @@ public sealed class DoorTests
     }
 
     [Fact]
+    public async Task Who_asks_without_end_is_told_to_wait()
+    {
+        using var host = new OpenHost(("FrontDoor:RequestsPerMinute", "10"));
+        using HttpClient script = host.Client(host.Key);
+        HttpResponseMessage answer = await script.GetAsync(Something);
+        for (int i = 0; i < 1000 && answer.StatusCode == HttpStatusCode.OK; i++)
+        {
+            answer.Dispose();
+            answer = await script.GetAsync(Something);
+        }
+
+        _ = await Json.ReadProblemAsync(answer, 429, "/problems/too-many-requests");
+        Assert.InRange(answer.Headers.RetryAfter!.Delta!.Value.TotalSeconds, 1, 60);
+        answer.Dispose();
+    }
+
+    [Fact]
     public async Task Another_key_ends_the_old_one_and_every_browsers_stay()
     {
         using var host = new OpenHost();
@@ -144,6 +161,18 @@ public sealed class DoorTests
         Assert.False((await client.GetJsonAsync("/api/access")).GetProperty("asked").GetBoolean());
         using HttpResponseMessage codes = await client.PostAsync("/api/access/codes", null);
         _ = await Json.ReadProblemAsync(codes, 409, "/problems/nothing-to-join");
+    }
+
+    [Fact]
+    public async Task A_stranger_may_not_send_much()
+    {
+        using var host = new TestHost();
+        host.UseKestrel(0);
+        host.StartServer();
+        using HttpClient stranger = host.CreateClient();
+        using HttpResponseMessage refused = await OpenHost.JoinAsync(stranger, new string('1', 5000));
+        var problem = await Json.ReadProblemAsync(refused, 413, "/problems/payload-too-large");
+        Assert.Equal("A body may have at most 4096 bytes.", problem.GetProperty("detail").GetString());
     }
 
     [Theory]

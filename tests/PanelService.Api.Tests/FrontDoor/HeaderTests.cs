@@ -59,6 +59,42 @@ public sealed class HeaderTests(PlainHosts hosts) : IClassFixture<PlainHosts>
         _ = await Json.ReadProblemAsync(refused, 403, "/problems/cross-origin");
     }
 
+    // It could not see the answer, but what is asked for again and again costs this machine all the same.
+    [Theory]
+    [InlineData("cross-site", "no-cors", false)]
+    [InlineData("same-site", "cors", false)]
+    [InlineData("cross-site", "navigate", true)]
+    [InlineData("same-origin", "cors", true)]
+    [InlineData("none", "navigate", true)]
+    public async Task A_page_elsewhere_has_nothing_read_for_it_but_its_links_lead_here(string site, string mode, bool passes)
+    {
+        using HttpClient client = hosts.Plain.CreateClient();
+        client.DefaultRequestHeaders.Add("Sec-Fetch-Site", site);
+        client.DefaultRequestHeaders.Add("Sec-Fetch-Mode", mode);
+        using HttpResponseMessage answer = await client.GetAsync("/api/export");
+        if (passes)
+        {
+            Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        }
+        else
+        {
+            _ = await Json.ReadProblemAsync(answer, 403, "/problems/cross-origin");
+        }
+    }
+
+    // ASVS 4.0.3, 8.2.1 and 5.0, 14.3.2: what the studio has stays in no browser's cache.
+    [Theory]
+    [InlineData("/api/practice", "no-store")]
+    [InlineData("/api/plans/none", "no-store")]
+    [InlineData("/api/export", "no-store")]
+    [InlineData("/", "no-cache")]
+    public async Task What_the_studio_has_is_in_no_cache(string address, string expected)
+    {
+        using HttpClient client = hosts.Plain.CreateClient();
+        using HttpResponseMessage response = await client.GetAsync(address);
+        Assert.Equal(expected, response.Headers.CacheControl?.ToString());
+    }
+
     [Theory]
     [InlineData("Sec-Fetch-Site", "same-origin")]
     [InlineData("Sec-Fetch-Site", "none")]

@@ -20,7 +20,11 @@ public sealed class ReachTests
     [InlineData("https_ports", "8443", true)]
     [InlineData("Kestrel:Endpoints:Http:Url", "http://localhost:5180", false)]
     [InlineData("Kestrel:Endpoints:Http:Url", "http://0.0.0.0:5180", true)]
-    public void Only_addresses_of_this_machine_are_not_open(string setting, string value, bool open)
+    [InlineData("FORWARDEDHEADERS_ENABLED", "True", true)]
+    [InlineData("FORWARDEDHEADERS_ENABLED", "false", false)]
+    [InlineData("FrontDoor:Hosts:0", "ticket.workshop.example", true)]
+    [InlineData("FrontDoor:Hosts:0", "127.0.0.2", false)]
+    public void Only_addresses_of_this_machine_without_a_proxy_are_not_open(string setting, string value, bool open)
     {
         IConfiguration configuration = new ConfigurationBuilder().AddInMemoryCollection([new(setting, value)]).Build();
         Assert.Equal(open, Reach.Of(configuration).Open);

@@ -1,15 +1,26 @@
+using PanelService.FrontDoor;
+using PanelService.Tests.Shared;
+
 namespace PanelService.Api.Tests.Hosts;
 
 /// <summary>The service as it comes, started once for a class of tests that neither change nor count what it keeps.</summary>
 public sealed class PlainHosts : IDisposable
 {
     private readonly Lazy<TestHost> _plain = new(() => new TestHost());
-    private readonly Lazy<TestHost> _named = new(() => new TestHost(null, ("FrontDoor:Hosts:0", "ticket.workshop.example")));
+    private readonly Lazy<TestHost> _named;
+    private readonly DataFolder _folder = new();
+
+    /// <summary>Starts none yet.</summary>
+    public PlainHosts() => _named = new(() =>
+    {
+        _ = new AccessKey(_folder.Path).Make();
+        return new TestHost(null, (DataFolder.Setting, _folder.Path), ("FrontDoor:Hosts:0", "ticket.workshop.example"));
+    });
 
     /// <summary>With no settings at all.</summary>
     internal TestHost Plain => _plain.Value;
 
-    /// <summary>Known as ticket.workshop.example as well.</summary>
+    /// <summary>Known as ticket.workshop.example as well, and so with a key.</summary>
     internal TestHost Named => _named.Value;
 
     /// <inheritdoc/>
@@ -19,5 +30,7 @@ public sealed class PlainHosts : IDisposable
         {
             host.Value.Dispose();
         }
+
+        _folder.Dispose();
     }
 }

@@ -43,6 +43,24 @@ public sealed class FairQueueTests
             Assert.All(given.GroupBy(item => item.Client), client => Assert.Equal(client.Select(item => item.Number).Order(), client.Select(item => item.Number)));
         });
 
+    [Fact]
+    public async Task What_nobody_wants_any_more_takes_no_room()
+    {
+        var gone = new HashSet<int>();
+        using var queue = new FairQueue<int>(4, gone.Contains);
+        Assert.True(queue.TryAdd("a", 1) && queue.TryAdd("a", 2) && queue.TryAdd("b", 3) && queue.TryAdd("c", 4));
+        Assert.True(queue.IsFull);
+        Assert.False(queue.TryAdd("d", 5));
+
+        gone.UnionWith([1, 2, 4]);
+
+        Assert.False(queue.IsFull);
+        Assert.True(queue.TryAdd("d", 6) && queue.TryAdd("a", 7));
+        Assert.Equal([3, 6, 7], await TakeAsync(queue, 3));
+        Assert.Equal(0, queue.Count);
+        Assert.False(queue.TakeAsync(CancellationToken.None).IsCompleted);
+    }
+
     private static async Task<List<T>> TakeAsync<T>(FairQueue<T> queue, int count)
     {
         var taken = new List<T>();

@@ -10,7 +10,7 @@ public sealed class LogTests
     private const string Title = "A portrait nobody is to hear of";
 
     [Fact]
-    public async Task Log_has_a_line_for_every_request_with_its_id_and_no_order_in_it()
+    public async Task Log_has_a_line_for_every_request_with_its_id_and_no_order_in_it_nor_a_line_of_the_clients_own()
     {
         using var data = new DataFolder();
         string id;
@@ -22,13 +22,16 @@ public sealed class LogTests
             Assert.Equal(HttpStatusCode.Created, made.StatusCode);
             using HttpResponseMessage wrong = await client.PostOrderAsync(Json.With(order, "panels[0].width", "\"nobody is to hear\""));
             Assert.Equal(HttpStatusCode.BadRequest, wrong.StatusCode);
+            using HttpResponseMessage forged = await client.GetAsync("/nothing%0A[12:00:00 INF] forged");
+            Assert.Equal(HttpStatusCode.NotFound, forged.StatusCode);
             id = Assert.Single(made.Headers.GetValues("Request-Id"));
         }
 
         string[] lines = [.. Directory.EnumerateFiles(Path.Combine(data.Path, "logs")).SelectMany(File.ReadAllLines)];
         JsonElement[] requests = [.. lines.Select(line => JsonDocument.Parse(line).RootElement).Where(line => line.TryGetProperty("StatusCode", out _))];
-        Assert.Equal([201, 400], requests.Select(line => line.GetProperty("StatusCode").GetInt32()));
+        Assert.Equal([201, 400, 404], requests.Select(line => line.GetProperty("StatusCode").GetInt32()));
         Assert.Equal(id, requests[0].GetProperty("RequestId").GetString());
+        Assert.Equal("/nothing%0A%5B12:00:00%20INF%5D%20forged", requests[2].GetProperty("RequestPath").GetString(), ignoreCase: true);
         Assert.All(lines, line => Assert.DoesNotContain("nobody is to hear", line, StringComparison.OrdinalIgnoreCase));
         Assert.All(lines, line => Assert.DoesNotContain("Q7", line, StringComparison.Ordinal));
     }

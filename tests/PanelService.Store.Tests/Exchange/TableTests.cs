@@ -46,6 +46,30 @@ public abstract class TableTests(IDatabase database)
         Assert.Equal(0, (await client.GetJsonAsync("/api/supplies")).GetProperty("boards").GetArrayLength());
     }
 
+    [Theory]
+    [InlineData("price,price.x\n5,6\n")]
+    [InlineData("price.x,price\n5,6\n")]
+    [InlineData("price[0].x,price\n5,6\n")]
+    [InlineData("price,price[0].x\n5,6\n")]
+    [InlineData("price,price\n5,6\n")]
+    [InlineData("a.b.c.d.e.f.g\n1\n")]
+    public async Task Table_whose_columns_stand_in_one_another_is_refused(string columns)
+    {
+        using Home home = database.Open();
+        using StudioHost host = home.Start();
+        using HttpClient client = host.CreateClient();
+        string[] lines = columns.Split('\n');
+
+        using HttpResponseMessage supplies = await PostAsync(client, "/api/supplies.csv", $"sort,id,{lines[0]}\nboards,x,{lines[1]}\n");
+        using HttpResponseMessage stock = await PostAsync(client, "/api/stock.csv", $"sort,{lines[0]}\noffcut,{lines[1]}\n");
+
+        foreach (HttpResponseMessage refused in new[] { supplies, stock })
+        {
+            JsonElement errors = (await refused.ReadProblemAsync(400, "/problems/invalid-request")).GetProperty("errors");
+            Assert.StartsWith("line ", Assert.Single(errors.EnumerateObject().Select(error => error.Name).Take(1)), StringComparison.Ordinal);
+        }
+    }
+
     [Fact]
     public async Task Stock_comes_in_by_lines_and_goes_out_with_its_ids()
     {

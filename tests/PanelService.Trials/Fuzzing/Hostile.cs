@@ -24,6 +24,13 @@ internal static class Hostile
         "2026-02-30", "2026-11-25", "2026-11-25T09:00", "9999-12-31T23:59:59", "0001-01-01", "Europe/Paris", "Mars/Base", "-2147483649", "respond-async", "respond-async, wait=-1", "\"1\"", "W/\"1\"", "*/*;q=nan",
     ];
 
+    /// <summary>First lines of tables: fields there are, and what stands in the way of others.</summary>
+    internal static readonly string[] Columns =
+    [
+        "width", "height", "thickness", "price", "units", "currency", "sale.by", "sale.step", "sale.price", "sale", "sale.price.x", "containers[0].volume", "containers[0].price", "containers[7].price",
+        "containers", "containers[0]", "containers[0].volume.x", "containers[999].x", "coverage.area", "coverage.volume", "coverage", "count", "", ".", "..", "a.b.c.d.e.f.g.h", "width.width", "__proto__", "\"a,b\"",
+    ];
+
     /// <summary>A word so long, or an array so deep, that a careless reader falls over.</summary>
     internal static string Large(Dice dice) => dice.Below(6) switch
     {

@@ -41,6 +41,13 @@ internal sealed class RequestMaker(Wire wire, Dice dice, IReadOnlyList<string> i
 
     private ByteArrayContent Body(Operation operation)
     {
+        if (operation.Path.EndsWith(".csv", StringComparison.Ordinal) && !dice.Once(5))
+        {
+            var table = new ByteArrayContent(Encoding.UTF8.GetBytes(Table()));
+            table.Headers.ContentType = MediaTypeHeaderValue.Parse("text/csv");
+            return table;
+        }
+
         bool order = operation.Path is "/api/plans" && dice.Below(3) > 0;
         string text = Spoiler.Spoil(order ? dice.One<string>([Demo, Orders.Small(dice)]) : wire.Sample(operation.Body, dice), dice);
         byte[] bytes = Encoding.UTF8.GetBytes(text);
@@ -55,9 +62,25 @@ internal sealed class RequestMaker(Wire wire, Dice dice, IReadOnlyList<string> i
         return content;
     }
 
+    // Columns in one another, doubled, too deep; cells of every sort; a quote left open.
+    private string Table()
+    {
+        string[] columns = ["sort", "id", .. Enumerable.Range(0, dice.Below(8)).Select(_ => dice.One(Hostile.Columns))];
+        IEnumerable<string> lines = Enumerable.Range(0, 1 + dice.Below(3)).Select(_ => string.Join(',', columns.Select(Cell)));
+        string text = string.Join(dice.One<string>(["\n", "\r\n"]), lines.Prepend(string.Join(',', columns)));
+        return dice.Once(6) ? text.Insert(dice.Below(text.Length + 1), dice.One<string>(["\"", "\r", "\0", "\n\n", ",", "\uFEFF"])) : text;
+    }
+
+    private string Cell(string column) => column switch
+    {
+        "sort" => dice.One<string>(["boards", "cloths", "adhesives", "offcut", "board", "cloth", "nails", ""]),
+        "id" => dice.One<string>(["x", "", "007", new string('x', 100)]),
+        _ => dice.Once(3) ? "" : dice.One(Hostile.Tokens) is var token && token.Contains(',', StringComparison.Ordinal) ? $"\"{token.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : token,
+    };
+
     private void Headers(HttpRequestMessage request)
     {
-        foreach (string name in new[] { "Prefer", "If-Match", "If-None-Match", "Accept", "Accept-Language", "Authorization", "Cookie", "X-Forwarded-For", "Range", "Accept-Encoding", "Expect", "TE" })
+        foreach (string name in new[] { "Prefer", "If-Match", "If-None-Match", "Accept", "Accept-Language", "Authorization", "Cookie", "X-Forwarded-For", "Range", "Accept-Encoding", "Expect", "TE", "Origin", "Sec-Fetch-Site", "Content-Encoding", "Forwarded" })
         {
             if (dice.Once(12))
             {

@@ -24,6 +24,7 @@ internal static class EnduranceTrial
             if (i % Math.Max(1, count / 100) == 0)
             {
                 memory.Add(service.Memory().Now);
+                Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{i} plans, {memory[^1]:0} MiB"));
             }
         }
 

@@ -9,10 +9,10 @@ internal static class HostileTrial
 {
     private const double MostMiB = 1536;
 
-    internal static async Task<int> RunAsync()
+    internal static async Task<int> RunAsync(string part)
     {
         int faults = 0;
-        foreach ((string name, string order) in Orders.Hard())
+        foreach ((string name, string order) in Orders.Hard().Where(one => one.Name.Contains(part, StringComparison.Ordinal)))
         {
             await using Service service = await Service.StartAsync("--Logs:File", "false");
             using var content = new StringContent(order, Encoding.UTF8, "application/json");
