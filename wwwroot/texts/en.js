@@ -56,7 +56,7 @@ export default {
     of: 'of', by: '×', shop: 'a shop asks', each: 'each', more: 'more', remove: 'Take off', quantity: 'how many', width: 'width', height: 'height',
     surface: 'surface', clothKind: 'cloth', boardKind: 'board', anyCloth: 'any cloth', anyBoard: 'any board', on: 'on',
     mark: 'mark', thickness: 'thickness', thicknessHint: 'empty: by the rule, 3/16 in from 16 × 20 in up (common practice)', spares: 'spares on top', mayTurn: 'may lie turned on the board',
-    mayBuy: 'buy ready-made where that is cheaper', first: 'needed first: pressed before the others', mount: 'glue the cloth', mountNow: 'in this batch', mountLater: 'later: cut it now', cradle: 'cradle of strips on its back', cradleAsked: 'only where the ticket braces what sags', cradleYes: 'yes', cradleNo: 'no', pack: 'go in the pack',
+    mayBuy: 'buy ready-made where that is cheaper', first: 'needed first: pressed before the others', mount: 'glue the cloth', mountNow: 'in this batch', mountLater: 'later: cut it now', cradle: 'cradle of strips on its back', cradleAsked: 'by the ticket', cradleYes: 'yes', cradleNo: 'no', pack: 'go in the pack',
     worth: 'worth, for a budget', worthHint: 'empty: what a shop asks', total: (/** @type {number} */ n) => count(n, 'panel'),
   },
   wishes: {

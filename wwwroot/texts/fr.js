@@ -146,7 +146,7 @@ export default {
     of: 'de', by: '×', shop: 'en magasin', each: 'pièce', more: 'plus', remove: 'Retirer', quantity: 'nombre', width: 'largeur', height: 'hauteur',
     surface: 'surface', clothKind: 'toile', boardKind: 'panneau', anyCloth: 'toute toile', anyBoard: 'tout panneau', on: 'sur',
     mark: 'repère', thickness: 'épaisseur', thicknessHint: 'vide : selon la règle, 3/16 in à partir de 16 × 20 in (usage courant)', spares: 'en réserve', mayTurn: 'peut être tourné sur le panneau',
-    mayBuy: 'acheter tout fait si c’est moins cher', first: 'pressé d’abord : il le faut en premier', mount: 'coller la toile', mountNow: 'dans cette série', mountLater: 'plus tard : couper dès à présent', cradle: 'châssis de tasseaux au dos', cradleAsked: 'seulement si la fiche renforce ce qui fléchit', cradleYes: 'oui', cradleNo: 'non', pack: 'dans le sac',
+    mayBuy: 'acheter tout fait si c’est moins cher', first: 'pressé d’abord : il le faut en premier', mount: 'coller la toile', mountNow: 'dans cette série', mountLater: 'plus tard : couper dès à présent', cradle: 'châssis de tasseaux au dos', cradleAsked: 'selon la fiche', cradleYes: 'oui', cradleNo: 'non', pack: 'dans le sac',
     worth: 'vaut, pour un budget', worthHint: 'vide : le prix en magasin', total: (n) => count(n, 'panneau', 'panneaux'),
   },
   wishes: { head: 'S’il reste du panneau, couper aussi', add: 'Ajouter un souhait', upTo: 'jusqu’à', worth: 'vaut', hint: 'Logé dans les chutes, jamais une raison d’acheter une plaque.' },
