@@ -16,6 +16,9 @@ internal static class LoadTrial
 
     private const int BetweenMilliseconds = 20;
 
+    // So long much of the code runs for the first time and is compiled for it: told apart.
+    private static readonly TimeSpan First = TimeSpan.FromSeconds(3);
+
     // A fifth of what they are asked to wait.
     private const int ImpatientMilliseconds = 1000;
 
@@ -26,6 +29,8 @@ internal static class LoadTrial
         using var enough = new CancellationTokenSource(TimeSpan.FromSeconds(seconds));
         var answers = new ConcurrentDictionary<int, int>();
         Task[] planning = [.. Enumerable.Range(1, clients).Select(client => PlanAsync(service.Client, client, answers, enough.Token))];
+        long start = Stopwatch.GetTimestamp();
+        double worstAtFirst = 0;
         var times = new List<double>();
         var late = new List<double>();
         while (!enough.IsCancellationRequested)
@@ -35,7 +40,15 @@ internal static class LoadTrial
                 long began = Stopwatch.GetTimestamp();
                 using HttpResponseMessage response = await service.Client.GetAsync(address);
                 _ = response.EnsureSuccessStatusCode();
-                times.Add(Stopwatch.GetElapsedTime(began).TotalMilliseconds);
+                double took = Stopwatch.GetElapsedTime(began).TotalMilliseconds;
+                if (Stopwatch.GetElapsedTime(start, began) < First)
+                {
+                    worstAtFirst = Math.Max(worstAtFirst, took);
+                }
+                else
+                {
+                    times.Add(took);
+                }
             }
 
             long slept = Stopwatch.GetTimestamp();
@@ -48,7 +61,7 @@ internal static class LoadTrial
         double worst = times[^1];
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"{clients} clients for {seconds} s: answers {string.Join(", ", answers.OrderBy(one => one.Key).Select(one => $"{one.Key}: {one.Value}"))}; /health and the page: median {times[times.Count / 2]:0.0} ms, 99 of 100 within {times[(int)(times.Count * 0.99)]:0.0} ms, worst {worst:0.0} ms of {times.Count}; a timer late by {late.Max():0.0} ms at most; memory {service.Memory().Peak:0} MiB"));
+            $"{clients} clients for {seconds} s: answers {string.Join(", ", answers.OrderBy(one => one.Key).Select(one => $"{one.Key}: {one.Value}"))}; /health and the page: median {times[times.Count / 2]:0.0} ms, 99 of 100 within {times[(int)(times.Count * 0.99)]:0.0} ms, worst {worst:0.0} ms of {times.Count}, in the first {First.TotalSeconds:0} s {worstAtFirst:0.0} ms; a timer late by {late.Max():0.0} ms at most; memory {service.Memory().Peak:0} MiB"));
         return worst <= MostMilliseconds && answers.Keys.All(status => status is 201 or 503) && answers.ContainsKey(201) ? 0 : 1;
     }
 
