@@ -6,6 +6,8 @@
 // Source:  bulk synchronous steps: Valiant, Communications of the ACM 33 (1990).
 // Cost:    waiting for the slowest of each slice; slices grow from two to sixteen milliseconds.
 // Not:     faster than one core where there is only one.
+using System.Runtime.ExceptionServices;
+
 namespace PanelService.Cutting.Search;
 
 /// <summary>Advances strategies in slices of work.</summary>
@@ -30,11 +32,41 @@ internal static class SideBySide
         {
             var meters = Enumerable.Range(0, strategies).Select(_ => work.Part(slice)).ToArray();
             var found = new T[strategies];
-            Parallel.For(0, strategies, new ParallelOptions { MaxDegreeOfParallelism = work.Cores }, i => found[i] = advance(i, meters[i]));
+            All(strategies, work.Cores, i => found[i] = advance(i, meters[i]));
             Array.ForEach(meters, work.Join);
             units -= slice;
             more = joined(found) && units > 0 && !work.Exhausted;
             slice = Math.Min(Math.Min(2 * slice, LongestSlice), units);
+        }
+    }
+
+    /// <summary>
+    /// Does all, as many at a time as there are cores. Threads of its own, not the pool's: on Linux a thread takes over the
+    /// priority of the one that starts it, so that a search that gives way to others does so with all its strategies.
+    /// </summary>
+    private static void All(int count, int cores, Action<int> advance)
+    {
+        var failures = new ExceptionDispatchInfo?[count];
+        for (int first = 0; first < count; first += cores)
+        {
+            Thread[] others = [.. Enumerable.Range(first + 1, Math.Min(cores, count - first) - 1).Select(i => new Thread(() => Guarded(i)))];
+            Array.ForEach(others, thread => thread.Start());
+            Guarded(first);
+            Array.ForEach(others, thread => thread.Join());
+        }
+
+        failures.FirstOrDefault(failure => failure is not null)?.Throw();
+
+        void Guarded(int i)
+        {
+            try
+            {
+                advance(i);
+            }
+            catch (Exception failure)
+            {
+                failures[i] = ExceptionDispatchInfo.Capture(failure);
+            }
         }
     }
 }
