@@ -37,6 +37,7 @@ internal static class Services
             services.AddHostedService(provider => provider.GetRequiredService<SharedQueue>());
         }
 
+        services.AddHostedService<WarmUp>();
         services.AddSingleton<PlanDesk>();
         services.AddSingleton<PassingPlanner>();
         services.AddSingleton<BatchRepeater>();
