@@ -80,7 +80,10 @@ internal sealed class SettingsRun
     private List<int[]> Few()
     {
         var table = new SplitTable(_graph, _roots);
-        return FewSettings.Find(table, Math.Min(_effort.Settings, _effort.Passes * table.Work), _cancellation);
+        var panels = _sheets.SelectMany(sheet => sheet.Pieces.SelectMany(piece => new[] { piece.Width, piece.Height }.Select(side => (side.Steps, sheet.Copies))))
+            .GroupBy(side => side.Steps).ToDictionary(group => group.Key, group => group.Sum(side => side.Copies));
+        int[] matching = [.. _graph.Settings.Select(setting => panels.GetValueOrDefault(setting.Size))];
+        return FewSettings.Find(table, matching, Math.Min(_effort.Settings, _effort.Passes * table.Work), _cancellation);
     }
 
     private int[] Sequence(List<int[]> few) => RunSequence.Find(_graph, _roots, few, _effort.Sequence, _cancellation);

@@ -87,6 +87,18 @@ public sealed class FewestSettingsTests
     }
 
     [Fact]
+    public void Plan_cuts_panels_of_one_size_between_fence_and_blade_where_that_takes_no_more_settings()
+    {
+        // Out of 24 in at a kerf of 3/32 in the fence at 11 29/32 leaves 12 beyond the blade: two settings as well, and no panel matches another.
+        var order = OrderOf(Line("A", 12, 14, 2)) with { Saw = new SawSettings { Kerf = Inches(0.09375m) } };
+
+        var plan = Planned(order);
+
+        Assert.Equal([Inches(12), Inches(14)], plan.SawRun.Select(step => step.Fence).Order());
+        Assert.Empty(plan.Unmatched);
+    }
+
+    [Fact]
     public void Plan_says_which_panels_are_not_all_cut_to_size_at_one_setting()
     {
         // Two rows of one panel each fill the sheet but for one kerf: one of the two is what the only cut leaves over.

@@ -1,7 +1,8 @@
 // Problem: few settings at which all sheets can be cut up.
 // Idea:    whether a set of settings serves is monotone: more never hurt. From all of them the ones used least are dropped
 //          first, each tried once; what is left cannot spare any. Then again and again a few at random
-//          are added and the others dropped in random order; a set that is no larger is gone on from.
+//          are added and the others dropped in random order; a set that is no larger is gone on from. At last settings that
+//          are no panel's size give way to such as are, where the set then still serves: panels cut between fence and blade match.
 // Cost:    one pass over the graph for each drop tried; the passes are limited by the work they do.
 // Not:     the fewest; SettingsBound says how far from it.
 namespace PanelService.Planning.SawRun.Search;
@@ -11,16 +12,22 @@ internal sealed class FewSettings
 {
     private const int MostAlike = 12;
 
+    // Over all sets found; each is a pass over the graph.
+    private const int MostSwaps = 400;
+
     private readonly SplitTable _table;
     private readonly bool[] _solved;
     private readonly Xorshift _random = new(88172645463325252);
     private readonly CancellationToken _cancellation;
     private readonly List<int[]> _best = [];
+    private readonly int[] _panels;
     private long _work;
+    private int _swaps = MostSwaps;
 
-    private FewSettings(SplitTable table, long work, CancellationToken cancellation)
+    private FewSettings(SplitTable table, int[] panels, long work, CancellationToken cancellation)
     {
         _table = table;
+        _panels = panels;
         _solved = new bool[table.Shapes];
         _work = work;
         _cancellation = cancellation;
@@ -28,11 +35,19 @@ internal sealed class FewSettings
 
     /// <summary>Looks.</summary>
     /// <param name="table">The graph.</param>
+    /// <param name="panels">Per setting: how many panels measure just that, in width or height.</param>
     /// <param name="work">How much may be looked at.</param>
     /// <param name="cancellation">Ends it with what was found.</param>
-    /// <returns>Several sets of the smallest size found, rising; empty where even all settings do not serve.</returns>
-    public static List<int[]> Find(SplitTable table, long work, CancellationToken cancellation) =>
-        new FewSettings(table, work, cancellation).Find();
+    /// <returns>Several sets of the smallest size found, those for the most panels first, each rising; empty where even all
+    /// settings do not serve.</returns>
+    public static List<int[]> Find(SplitTable table, int[] panels, long work, CancellationToken cancellation)
+    {
+        var search = new FewSettings(table, panels, work, cancellation);
+        var found = search.Find().ConvertAll(search.Matching);
+        return [.. found
+            .Where((set, i) => !found.Take(i).Any(before => before.AsSpan().SequenceEqual(set)))
+            .OrderByDescending(set => set.Sum(setting => panels[setting]))];
+    }
 
     private List<int[]> Find()
     {
@@ -58,6 +73,29 @@ internal sealed class FewSettings
         }
 
         return _best;
+    }
+
+    /// <summary>The set with settings for few panels exchanged for such as are for more, as far as it still serves.</summary>
+    private int[] Matching(int[] set)
+    {
+        bool[] on = new bool[_table.Settings];
+        Array.ForEach(set, setting => on[setting] = true);
+        foreach (int panel in Enumerable.Range(0, on.Length).Where(setting => _panels[setting] > 0 && !on[setting]).OrderByDescending(setting => _panels[setting]))
+        {
+            int[] lesser = [.. Enumerable.Range(0, on.Length).Where(setting => on[setting] && _panels[setting] < _panels[panel]).OrderBy(setting => _panels[setting])];
+            on[panel] = true;
+            on[panel] = Array.Exists(lesser, setting => CanSpare(on, setting));
+        }
+
+        return [.. Enumerable.Range(0, on.Length).Where(setting => on[setting])];
+    }
+
+    private bool CanSpare(bool[] on, int setting)
+    {
+        on[setting] = false;
+        bool spared = _swaps-- > 0 && !_cancellation.IsCancellationRequested && Serves(on);
+        on[setting] = !spared;
+        return spared;
     }
 
     private void Vary(bool[] on)
