@@ -87,7 +87,7 @@ public static class CuttingPlanner
     {
         not Effort.Steady => WorkFor(effort),
         _ when ManyOrders.Suits(model) => SteadyOfManyKinds,
-        _ when model.Classes.Any(c => !c.IsExact) => SteadyWithOddSizes,
+        _ when model.HasOddSizes => SteadyWithOddSizes,
         _ when model.Demand.Sum(d => (long)d) > ManyPieces => SteadyOfManyPieces,
         _ => WorkFor(effort),
     };

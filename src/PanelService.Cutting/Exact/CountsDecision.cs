@@ -60,7 +60,7 @@ internal sealed class CountsDecision
 
     /// <summary>Whether it can be used for an order: exact grids, and counts that a byte holds.</summary>
     /// <param name="model">The order.</param>
-    public static bool Suits(Model model) => model.Classes.All(c => c.IsExact) && model.Demand.Length <= CoverSearch.MostTypes;
+    public static bool Suits(Model model) => !model.HasOddSizes && model.Demand.Length <= CoverSearch.MostTypes;
 
     /// <summary>Looks for a plan.</summary>
     /// <param name="counts">At most so many of each stock; none unlimited.</param>

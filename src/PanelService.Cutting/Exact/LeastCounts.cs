@@ -24,7 +24,7 @@ internal sealed class LeastCounts
     private readonly int[] _counts;
     private readonly long[][] _missing;
     private int[]? _best;
-    private long _bestPrice;
+    private long _bestPrice = long.MaxValue;
     private double _room;
     private int _branches;
 
@@ -55,7 +55,7 @@ internal sealed class LeastCounts
     public static bool TryFind(
         long[] prices, (int[] Least, int[] Most) box, IReadOnlyList<CountsNeed> needs, IReadOnlyList<int[]> excluded, out int[]? counts)
     {
-        var search = new LeastCounts(prices, box, needs, excluded) { _bestPrice = long.MaxValue };
+        var search = new LeastCounts(prices, box, needs, excluded);
         for (int k = 0; k < needs.Count; k++)
         {
             search._missing[0][k] = needs[k].Needed;
@@ -103,6 +103,7 @@ internal sealed class LeastCounts
                 return false;
             }
 
+            // More of the last stock only costs more.
             if (last && _best is not null)
             {
                 return true;

@@ -60,7 +60,7 @@ internal sealed class FixedGoods
     /// <returns>What is cut from what; null where no plan was found.</returns>
     public List<FilledGood>? Mix(IEnumerable<double> reaches, MixEffort effort, ulong seed, WorkMeter work)
     {
-        if (!IsAsGiven || !_model.Classes.All(c => c.IsExact))
+        if (!IsAsGiven || _model.HasOddSizes)
         {
             return null;
         }

@@ -57,6 +57,9 @@ internal sealed class Model
     /// <summary>The grids.</summary>
     public StockClass[] Classes { get; }
 
+    /// <summary>Whether some stock's points are too many for an exact programme, so that its grids are coarse.</summary>
+    public bool HasOddSizes => Classes.Any(c => !c.IsExact);
+
     /// <summary>Per entry of <see cref="Stocks"/>: its class.</summary>
     public int[] ClassOf { get; }
 

@@ -83,8 +83,6 @@ internal sealed class PlanSearch
     /// <summary>What the bound rests on.</summary>
     public BoundProof Proof => _proof.ToProof(_relaxation.Inequalities, _box);
 
-    private bool HasOddSizes => _model.Classes.Any(c => !c.IsExact);
-
     private bool Proven => Missing == 0 && Bound >= Spent;
 
     /// <summary>Runs until the plan is proven, the work is done, or a stop is asked for.</summary>
@@ -109,7 +107,7 @@ internal sealed class PlanSearch
             return;
         }
 
-        if (HasOddSizes && ManyOrders.CanHold(_model) && !_model.IsLimited)
+        if (_model.HasOddSizes && ManyOrders.CanHold(_model) && !_model.IsLimited)
         {
             // Coarse grids promise more than a sheet has; next to no waste, and area alone says more than they do.
             RaiseBound(ManyOrders.Bound(_model, _work, _proof));
@@ -272,7 +270,7 @@ internal sealed class PlanSearch
     /// </summary>
     private void ImproveRest(MasterSolution? solution)
     {
-        if (Proven || Missing > 0 || solution is null || !HasOddSizes || _model.IsLimited || !ManyOrders.CanHold(_model))
+        if (Proven || Missing > 0 || solution is null || !_model.HasOddSizes || _model.IsLimited || !ManyOrders.CanHold(_model))
         {
             return;
         }

@@ -196,7 +196,7 @@ internal sealed class Pricing
     }
 
     /// <summary>Sizes rounded down let more pieces in: never so many that a side holds twice as many.</summary>
-    private static double CoarseRoom(Model model) => model.Classes.All(c => c.IsExact) ? 1 : 4;
+    private static double CoarseRoom(Model model) => model.HasOddSizes ? 4 : 1;
 
     /// <summary>The largest power of two that no pattern's value can outgrow the programme with.</summary>
     private int ShiftFor(double[] duals)

@@ -46,7 +46,7 @@ public static class FewSizesPlanner
         }
 
         var model = new Model(SameStocks(problem, result), cancellation);
-        if (ManyOrders.Suits(model) || model.Classes.Any(c => !c.IsExact))
+        if (ManyOrders.Suits(model) || model.HasOddSizes)
         {
             return [];
         }

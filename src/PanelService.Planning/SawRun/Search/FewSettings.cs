@@ -43,9 +43,9 @@ internal sealed class FewSettings
     public static List<int[]> Find(SplitTable table, int[] panels, long work, CancellationToken cancellation)
     {
         var search = new FewSettings(table, panels, work, cancellation);
-        var found = search.Find().ConvertAll(search.Matching);
-        return [.. found
-            .Where((set, i) => !found.Take(i).Any(before => before.AsSpan().SequenceEqual(set)))
+        return [.. search.Find()
+            .Select(search.Matching)
+            .DistinctBy(set => string.Join(',', set))
             .OrderByDescending(set => set.Sum(setting => panels[setting]))];
     }
 
@@ -82,12 +82,12 @@ internal sealed class FewSettings
         Array.ForEach(set, setting => on[setting] = true);
         foreach (int panel in Enumerable.Range(0, on.Length).Where(setting => _panels[setting] > 0 && !on[setting]).OrderByDescending(setting => _panels[setting]))
         {
-            int[] lesser = [.. Enumerable.Range(0, on.Length).Where(setting => on[setting] && _panels[setting] < _panels[panel]).OrderBy(setting => _panels[setting])];
+            int[] lesser = [.. Chosen(on).Where(setting => _panels[setting] < _panels[panel]).OrderBy(setting => _panels[setting])];
             on[panel] = true;
             on[panel] = Array.Exists(lesser, setting => CanSpare(on, setting));
         }
 
-        return [.. Enumerable.Range(0, on.Length).Where(setting => on[setting])];
+        return Chosen(on);
     }
 
     private bool CanSpare(bool[] on, int setting)
@@ -98,9 +98,11 @@ internal sealed class FewSettings
         return spared;
     }
 
+    private static int[] Chosen(bool[] on) => [.. Enumerable.Range(0, on.Length).Where(setting => on[setting])];
+
     private void Vary(bool[] on)
     {
-        var before = Enumerable.Range(0, on.Length).Where(setting => on[setting]).ToList();
+        var before = Chosen(on);
         int more = 1 + _random.Below(4);
         var added = new List<int>();
         for (int i = 0; i < more; i++)
@@ -138,7 +140,7 @@ internal sealed class FewSettings
 
     private void Keep(bool[] on)
     {
-        int[] settings = [.. Enumerable.Range(0, on.Length).Where(setting => on[setting])];
+        int[] settings = Chosen(on);
         if (_best.Count > 0 && settings.Length < _best[0].Length)
         {
             _best.Clear();
