@@ -24,7 +24,7 @@ import { mountShelf } from './view/shelf.js';
 import { layOut, mountHead, offerKinds } from './view/ticket.js';
 import { mountWishes } from './view/wishes.js';
 import { settings } from './view/work.js';
-import { lazily } from './view/dom.js';
+import { h, lazily, refill } from './view/dom.js';
 import { mountWrite } from './view/write.js';
 import { mountYields } from './view/yields.js';
 
@@ -192,7 +192,8 @@ const places = layOut(ticket);
 if (asked) places.head.append(mountLetIn(shelf.forget));
 
 /**
- * The days of a plan: what draws them is fetched when the ticket can be used already, or with the first plan.
+ * The days of a plan: what draws them is fetched when the ticket can be used already, or with the first plan. Where that
+ * fails, whoever needs them next asks again; with a plan there to show, the place says so.
  * @param {Element} element
  */
 function daysLater(element) {
@@ -207,7 +208,16 @@ function daysLater(element) {
     part = mountDays(element);
     part.update(told);
   };
-  const come = () => (coming ??= fetched());
+  const come = async () => {
+    coming ??= fetched();
+    try {
+      await coming;
+    } catch (fault) {
+      if (!(fault instanceof TypeError)) throw fault;
+      coming = null;
+      if (told) refill(element, h('p', { role: 'status' }, t.wrong.unreachable, ' '), h('button', { type: 'button', onclick: come }, t.wrong.retry));
+    }
+  };
   return {
     come,
     /** @param {Shown} props */

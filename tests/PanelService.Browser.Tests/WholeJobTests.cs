@@ -134,6 +134,24 @@ public sealed class WholeJobTests(Studio studio)
     }
 
     [BrowserFact]
+    public async Task What_draws_the_days_is_asked_for_again_where_the_network_failed()
+    {
+        IPage page = await studio.OpenAsync(new Uri(studio.Address, "health"));
+        await page.Context.RouteAsync("**/view/day-saw.js", route => route.AbortAsync("internetdisconnected"));
+        await page.GotoAsync(studio.Address.ToString());
+        await page.PlanButton().ClickAsync();
+        ILocator again = page.Locator(".days").GetByText("Try again");
+        await again.WaitForAsync();
+        Assert.Equal(1, await page.Locator(".proof .cash").CountAsync());
+
+        await page.Context.UnrouteAllAsync();
+        await again.ClickAsync();
+        await page.DrawnAsync();
+        Assert.Equal(6, await page.Locator(".days > .day").CountAsync());
+        await page.Context.CloseAsync();
+    }
+
+    [BrowserFact]
     public async Task A_thinner_blade_is_offered_with_what_it_saves_and_the_plan_says_what_it_did()
     {
         // Twelve of 8 × 10 in, cut 1/16 under: 3 × 7 15/16 + 2 × 3/32 = 24 in to the hair, so that one sheet of 24 × 48 does; with 1/8 it takes two.

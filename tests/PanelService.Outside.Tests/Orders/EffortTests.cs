@@ -9,7 +9,7 @@ public sealed class EffortTests(Service service) : IClassFixture<Service>
     public async Task Bound_of_one_effort_is_never_above_the_plan_of_another()
     {
         var faults = new List<string>();
-        for (int seed = 2_000; seed < 2_010; seed++)
+        for (int seed = 2_000; seed < 2_006; seed++)
         {
             string quick = RandomOrder.Of(seed).Json;
             var (quickSpent, quickLeast) = Proof((await service.Plan(quick)).Body);

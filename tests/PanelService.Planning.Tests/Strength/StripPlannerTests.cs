@@ -84,7 +84,7 @@ public sealed class StripPlannerTests
                 Assert.Equal(least, plan.Spent.Minor);
                 Assert.True(plan.LeastPossible.Minor <= least);
             },
-            iter: 60,
+            iter: 30,
             seed: "0000000000001");
 
     // Quantity prices, a shop's charge and tax on strips, against every number of both lengths bought, each tried for room.
@@ -112,7 +112,7 @@ public sealed class StripPlannerTests
                 Assert.True(proof.Spent.Minor >= least, $"spent {proof.Spent.Minor}, by force {least}");
                 Assert.True(free > 0 || proof.Spent.Minor == least, $"spent {proof.Spent.Minor}, by force {least}");
             },
-            iter: 60,
+            iter: 30,
             seed: "0000000000001");
 
     [Fact]

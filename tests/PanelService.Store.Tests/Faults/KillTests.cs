@@ -134,8 +134,8 @@ public abstract class KillTests(IDatabase database, int studios, int kills)
 }
 
 /// <summary>On SQLite, two hundred times.</summary>
-public sealed class SqliteKillTests() : KillTests(new SqliteDatabase(), studios: 8, kills: 200);
+public sealed class SqliteKillTests() : KillTests(new SqliteDatabase(), studios: 20, kills: 200);
 
 /// <summary>On PostgreSQL, where the server outlives the killed: twenty times.</summary>
 [Trait(PostgresDatabase.Trait, PostgresDatabase.Name)]
-public sealed class PostgresKillTests() : KillTests(new PostgresDatabase(), studios: 4, kills: 20);
+public sealed class PostgresKillTests() : KillTests(new PostgresDatabase(), studios: 10, kills: 20);

@@ -7,7 +7,7 @@ namespace PanelService.Store.Tests.Jobs;
 [Trait(PostgresDatabase.Trait, PostgresDatabase.Name)]
 public sealed class SharedQueueTests
 {
-    private const int Orders = 3;
+    private const int Orders = 2;
 
     [Fact]
     public async Task Planner_killed_in_the_middle_loses_no_order()
