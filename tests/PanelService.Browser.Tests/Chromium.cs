@@ -3,7 +3,7 @@ namespace PanelService.Browser.Tests;
 /// <summary>The browser the tests drive: the distribution's Chromium, else the one Playwright installed for itself.</summary>
 internal static class Chromium
 {
-    private static readonly string[] Names = ["chromium", "chromium-browser", "google-chrome"];
+    private static readonly string[] Names = ["chromium-headless-shell", "chromium", "chromium-browser", "google-chrome"];
 
     /// <summary>Where it is; null where Playwright is to find its own.</summary>
     public static string? Path { get; } = (Environment.GetEnvironmentVariable("PATH") ?? "")

@@ -154,6 +154,11 @@ public sealed class TicketTests(Studio studio)
         await page.Locator("[data-path=\"tools[0].spreadOver\"]").FillAsync("60");
         await page.Locator(".good summary").First.ClickAsync();
         await page.Locator("[data-path=\"boards[0].shop\"]").SelectOptionAsync(new SelectOptionValue { Label = "Timber yard" });
+        ILocator glue = page.Locator(".good").Filter(new() { HasText = "Neutral pH adhesive" });
+        await glue.Locator("summary").First.ClickAsync();
+        await glue.GetByText("A price for more").Nth(1).ClickAsync();
+        await page.Locator("[data-path=\"adhesives[0].containers[1].priceFrom[0].count\"]").FillAsync("2");
+        await page.Locator("[data-path=\"adhesives[0].containers[1].priceFrom[0].price\"]").FillAsync("19");
         await page.Locator(".line summary").First.ClickAsync();
         await page.Locator("[data-path=\"panels[0].mount\"]").SelectOptionAsync("later");
         await page.Locator("[data-path=\"panels[0].first\"]").CheckAsync();
@@ -170,6 +175,7 @@ public sealed class TicketTests(Studio studio)
         JsonElement shop = order.GetProperty("shops")[0];
         Assert.Equal("5", Close(shop.GetProperty("charge")));
         Assert.Equal(shop.GetProperty("id").GetString(), order.GetProperty("boards")[0].GetProperty("shop").GetString());
+        Assert.Equal("""[{"count":2,"price":19}]""", Close(order.GetProperty("adhesives")[0].GetProperty("containers")[1].GetProperty("priceFrom")));
         Assert.Equal("later", order.GetProperty("panels")[0].GetProperty("mount").GetString());
         Assert.True(order.GetProperty("panels")[0].GetProperty("first").GetBoolean());
         await page.Context.CloseAsync();

@@ -169,6 +169,7 @@ public sealed class WholeJobTests(Studio studio)
         await page.PlanAsync();
         ILocator offer = page.Locator(".changes li").First;
         await Assertions.Expect(offer).ToContainTextAsync("With a 3/32 in blade, 1 sheet less: €6.10 less to buy.");
+        Assert.Empty(await page.FaultsAsync("what is offered", ".changes"));
         await offer.GetByRole(AriaRole.Button).ClickAsync();
 
         await Assertions.Expect(page.Locator(".did")).ToHaveTextAsync("Against the plan before: €6.10 less to buy, 1 sheet less.");

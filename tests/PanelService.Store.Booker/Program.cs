@@ -23,6 +23,9 @@ new Thread(() =>
 {
     IsBackground = true,
 }.Start();
+
+// SQLite's calls do not give their thread back: with fewer threads some studios would wait until the pool grows.
+ThreadPool.SetMinThreads(studios.Length + 2, studios.Length + 2);
 await Task.WhenAll(studios.Select((studio, place) => Task.Run(() => BookAsync(place, new StoreOptions { DataFolder = studio[0], Postgres = studio[1] == "-" ? null : studio[1] }))));
 return 1;
 

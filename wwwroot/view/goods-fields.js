@@ -7,7 +7,7 @@ import { t } from '../texts/index.js';
  * @typedef {import('./field.js').FieldShape} FieldShape
  * @typedef {{ head: () => string, add: () => string, fresh: (order: any) => any, fields: (list: string) => ((i: number) => FieldShape)[],
  *   said: (row: any, sign: string, props: any) => string, parts: Part[], when?: (order: any) => boolean, fold?: { head: () => string, fields: (list: string) => ((i: number) => FieldShape)[] } }} Sort
- * @typedef {{ at: string, head: () => string, add: () => string, fresh: (row: any) => any, fields: ((path: string) => FieldShape)[] }} Part a list within a good, and where in it
+ * @typedef {{ at: string, head: () => string, add: () => string, fresh: (row: any) => any, fields: ((path: string) => FieldShape)[], parts?: Part[] }} Part a list within a good, and where in it
  */
 
 /** @param {string[]} parts */
@@ -39,16 +39,6 @@ const REMNANT = {
   ],
 };
 
-/** @type {Part} */
-const CONTAINER = {
-  at: 'containers', head: () => t.goods.containers, add: () => t.goods.addContainer,
-  fresh: () => ({}),
-  fields: [
-    (path) => ({ path: `${path}.volume`, label: t.goods.holds, size: 6, kind: 'number', unit: 'volume' }),
-    (path) => ({ path: `${path}.price`, unit: 'money', label: t.goods.price, size: 6, kind: 'number' }),
-  ],
-};
-
 /** Cheaper from so many on. @param {string} at @returns {Part} */
 const quantityPrices = (at) => ({
   at, head: () => t.goods.priceFrom, add: () => t.goods.addPriceFrom, fresh: () => ({}),
@@ -57,6 +47,16 @@ const quantityPrices = (at) => ({
     (path) => ({ path: `${path}.price`, unit: 'money', label: t.goods.priceEach, size: 6, kind: 'number' }),
   ],
 });
+
+/** @type {Part} */
+const CONTAINER = {
+  at: 'containers', head: () => t.goods.containers, add: () => t.goods.addContainer,
+  fresh: () => ({}), parts: [quantityPrices('priceFrom')],
+  fields: [
+    (path) => ({ path: `${path}.volume`, label: t.goods.holds, size: 6, kind: 'number', unit: 'volume' }),
+    (path) => ({ path: `${path}.price`, unit: 'money', label: t.goods.price, size: 6, kind: 'number' }),
+  ],
+};
 
 /** The shop a good is bought in, where any of them charges. @param {string} path @returns {FieldShape} */
 const shop = (path) => ({

@@ -64,7 +64,7 @@ function mountGood(list, sort) {
 /** @param {string} list @param {import('./goods-fields.js').Sort} sort */
 function mountFolded(list, sort) {
   const main = fields(sort.fields(list));
-  const parts = sort.parts.map((part) => mountParts(list, part));
+  const parts = sort.parts.map(mountParts);
   const few = sort.fold && fields(sort.fold.fields(list));
   const fold = few && h('details', { class: 'few' }, h('summary', {}, sort.fold?.head()), h('div', { class: 'fields' }, ...few.elements));
   return {
@@ -74,13 +74,16 @@ function mountFolded(list, sort) {
       main.update(props, index);
       few?.update(props, index);
       if (fold?.querySelector('[aria-invalid]')) fold.open = true;
-      parts.forEach((part) => part.update(item, index, props));
+      parts.forEach((part) => part.update(item, `${list}[${index}]`, props));
     },
   };
 }
 
-/** Remnants of a cloth, containers of a liquid, prices for larger numbers. @param {string} list @param {import('./goods-fields.js').Part} shape */
-function mountParts(list, shape) {
+/**
+ * Remnants of a cloth, containers of a liquid, prices for larger numbers; a container has prices for larger numbers of its own.
+ * @param {import('./goods-fields.js').Part} shape
+ */
+function mountParts(shape) {
   let path = '';
   let row = /** @type {any} */ (null);
   /** @type {any} */
@@ -88,27 +91,27 @@ function mountParts(list, shape) {
   const body = h('ul', { class: 'parts' });
   const fill = rows(body, (/** @type {any} */ part) => part.key, () => {
     let key = '';
-    let owner = 0;
-    const all = fields(shape.fields.map((make) => (i) => make(`${list}[${owner}].${shape.at}[${i}]`)));
+    const all = fields(shape.fields.map((make) => (i) => make(`${path}[${i}]`)));
+    const inner = (shape.parts ?? []).map(mountParts);
     const remove = h('button', { type: 'button', class: 'quiet', onclick: () => now.remove(path, key) }, t.goods.remove);
     return {
-      element: h('li', {}, h('span', { class: 'fields' }, ...all.elements), remove),
+      element: h('li', {}, h('span', { class: 'fields' }, ...all.elements), remove, ...inner.map((part) => part.element)),
       update: (/** @type {any} */ part, /** @type {number} */ i, /** @type {any} */ props) => {
         ({ key } = part);
-        owner = props.owner;
         all.update(props, i);
+        inner.forEach((one) => one.update(part, `${path}[${i}]`, props));
       },
     };
   });
   const add = h('button', { type: 'button', class: 'quiet', onclick: () => now.add(path, shape.fresh(row)) }, shape.add());
   return {
     element: h('div', { class: 'parts-of' }, h('h4', {}, shape.head()), body, add),
-    /** @param {any} item @param {number} index @param {any} props */
-    update(item, index, props) {
+    /** @param {any} item @param {string} owner the path of what it is part of @param {any} props */
+    update(item, owner, props) {
       now = props;
       row = item;
-      path = `${list}[${index}].${shape.at}`;
-      fill(at(item, shape.at) ?? [], { ...props, owner: index });
+      path = `${owner}.${shape.at}`;
+      fill(at(item, shape.at) ?? [], props);
     },
   };
 }

@@ -55,7 +55,7 @@ public abstract class KillTests(IDatabase database, int studios, int kills)
             using var booker = new Booker(PlanId, homes.Select(home => home.Options));
 
             // Read so far, then kill: it is in the middle of something in every studio, nobody knows of what.
-            for (int said = random.Next(1, 7 * studios); said > 0; said--)
+            for (int said = random.Next(1, 4 * studios); said > 0; said--)
             {
                 answered.Add(await booker.NextAsync() ?? throw new InvalidOperationException("It ended by itself."));
             }
