@@ -12,7 +12,7 @@ stop() {
 }
 trap stop EXIT
 
-dotnet publish src/PanelService --configuration Release --runtime linux-x64 --self-contained --output "$folder/app" -p:PublishReadyToRun=false
+dotnet publish src/PanelService --configuration Release --runtime linux-x64 --self-contained --output "$folder/app" -p:PublishReadyToRun=false -p:RunAnalyzers=false
 mkfifo "$folder/said"
 env -u DOTNET_ROOT PanelService__DataFolder="$folder/data" "$folder/app/PanelService" --urls http://127.0.0.1:0 >"$folder/said" 2>&1 &
 service=$!

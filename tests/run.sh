@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# Runs every test from a fresh clone: restore, one Release build, formatting, all test projects in two lines side by side.
+# Runs every test from a fresh clone: restore, one Release build, then all test projects in two lines side by side, formatting with them.
 # The last line is "N passed, N failed"; the exit code is 0 only where something passed and nothing failed.
 set -euo pipefail
 cd "$(dirname "$0")/.."
@@ -104,14 +104,8 @@ fi
 step "build"
 dotnet build "$solution" --configuration Release --no-restore
 
-step "formatting"
-tests/formatting.sh
-
-step "Dockerfile"
-tests/dockerfile.sh
-
 step "tests"
-rm -rf "$results" artifacts/published
+rm -rf "$results" artifacts/published artifacts/tidy
 mkdir -p "$results"
 broken=0
 
@@ -125,11 +119,15 @@ run_tests() {
     || echo "$name: not all well"
 }
 
-# Two at a time: the store's and the browser's tests wait much of theirs, for processes to start and pages to settle. After
-# them comes the folder a studio would run: published with its runtime, started, asked, stopped.
+# Two at a time: the store's and the browser's tests wait much of theirs, for processes to start and pages to settle. Before
+# them formatting and the Dockerfile are looked at; after them comes the folder a studio would run: published with its runtime,
+# started, asked, stopped.
 waiting=(Store Browser)
 beside() {
   local name
+  if tests/formatting.sh && tests/dockerfile.sh; then
+    touch artifacts/tidy
+  fi
   for name in "${waiting[@]}"; do
     run_tests "tests/PanelService.$name.Tests/PanelService.$name.Tests.csproj"
   done
@@ -161,12 +159,8 @@ for project in tests/*.Tests/*.csproj; do
   fi
 done
 
-if [ -f artifacts/published ]; then
-  published=1
-else
-  published=0
-fi
-
-passed=$(($(counter passed) + published))
-failed=$((1 - published + $(counter failed) + $(counter error) + $(counter timeout) + $(counter aborted) + broken))
+published=$([ -f artifacts/published ] && echo 1 || echo 0)
+tidy=$([ -f artifacts/tidy ] && echo 1 || echo 0)
+passed=$(($(counter passed) + published + tidy))
+failed=$((2 - published - tidy + $(counter failed) + $(counter error) + $(counter timeout) + $(counter aborted) + broken))
 finished=true

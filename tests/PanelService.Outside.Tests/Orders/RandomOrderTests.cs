@@ -3,10 +3,10 @@ using PanelService.Checking;
 
 namespace PanelService.Outside.Tests.Orders;
 
-/// <summary>A hundred random orders through the whole service; every plan keeps the nine rules.</summary>
+/// <summary>Eighty random orders through the whole service; every plan keeps the nine rules.</summary>
 public sealed class RandomOrderTests(Service service) : IClassFixture<Service>
 {
-    private const int InOneTest = 25;
+    private const int InOneTest = 20;
 
     /// <summary>The first seed of every test.</summary>
     public static TheoryData<int> Starts() => [.. Enumerable.Range(0, 4).Select(i => i * InOneTest)];

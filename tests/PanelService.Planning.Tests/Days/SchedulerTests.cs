@@ -34,7 +34,7 @@ public sealed class SchedulerTests
             Assert.True(DeadlineBound.Of(problem, hours, 0, soonest + 2000) <= soonest);
             ScheduleLimits.AssertKept(problem, starts!);
         },
-        iter: 150,
+        iter: 60,
         seed: "0001000000003");
 
     [Fact]
@@ -62,7 +62,7 @@ public sealed class SchedulerTests
                 Assert.All(earlier.Zip(starts!), pair => Assert.True(pair.First <= pair.Second));
                 ScheduleLimits.AssertKept(problem, earlier);
             },
-            iter: 150,
+            iter: 60,
             seed: "0001000000007");
 
     // Hours from 9:00 to 17:00. After an errand of an hour three jobs of two hours fit, and the day's last hour fits none: the
