@@ -119,6 +119,11 @@ internal sealed class PlanSearch
         RaiseBound(root.Bound);
         _duals = root.Solution?.Duals ?? _duals;
         _within.Duals = _duals;
+        if (Proven)
+        {
+            return;
+        }
+
         RoundDown(root.Solution);
         ImproveRest(root.Solution);
         SolveSmallOrder();
