@@ -25,6 +25,9 @@ internal sealed class CountsRelaxation : IDisposable
     private readonly Variable _lightShort;
     private readonly List<(Column Column, Variable Variable)> _columns = [];
 
+    // Of the last solve: the solver tells nothing once a column has been added.
+    private double _lastShort;
+
     /// <summary>Starts with no columns.</summary>
     /// <param name="demand">What is wanted.</param>
     /// <param name="counts">At most so many of each stock.</param>
@@ -70,7 +73,7 @@ internal sealed class CountsRelaxation : IDisposable
     /// <param name="types">The types.</param>
     public void MakeLight(IReadOnlyCollection<int> types)
     {
-        _short.SetUb(Math.Max(0, _short.SolutionValue()));
+        _short.SetUb(Math.Max(0, _lastShort));
         foreach (int type in types)
         {
             _cover[type].SetCoefficient(_short, 0);
@@ -81,13 +84,19 @@ internal sealed class CountsRelaxation : IDisposable
     /// <summary>Solves.</summary>
     /// <returns>Values per type and per stock; null where the solver gave up.</returns>
     /// <exception cref="OperationCanceledException">A stop was asked for.</exception>
-    public CountsValues? Solve() => Simplex.Run(_solver, _cancellation) != Solver.ResultStatus.OPTIMAL
-        ? null
-        : new CountsValues(
+    public CountsValues? Solve()
+    {
+        if (Simplex.Run(_solver, _cancellation) != Solver.ResultStatus.OPTIMAL)
+        {
+            return null;
+        }
+
+        _lastShort = _short.SolutionValue();
+        return new CountsValues(
             [.. _cover.Select(row => Math.Max(0, row.DualValue()))],
             [.. _stockRows.Select(row => -row.DualValue())],
-            [.. _columns.Where(c => c.Variable.SolutionValue() > 1e-9).Select(c =>
-                (c.Column, c.Variable.SolutionValue() / Math.Max(1, 1 - _short.SolutionValue())))]);
+            [.. _columns.Where(c => c.Variable.SolutionValue() > 1e-9).Select(c => (c.Column, c.Variable.SolutionValue() / Math.Max(1, 1 - _lastShort)))]);
+    }
 
     /// <inheritdoc/>
     public void Dispose() => _solver.Dispose();

@@ -3,6 +3,7 @@
 //          of that the steps that one way of cutting needs are kept, and every one that can be spared is dropped. Then
 //          again and again some steps are put in at random and all are tried to be dropped in random order; a run that is no
 //          longer, at no more settings, is gone on from.
+//          Where no run of these settings is shorter (RareSettings), it ends at once.
 // Cost:    a pass over what is left of the graph at these settings for each drop tried; limited by the work they do.
 // Not:     the shortest; no run is shorter than the number of settings, and FewestSteps says more.
 using System.Collections.Immutable;
@@ -13,6 +14,9 @@ namespace PanelService.Planning.SawRun.Search;
 /// <summary>Puts settings in an order.</summary>
 internal sealed class RunSequence
 {
+    // Asking how short runs of a set can be takes as long as some hundred drops.
+    private const int MostAsked = 12;
+
     private readonly RunTable _table;
     private readonly int[] _settings;
     private readonly Xorshift _random = new(2463534242);
@@ -38,12 +42,13 @@ internal sealed class RunSequence
     {
         int[] all = [.. sets.SelectMany(set => set).Distinct().Order()];
         var search = new RunSequence(new RunTable(graph, roots, all), all, work, cancellation);
-        return search.Find([.. sets.Select(set => set.Select(setting => Array.BinarySearch(all, setting)).ToArray())]);
+        int Least() => sets.Min(set => new RareSettings(new RunTable(graph, roots, set)).LeastSteps);
+        return search.Find([.. sets.Select(set => set.Select(setting => Array.BinarySearch(all, setting)).ToArray())], Least);
     }
 
     private bool Spent => _work <= 0 || _cancellation.IsCancellationRequested;
 
-    private int[] Find(int[][] sets)
+    private int[] Find(int[][] sets, Func<int> leastSteps)
     {
         int most = sets[0].Length;
         List<int>? best = null;
@@ -53,7 +58,8 @@ internal sealed class RunSequence
             best = best is null || run.Count < best.Count ? run : best;
         }
 
-        while (!Spent && best!.Count > most)
+        int least = best!.Count == most || sets.Length > MostAsked ? most : leastSteps();
+        while (!Spent && best.Count > least)
         {
             var next = Varied(best);
             if (next.Count <= best.Count && next.Distinct().Count() <= most)
@@ -62,7 +68,7 @@ internal sealed class RunSequence
             }
         }
 
-        return [.. best!.Select(place => _settings[place])];
+        return [.. best.Select(place => _settings[place])];
     }
 
     private List<int> First(int[] set)
