@@ -98,6 +98,7 @@ async function go() {
       onAway: (away) => { if (away !== work.away) { work.away = away; render(); } },
     });
     const last = store.state().plan?.document;
+    work.busy = false;
     store.change('plan', (state) => Object.assign(state, { plan: { document: plan, order, address: `/api/plans/${plan.id}`, did: last ? against(last, plan) : null }, ticks: {} }));
     done();
     void listPlans();
@@ -108,8 +109,10 @@ async function go() {
     if (!(fault instanceof plans.Refused)) throw fault;
     work.problem = inFields(fault.problem);
   } finally {
-    work.busy = false;
-    render();
+    if (work.busy) {
+      work.busy = false;
+      render();
+    }
   }
   if (work.problem) places.problem.querySelector('h3')?.focus();
 }
@@ -155,11 +158,9 @@ function useChange(change) {
   void go();
 }
 
-/** The plan is there: show it, and let a link find it again. */
+/** The plan stands there: let a link find it again. */
 function done() {
   history.replaceState(null, '', `#plan=${store.state().plan.document.id}`);
-  work.busy = false;
-  render();
   document.getElementById('plan')?.focus();
 }
 

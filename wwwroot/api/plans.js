@@ -1,6 +1,6 @@
 // @ts-check
 /**
- * Planning over HTTP. A plan is asked for with `Prefer: respond-async`, so that long work can be watched and
+ * Planning over HTTP. A plan is asked for with `Prefer: respond-async, wait=1`, so that long work can be watched and
  * stopped; a service that answers at once is as welcome.
  *
  * @typedef {import('./http.js').Problem} Problem
@@ -36,7 +36,7 @@ export async function plan(order, watch) {
 /** Asks for a plan. @param {any} order @param {Watch} watch @returns {Promise<any>} the plan, or the address where it will be */
 async function begun(order, watch) {
   const response = await ask('/api/plans', {
-    method: 'POST', body: JSON.stringify(order), headers: { ...JSON_TYPE, Prefer: 'respond-async' }, signal: watch.signal,
+    method: 'POST', body: JSON.stringify(order), headers: { ...JSON_TYPE, Prefer: 'respond-async, wait=1' }, signal: watch.signal,
   });
   if (response.status !== 202) return whole(await response.json());
   const address = response.headers.get('Location') ?? `/api/plans/${(await response.json()).id}`;

@@ -37,7 +37,7 @@ internal sealed class NotesFilter : IOperationFilter
         {
             Name = "Prefer",
             In = ParameterLocation.Header,
-            Description = "respond-async (RFC 7240): answer 202 at once and plan in the background.",
+            Description = "respond-async (RFC 7240): answer 202 at once and plan in the background; with wait=N (seconds, 30 at most): answer 202 only where there is no plan by then.",
             Schema = new OpenApiSchema { Type = JsonSchemaType.String },
         });
         Header(operation, "201", "Location", "The plan's address.");

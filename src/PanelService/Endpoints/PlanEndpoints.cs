@@ -28,7 +28,7 @@ internal static class PlanEndpoints
 
         plans.MapPost("", CreateAsync).WithName("CreatePlan")
             .WithSummary("Plans an order: what to buy, how to cut it, what each panel costs, with the proof.")
-            .WithDescription("With Prefer: respond-async the answer is 202 at once; GET of its Location then says how far it is. With keep=false the answer is 200, at its end: the plan has no address, is listed nowhere and stored nowhere.")
+            .WithDescription("With Prefer: respond-async the answer is 202 at once, with wait=N beside it after N seconds without a plan; GET of its Location then says how far it is. With keep=false the answer is 200, at its end: the plan has no address, is listed nowhere and stored nowhere.")
             .AcceptsOrder<OrderRequest>()
             .Produces<ImpossibleProblem>(StatusCodes.Status422UnprocessableEntity, "application/problem+json")
             .ProducesProblem(StatusCodes.Status503ServiceUnavailable);
@@ -48,7 +48,7 @@ internal static class PlanEndpoints
     }
 
     private static async Task<Results<Ok<PlanResponse>, Created<PlanResponse>, Accepted<PlanStateResponse>, EmptyHttpResult, ProblemHttpResult>> CreateAsync(
-        RequestBody<OrderRequest> body, [AsParameters] NewPlanQuery query, PlanDesk desk, PassingPlanner passing, HttpContext http)
+        RequestBody<OrderRequest> body, [AsParameters] NewPlanQuery query, PlanDesk desk, PassingPlanner passing, TimeProvider clock, HttpContext http)
     {
         if (query.Fault() is { } fault)
         {
@@ -69,9 +69,16 @@ internal static class PlanEndpoints
             return Busy(http);
         }
 
-        return Preferences.RespondAsync(http)
+        return Preferences.Patience(http) is { } patience && !await IsSoonAsync(job, patience, clock, http.RequestAborted)
             ? TypedResults.Accepted(AddressOf(job.Id), StateOf(job))
             : await FinishAsync(job, query, desk, http.RequestAborted);
+    }
+
+    /// <summary>Whether there is a plan before the client would rather have an address; or nobody left to tell it.</summary>
+    private static async Task<bool> IsSoonAsync(PlanJob job, TimeSpan patience, TimeProvider clock, CancellationToken gone)
+    {
+        await Task.WhenAny(job.Finished, Task.Delay(patience, clock, gone));
+        return gone.IsCancellationRequested || (patience > TimeSpan.Zero && job.Finished.IsCompleted);
     }
 
     // A client that goes away takes its order with it.

@@ -11,10 +11,10 @@ internal static class Json
     internal static Task<HttpResponseMessage> PostOrderAsync(this HttpClient client, string body, string address = "/api/plans") =>
         client.PostAsync(address, Content(Encoding.UTF8.GetBytes(body)));
 
-    internal static async Task<HttpResponseMessage> PostOrderInBackgroundAsync(this HttpClient client, string body)
+    internal static async Task<HttpResponseMessage> PostOrderInBackgroundAsync(this HttpClient client, string body, string prefer = "respond-async")
     {
         using var request = new HttpRequestMessage(HttpMethod.Post, "/api/plans") { Content = Content(Encoding.UTF8.GetBytes(body)) };
-        request.Headers.Add("Prefer", "respond-async");
+        request.Headers.Add("Prefer", prefer);
         return await client.SendAsync(request);
     }
 

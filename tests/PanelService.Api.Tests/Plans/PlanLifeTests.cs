@@ -48,6 +48,41 @@ public sealed class PlanLifeTests : IDisposable
         Assert.False(done.GetProperty("stoppedEarly").GetBoolean());
     }
 
+    // RFC 7240, 4.3: how long the client would wait.
+    [Theory]
+    [InlineData("respond-async, wait=30", "respond-async, wait=30")]
+    [InlineData("wait=99; x=1, respond-async", "respond-async, wait=30")]
+    public async Task Create_that_would_wait_is_201_where_the_plan_is_there_in_time(string prefer, string applied)
+    {
+        using var host = new TestHost(_planner.PlanAtOnce);
+        using HttpClient client = host.CreateClient();
+
+        using HttpResponseMessage response = await client.PostOrderInBackgroundAsync(SampleOrders.Smallest, prefer);
+
+        Assert.Equal(HttpStatusCode.Created, response.StatusCode);
+        Assert.Equal(applied, Assert.Single(response.Headers.GetValues("Preference-Applied")));
+        Assert.Equal(await response.Content.ReadAsStringAsync(), await client.GetStringAsync(response.Headers.Location));
+    }
+
+    [Theory]
+    [InlineData("respond-async, wait=0", "respond-async, wait=0")]
+    [InlineData("respond-async, wait=-1", "respond-async")]
+    [InlineData("respond-async, wait=soon", "respond-async")]
+    public async Task Create_that_would_wait_no_longer_is_202_and_the_plan_goes_on(string prefer, string applied)
+    {
+        using var host = new TestHost(_planner.PlanBehindGate);
+        using HttpClient client = host.CreateClient();
+
+        using HttpResponseMessage response = await client.PostOrderInBackgroundAsync(SampleOrders.Smallest, prefer);
+
+        Assert.Equal(HttpStatusCode.Accepted, response.StatusCode);
+        Assert.Equal(applied, Assert.Single(response.Headers.GetValues("Preference-Applied")));
+        _planner.Open();
+        string address = response.Headers.Location!.OriginalString;
+        await EndOf(client, address);
+        Assert.Equal("done", (await client.GetJsonAsync(address)).GetProperty("state").GetString());
+    }
+
     [Fact]
     public async Task Watch_plan_in_the_making_streams_its_states_and_a_heartbeat_until_it_is_done()
     {

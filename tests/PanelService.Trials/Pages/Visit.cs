@@ -86,10 +86,11 @@ internal sealed class Visit(IBrowser browser, Uri address)
         return new Timed(time, processor, 0);
     }
 
-    /// <summary>From the button to the plan on the screen.</summary>
+    /// <summary>From the button to the plan on the screen, once the page has kept itself for offline: nobody presses it sooner.</summary>
     internal async Task<Timed> PlanAsync()
     {
         IPage page = await OpenAsync();
+        await page.Locator("html[data-offline]").WaitForAsync();
         ICDPSession session = await page.Context.NewCDPSessionAsync(page);
         await CountProcessorAsync(session);
         double before = await ProcessorAsync(session);
