@@ -120,8 +120,8 @@ run_tests() {
 }
 
 # Two at a time: the store's and the browser's tests wait much of theirs, for processes to start and pages to settle. Before
-# them formatting and the Dockerfile are looked at; after them comes the folder a studio would run: published with its runtime,
-# started, asked, stopped.
+# them formatting and the Dockerfile are looked at; after the others comes the folder a studio would run: published with its
+# runtime, started, asked, stopped.
 waiting=(Store Browser)
 beside() {
   local name
@@ -131,9 +131,6 @@ beside() {
   for name in "${waiting[@]}"; do
     run_tests "tests/PanelService.$name.Tests/PanelService.$name.Tests.csproj"
   done
-  if tests/published.sh; then
-    touch artifacts/published
-  fi
 }
 
 beside >artifacts/beside.log 2>&1 &
@@ -145,6 +142,9 @@ for project in tests/*.Tests/*.csproj; do
     *) run_tests "$project" ;;
   esac
 done
+if tests/published.sh; then
+  touch artifacts/published
+fi
 wait "$others"
 cat artifacts/beside.log
 
