@@ -103,15 +103,18 @@ function mountParts(shape) {
       },
     };
   });
+  const head = h('h4', {}, shape.head());
   const add = h('button', { type: 'button', class: 'quiet', onclick: () => now.add(path, shape.fresh(row)) }, shape.add());
   return {
-    element: h('div', { class: 'parts-of' }, h('h4', {}, shape.head()), body, add),
+    element: h('div', { class: 'parts-of' }, head, body, add),
     /** @param {any} item @param {string} owner the path of what it is part of @param {any} props */
     update(item, owner, props) {
       now = props;
       row = item;
       path = `${owner}.${shape.at}`;
-      fill(at(item, shape.at) ?? [], props);
+      const all = at(item, shape.at) ?? [];
+      head.hidden = all.length === 0;
+      fill(all, props);
     },
   };
 }
