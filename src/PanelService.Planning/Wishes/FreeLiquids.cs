@@ -21,7 +21,7 @@ internal static class FreeLiquids
         foreach (var (surface, isAdhesive) in new[] { (Surface.Cloth, true), (Surface.Primed, false) })
         {
             var supplies = isAdhesive ? order.Adhesives : order.Primers;
-            var free = supplies.IsEmpty ? null : FreeOf(supplies, uses, isAdhesive);
+            var free = supplies.IsEmpty ? null : FreeOf(order, supplies, uses, isAdhesive);
             Lower(most, order, surface, free);
         }
 
@@ -50,7 +50,7 @@ internal static class FreeLiquids
             return own;
         }
 
-        var from = FreeOf(supplies, uses, isAdhesive);
+        var from = FreeOf(order, supplies, uses, isAdhesive);
         var shares = wishes.Select(pair => new LiquidShare(
             pair.First.Mark,
             LiquidDemand.VolumeFor(pair.First.Width * pair.First.Height * pair.Second, from.Liquid)));
@@ -93,11 +93,18 @@ internal static class FreeLiquids
         }
     }
 
-    /// <summary>The liquid with the most to spare; one the batch does not use yet is as good.</summary>
-    private static LiquidUse FreeOf(ImmutableArray<LiquidSupply> supplies, ImmutableArray<LiquidUse> uses, bool isAdhesive) =>
-        supplies
-            .Select(supply => uses.FirstOrDefault(use => use.IsAdhesive == isAdhesive && use.Liquid.Id == supply.Id) ?? Unused(supply, isAdhesive))
-            .MaxBy(FreeVolume)!;
+    /// <summary>
+    /// The liquid of the lines that name none, since all that name none share one; where there is no such line, the one with the
+    /// most to spare, and one the batch does not use yet is as good.
+    /// </summary>
+    private static LiquidUse FreeOf(Order order, ImmutableArray<LiquidSupply> supplies, ImmutableArray<LiquidUse> uses, bool isAdhesive)
+    {
+        var nameless = order.Panels.Where(line => (isAdhesive ? line.Adhesive : line.Primer) is null).Select(line => line.Mark).ToHashSet();
+        return uses.FirstOrDefault(use => use.IsAdhesive == isAdhesive && use.Shares.Any(share => nameless.Contains(share.Mark)))
+            ?? supplies
+                .Select(supply => uses.FirstOrDefault(use => use.IsAdhesive == isAdhesive && use.Liquid.Id == supply.Id) ?? Unused(supply, isAdhesive))
+                .MaxBy(FreeVolume)!;
+    }
 
     private static Volume FreeVolume(LiquidUse use) =>
         use.FromHand < use.Liquid.OnHand && use.Liquid.Value > Money.Zero ? default : use.Left;

@@ -51,6 +51,17 @@ public sealed class WishPlannerTests
     }
 
     [Fact]
+    public void Plan_takes_for_a_wish_of_the_ground_that_the_lines_share()
+    {
+        // Four of 8 × 10 in take 1.6 fl oz of the first 2, at 0.4 for 80 in²; what is left does for two of 5 × 7 in, and the other ground for five.
+        var first = Glue with { Id = "first", OnHand = Volume.From(2, LengthUnit.Inch) };
+        var other = first with { Id = "other", OnHand = Volume.From(1, LengthUnit.Inch) };
+        var plan = Planned(OrderOf(Line("A", 8, 10, 4) with { Surface = Surface.Primed }) with { Primers = [first, other], Wishes = [_small with { Surface = Surface.Primed }] });
+        Assert.Equal(2, plan.Panels[1].Made);
+        Assert.Equal(["first"], plan.Liquids.Where(use => !use.IsAdhesive).Select(use => use.Liquid.Id));
+    }
+
+    [Fact]
     public void Plan_with_wishes_costs_what_it_costs_without() => Gen
         .Select(Gen.Int[3, 14], Gen.Int[3, 18], Gen.Int[1, 30], Gen.Int[0, 300]).Array[1, 3].Sample(
         wishes =>
