@@ -81,12 +81,11 @@ internal sealed class FixedGoods
         IsAsGiven && _rectangles is [1] ? Filled(StripJigsaw.Find(_model, [.. _goods.Given], effort, work)) : null;
 
     /// <summary>Looks for a plan that wastes a little, by sections, where one rectangle is all there is.</summary>
-    /// <param name="effort">How many blocks are kept for what is hard to place.</param>
-    /// <param name="units">The work allowed for putting sections together.</param>
+    /// <param name="units">The work allowed for drawing sections.</param>
     /// <param name="work">Where work is counted.</param>
     /// <returns>What is cut from what; null where no plan was found.</returns>
-    public List<FilledGood>? PutSections(JigsawEffort effort, long units, WorkMeter work) =>
-        IsJigsaw ? Filled(StripJigsaw.FindSections(_model, [.. _goods.Given], effort, units, work)) : null;
+    public List<FilledGood>? PutSections(long units, WorkMeter work) =>
+        IsJigsaw ? Filled(StripJigsaw.FindSections(_model, [.. _goods.Given], units, work)) : null;
 
     /// <summary>Decides by listing every pattern that is good enough, where these are few.</summary>
     /// <param name="values">Value of one of each type, under which the goods hold little more than all pieces are worth.</param>

@@ -16,6 +16,7 @@ internal sealed class LengthSearch
 {
     private const int MostRounds = 400;
     private const int FirstTries = 3;
+    private const int LastRounds = 4;
 
     // Percent of the work that the first relaxations leave for making plans.
     private const long KeptBack = 60;
@@ -36,11 +37,10 @@ internal sealed class LengthSearch
         new(new FillEffort(4, 800, 1000, 0.3), new FillEffort(2, 300, 400, 0.1), 16),
     ];
 
-    private static readonly JigsawEffort[] _jigsaw = [new(1000, 300), new(3000, 0), new(0, 0)];
+    private static readonly JigsawEffort[] _jigsaw = [new(1000, 300), new(3000, 0)];
 
     // A jigsaw that was not put together without waste: as much more of the cloth, in thousandths, until sections do.
-    private static readonly int[] _rooms = [10, 30];
-    private static readonly JigsawEffort _wideSections = new(1000, 300);
+    private static readonly int[] _rooms = [10, 15, 30];
     private const long SectionUnits = 1_000_000;
     private static readonly long[] _decide = [40_000, 250_000, 800_000];
 
@@ -87,7 +87,10 @@ internal sealed class LengthSearch
     public void Run()
     {
         _work.Reserve = _work.Left * KeptBack / 100;
-        foreach (var inequality in RootRelaxation.Solve(_goods, _relaxation, _pool, _work).AsEnumerable().Reverse().Take(4))
+        var rounds = RootRelaxation.Solve(_goods, _relaxation, _pool, _work);
+
+        // The first round's values are the areas: where nothing is wasted no later ones say more, and they may say less.
+        foreach (var inequality in rounds.TakeLast(LastRounds).Reverse().Prepend(rounds[0]).Distinct())
         {
             _choice.Add(inequality);
         }
@@ -191,7 +194,7 @@ internal sealed class LengthSearch
     {
         _choice.Exclude(open.Counts);
         var problem = new FixedGoods(_goods, open.Counts);
-        if (problem.PutTogether(_jigsaw[level], _work) is { } whole)
+        if (level == 0 && PutTogether(problem) is { } whole)
         {
             Take(whole);
             return true;
@@ -225,7 +228,14 @@ internal sealed class LengthSearch
         return false;
     }
 
-    /// <summary>A plan from a little more of the only good, by sections: once, for the first counts that stay open.</summary>
+    /// <summary>A plan without waste; where nothing else will find one nothing is kept back for that.</summary>
+    private List<FilledGood>? PutTogether(FixedGoods problem)
+    {
+        _work.Reserve = problem.IsJigsaw ? 0 : _work.Reserve;
+        return _jigsaw.Select(effort => problem.PutTogether(effort, _work)).FirstOrDefault(plan => plan is not null);
+    }
+
+    /// <summary>A plan from a little more of the only good, by sections: once, for the first counts that stay open, by work of its own.</summary>
     private void TrySections(int[] counts)
     {
         if (_sectionsTried)
@@ -233,11 +243,12 @@ internal sealed class LengthSearch
             return;
         }
 
-        (_sectionsTried, _work.Reserve) = (true, 0);
+        _sectionsTried = true;
         foreach (int room in _rooms)
         {
             int[] more = [.. counts.Select((count, g) => Math.Min(_goods.Goods[g].Most, count + Math.Max(Math.Sign(count), count * room / 1000)))];
-            if (new FixedGoods(_goods, more).PutSections(_wideSections, SectionUnits, _work) is { } plan)
+            var own = new WorkMeter(long.MaxValue, _work.Cancellation) { Cores = _work.Cores };
+            if (new FixedGoods(_goods, more).PutSections(SectionUnits, own) is { } plan)
             {
                 Take(plan);
                 return;

@@ -1,10 +1,10 @@
 // Problem: one rectangle with little to waste: a plan.
 // Idea:    nothing to waste: a table of blocks (BlockTable) as the pieces are given (what was cut from one cloth mostly lies one
-//          way), then with turning. A little to waste: sections that waste little, among them what the tables have as wide as
-//          the strip, cover the pieces (SectionCover).
+//          way), then with turning. A little to waste: sections that waste little, and what they leave (SectionsAndRest).
 // Source:  see there.
-// Cost:    a quarter of a second for a small table, one to three for a large one, one for sections.
+// Cost:    a quarter of a second for a small table, one to three for a large one, as much for sections.
 // Not:     complete.
+using PanelService.Cutting.Patterns;
 using PanelService.Cutting.Search;
 
 namespace PanelService.Cutting.Lengths;
@@ -20,16 +20,7 @@ internal sealed class StripJigsaw
     private const double LittleWaste = 0.05;
 
     private const int LeastPieces = 12;
-    private const int SectionTable = 30_000;
-    private const int SectionPieces = 6;
-    private const int PairPieces = 14;
-    private const int MostSections = 200_000;
-
-    // Of a block that is a part of one section no more than this share of what there is to waste.
-    private const int WasteShare = 8;
-
-    // One more step apart for every 1/64 that may be wasted.
-    private const int ApartShare = 64;
+    private const long Gathering = 4_000_000;
 
     private readonly StripPieces _strip;
     private readonly WorkMeter _work;
@@ -48,13 +39,12 @@ internal sealed class StripJigsaw
     /// <summary>Looks for a plan of one rectangle with a little to waste.</summary>
     /// <param name="model">The rectangle as its only stock, and the pieces.</param>
     /// <param name="given">Per piece as it was given: its type and sizes.</param>
-    /// <param name="effort">How many blocks are kept of each number of pieces, for sections that hold what is hard to place.</param>
-    /// <param name="units">The work allowed for putting sections together.</param>
+    /// <param name="units">The work allowed for drawing sections.</param>
     /// <param name="work">Where work is counted.</param>
     /// <returns>How the pieces lie; null where no plan was found.</returns>
     public static Block? FindSections(
-        Model model, IReadOnlyList<(int Type, long Width, long Length)> given, JigsawEffort effort, long units, WorkMeter work) =>
-        Of(model, given, LittleWaste, work)?.FindSections(effort, units);
+        Model model, IReadOnlyList<(int Type, long Width, long Length)> given, long units, WorkMeter work) =>
+        Of(model, given, LittleWaste, work)?.FindSections(units);
 
     /// <summary>Whether a rectangle has little to waste and pieces that are mostly different: then other ways find nothing.</summary>
     /// <param name="model">The rectangle as its only stock, and the pieces.</param>
@@ -94,23 +84,24 @@ internal sealed class StripJigsaw
         return null;
     }
 
-    private Block? FindSections(JigsawEffort effort, long units)
+    private Block? FindSections(long units)
     {
-        int apart = 1 + (int)(_strip.Waste * ApartShare / ((long)_strip.Width * _strip.Length));
-        var cover = new SectionCover(_strip, apart, _work);
-        foreach (var table in Tables(effort, waste: 0))
+        // Looked at as it lies and mirrored; a slice of no work gathers the sections of both.
+        StripPieces[] ways = [_strip, _strip.Mirrored()];
+        SectionsAndRest[] searches = [];
+        SideBySide.Run(ways.Length, 0, _work, (way, _) => new SectionsAndRest(ways[way], new WorkMeter(Gathering, _work.Cancellation)), found =>
         {
-            table.Fill();
-            cover.AddWide(table);
-        }
+            searches = found;
+            return false;
+        });
 
-        var shape = new TableShape(
-            _strip.IsFree, SectionTable, SectionPieces, apart, Waste: (int)_strip.Waste / WasteShare, Drawn: true);
-        var parts = new BlockTable(_strip, shape, _work);
-        parts.Fill();
-        cover.AddWide(parts);
-        cover.AddPairs(parts, PairPieces, MostSections);
-        return cover.Find(units);
+        Block? plan = null;
+        SideBySide.Run(ways.Length, units, _work, (way, work) => searches[way].Advance(work), found =>
+        {
+            plan = found[0] ?? (found[1] is { } mirrored ? BlockMath.Mirrored(mirrored) : null);
+            return plan is null;
+        });
+        return plan;
     }
 }
 

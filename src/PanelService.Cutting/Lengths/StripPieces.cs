@@ -8,19 +8,24 @@ internal sealed class StripPieces
     // Above this the tables of sides grow too large.
     private const int LongestSide = 32_767;
 
-    private readonly Model _model;
     private readonly int[] _types;
     private readonly bool[] _turned;
 
     private StripPieces(Model model, IReadOnlyList<(int Type, long Width, long Length)> lying, long unit)
     {
-        _model = model;
         var (width, length, _, _) = model.Stock(0);
         (Width, Length) = ((int)(width / unit), (int)(length / unit));
         _types = [.. lying.Select(piece => piece.Type)];
         _turned = [.. lying.Select(piece => model.Sizes[piece.Type].Width != piece.Width)];
         Sizes = [.. lying.Select(piece => ((int)(piece.Width / unit), (int)(piece.Length / unit)))];
         IsFree = model.Types.All(type => type.On[model.Stocks[0]] == Turning.Either);
+    }
+
+    private StripPieces(StripPieces strip)
+    {
+        (Width, Length, IsFree) = (strip.Length, strip.Width, strip.IsFree);
+        (_types, _turned) = (strip._types, strip._turned);
+        Sizes = [.. strip.Sizes.Select(piece => (piece.Length, piece.Width))];
     }
 
     /// <summary>The strip's width.</summary>
@@ -53,6 +58,22 @@ internal sealed class StripPieces
             ? null
             : new StripPieces(model, [.. given.Select(piece => Allowed(model, piece))], unit);
     }
+
+    /// <summary>The set of all pieces: one bit for each.</summary>
+    public UInt128 Everything => Count == BlockTable.MostPieces ? UInt128.MaxValue : (UInt128.One << Count) - 1;
+
+    /// <summary>The pieces of a set.</summary>
+    /// <param name="set">One bit for each.</param>
+    public static IEnumerable<int> PiecesOf(UInt128 set)
+    {
+        for (; set != 0; set &= set - 1)
+        {
+            yield return (int)UInt128.TrailingZeroCount(set);
+        }
+    }
+
+    /// <summary>Everything mirrored: lengths become widths. What is found for it is a plan of this strip with its axes exchanged.</summary>
+    public StripPieces Mirrored() => new(this);
 
     /// <summary>A piece as a block.</summary>
     /// <param name="piece">The piece.</param>

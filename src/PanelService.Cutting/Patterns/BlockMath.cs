@@ -12,6 +12,12 @@ internal static class BlockMath
     public static Block Join(Axis axis, Block first, Block second) =>
         new StackBlock(axis, [.. PartsAlong(axis, first), .. PartsAlong(axis, second)]);
 
+    /// <summary>A block with the axes of its cuts exchanged; its pieces stay as they lie.</summary>
+    /// <param name="block">The block.</param>
+    public static Block Mirrored(Block block) => block is StackBlock stack
+        ? new StackBlock(stack.Axis == Axis.X ? Axis.Y : Axis.X, [.. stack.Parts.Select(Mirrored)])
+        : block;
+
     /// <summary>The smallest rectangle that holds a block.</summary>
     /// <param name="block">The block.</param>
     /// <param name="sizes">Each piece's size as cut.</param>

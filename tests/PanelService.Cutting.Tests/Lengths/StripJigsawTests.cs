@@ -1,4 +1,5 @@
 using PanelService.Cutting.Lengths;
+using PanelService.Cutting.Many;
 using PanelService.Cutting.Patterns;
 using PanelService.Cutting.Search;
 
@@ -54,12 +55,45 @@ public sealed class StripJigsawTests
         var model = ModelOf(length, Turning.Upright, turned: false);
 
         var block = StripJigsaw.FindSections(
-            model, Given(model, turned: false), new JigsawEffort(200, 0), 200_000, new WorkMeter(2_000_000, default));
+            model, Given(model, turned: false), 200_000, new WorkMeter(2_000_000, default));
 
         var size = BlockMath.Size(block!, model.Sizes, kerf: 0);
         Assert.InRange(size.Width, 1, 60);
         Assert.InRange(size.Height, 100, length);
         Assert.Equal(model.Demand, BlockMath.Counts(block!, model.Types.Length));
+    }
+
+    [Fact]
+    public void FindSections_of_sixty_pieces_is_a_plan_with_at_most_4_in_300_wasted()
+    {
+        var random = new SeededRandom(5);
+        var pieces = CutUp(random, 60, 300, 60);
+        var model = new Model(new CuttingProblem(
+            [new Stock(60, 304, 1, 1)], [.. pieces.Select(size => new Piece(size.Width, size.Length, 1, [Turning.Either]))], Kerf: 0));
+        (int Type, long Width, long Length)[] given = [.. pieces.Select((size, i) => (model.TypeOf(i), (long)size.Width, (long)size.Length))];
+
+        var block = StripJigsaw.FindSections(model, given, 1_000_000, new WorkMeter(long.MaxValue, default));
+
+        var size = BlockMath.Size(block!, model.Sizes, kerf: 0);
+        Assert.InRange(size.Width, 1, 60);
+        Assert.InRange(size.Height, 300, 304);
+        Assert.Equal(model.Demand, BlockMath.Counts(block!, model.Types.Length));
+    }
+
+    private static List<(int Width, int Length)> CutUp(SeededRandom random, int width, int length, int wanted)
+    {
+        var pieces = new List<(int Width, int Length)> { (width, length) };
+        while (pieces.Count < wanted)
+        {
+            var largest = pieces.MaxBy(piece => piece.Width * piece.Length);
+            pieces.Remove(largest);
+            bool across = largest.Width > largest.Length || (largest.Width > 8 && random.Below(3) == 0);
+            int first = 4 + random.Below((across ? largest.Width : largest.Length) - 7);
+            pieces.Add(across ? (first, largest.Length) : (largest.Width, first));
+            pieces.Add(across ? (largest.Width - first, largest.Length) : (largest.Width, largest.Length - first));
+        }
+
+        return pieces;
     }
 
     private static Model ModelOf(long length, Turning turning, bool turned) => new(new CuttingProblem(
