@@ -1,8 +1,6 @@
 // @ts-check
 /** Wires the page: state to parts, parts to state, the service behind them. Everything else is told what it shows. */
 
-/** @typedef {import('./view/days.js').DayProps | null} Shown */
-
 import * as catalogue from './api/catalogue.js';
 import * as plans from './api/plans.js';
 import * as shelf from './api/shelf.js';
@@ -14,19 +12,11 @@ import { addLine, changeUnits, emptyOrder, fieldOf, freeMark, fromWire, keyed, p
 import { createStore } from './model/store.js';
 import { speak, t } from './texts/index.js';
 import { mountAct, mountProblem } from './view/act.js';
-import { mountChanges } from './view/changes.js';
 import { comeIn, mountLetIn } from './view/door.js';
-import { mountGoods } from './view/goods.js';
 import { mountLines } from './view/lines.js';
-import { mountProof } from './view/proof.js';
-import { mountRack } from './view/rack.js';
-import { mountShelf } from './view/shelf.js';
 import { layOut, mountHead, offerKinds } from './view/ticket.js';
-import { mountWishes } from './view/wishes.js';
-import { settings } from './view/work.js';
-import { h, lazily, refill } from './view/dom.js';
+import { h } from './view/dom.js';
 import { mountWrite } from './view/write.js';
-import { mountYields } from './view/yields.js';
 
 const EXAMPLE = 'tern-island';
 
@@ -193,35 +183,37 @@ const places = layOut(ticket);
 if (asked) places.head.append(mountLetIn(shelf.forget));
 
 /**
- * The days of a plan: what draws them is fetched when the ticket can be used already, or with the first plan. Where that
- * fails, whoever needs them next asks again; with a plan there to show, the place says so.
- * @param {Element} element
+ * A part whose modules are fetched when the ticket can be used already. Where that fails, whoever needs it next asks again;
+ * with something there to show, the place says so.
+ * @param {Element} element @param {(props: any) => Promise<{ update: (props: any) => void }>} fetched mounts it
  */
-function daysLater(element) {
-  /** @type {{ update: (props: Shown) => void } | null} */
+function later(element, fetched) {
+  /** @type {{ update: (props: any) => void } | null} */
   let part = null;
-  /** @type {Shown} */
+  /** @type {any} */
   let told = null;
   /** @type {Promise<void> | null} */
   let coming = null;
-  const fetched = async () => {
-    const { mountDays } = await import('./view/days.js');
-    part = mountDays(element);
-    part.update(told);
+  const said = h('div', {}, h('p', { role: 'status' }, t.wrong.unreachable, ' '), h('button', { type: 'button', onclick: () => void come() }, t.wrong.retry));
+  const show = async () => {
+    const mounted = await fetched(told);
+    said.remove();
+    mounted.update(told);
+    part = mounted;
   };
   const come = async () => {
-    coming ??= fetched();
+    coming ??= show();
     try {
       await coming;
     } catch (fault) {
       if (!(fault instanceof TypeError)) throw fault;
       coming = null;
-      if (told) refill(element, h('p', { role: 'status' }, t.wrong.unreachable, ' '), h('button', { type: 'button', onclick: come }, t.wrong.retry));
+      if (told) element.append(said);
     }
   };
   return {
     come,
-    /** @param {Shown} props */
+    /** @param {any} props */
     update(props) {
       told = props;
       if (part) part.update(props);
@@ -229,6 +221,12 @@ function daysLater(element) {
     },
   };
 }
+
+/** When what stands there now was painted; a page nobody looks at is not painted. */
+const painted = () => new Promise((go) => {
+  if (document.hidden) setTimeout(go);
+  else requestAnimationFrame(() => setTimeout(go));
+});
 
 /** Everything the parts are told, from one state. */
 function props() {
@@ -270,9 +268,9 @@ function props() {
 const now = props();
 const parts = {
   head: mountHead(places.head, now.head), lines: mountLines(places.lines, now.lines), write: mountWrite(places.write, now.write),
-  rack: series.length > 0 ? mountRack(places.rack, now.rack) : { update: () => {} }, wishes: mountWishes(places.wishes, now.wishes),
-  shelf: mountShelf(places.shelf, now.shelf), goods: mountGoods(places.goods, now.base), work: lazily(/** @type {HTMLDetailsElement} */ (places.work.parentElement), settings, (part) => places.work.append(...part.elements)), yields: mountYields(places.yields, now.base),
-  problem: mountProblem(places.problem), changes: mountChanges(places.changes), proof: mountProof(places.proof, places.changes), days: daysLater(places.days), act: mountAct(/** @type {Element} */ (document.getElementById('act')), now.act),
+  problem: mountProblem(places.problem), act: mountAct(/** @type {Element} */ (document.getElementById('act')), now.act),
+  below: later(places.rack, async (props) => (await import('./view/below.js')).mountBelow(places, props)),
+  days: later(places.days, async () => (await import('./view/days.js')).mountDays(places.days)),
 };
 
 function render() {
@@ -281,36 +279,22 @@ function render() {
   parts.head.update(next.head);
   parts.lines.update(next.lines);
   parts.write.update(next.write);
-  parts.rack.update(next.rack);
-  parts.wishes.update(next.wishes);
-  parts.shelf.update(next.shelf);
-  places.goods.hidden = next.shelf.fromShelf;
-  parts.goods.update(next.base);
-  if (work.problem?.errors) parts.work.want();
-  parts.work.update(next.base);
-  parts.yields.update(next.base);
   parts.act.update(next.act);
-  renderPlan(next);
-}
-
-/** What stands there only once a plan was asked for. @param {ReturnType<typeof props>} next */
-function renderPlan(next) {
   parts.problem.update(work.problem);
-  parts.changes.update(next.changes);
-  parts.proof.update(next.days);
+  parts.below.update(next);
   parts.days.update(next.days);
 }
 
-parts.work.update(now.base);
-store.listen(render);
 offerKinds(now.base.order);
-places.goods.hidden = now.shelf.fromShelf;
-renderPlan(now);
 document.addEventListener('keydown', (event) => {
   if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) void go();
 });
-ticket.removeAttribute('aria-busy');
+store.listen(render);
 performance.mark('usable');
+await painted();
+render();
+await parts.below.come();
+ticket.removeAttribute('aria-busy');
 (window.requestIdleCallback ?? setTimeout)(() => void parts.days.come());
 window.addEventListener('hashchange', () => void openLinked());
 void listPlans();

@@ -152,6 +152,25 @@ public sealed class WholeJobTests(Studio studio)
     }
 
     [BrowserFact]
+    public async Task What_stands_below_the_first_view_is_asked_for_again_where_the_network_failed()
+    {
+        IPage page = await studio.OpenAsync(new Uri(studio.Address, "health"));
+        await page.Context.RouteAsync("**/view/yields.js", route => route.AbortAsync("internetdisconnected"));
+        await page.GotoAsync(studio.Address.ToString());
+        ILocator again = page.Locator(".rack-place").GetByText("Try again");
+        await again.WaitForAsync();
+        await page.Locator("details.fold-work > summary").ClickAsync();
+        Assert.Equal(4, await page.Locator(".lines .line").CountAsync());
+
+        await page.Context.UnrouteAllAsync();
+        await again.ClickAsync();
+        await page.Locator("input[data-path=\"saw.undersize\"]").WaitForAsync();
+        Assert.True(await page.Locator(".rack-place .format-count").CountAsync() > 0);
+        Assert.Equal(0, await again.CountAsync());
+        await page.Context.CloseAsync();
+    }
+
+    [BrowserFact]
     public async Task A_thinner_blade_is_offered_with_what_it_saves_and_the_plan_says_what_it_did()
     {
         // Twelve of 8 × 10 in, cut 1/16 under: 3 × 7 15/16 + 2 × 3/32 = 24 in to the hair, so that one sheet of 24 × 48 does; with 1/8 it takes two.

@@ -7,7 +7,7 @@ import { t } from '../texts/index.js';
 /** @type {Map<string, Intl.NumberFormat>} */
 const formats = new Map();
 
-/** Made once each: the browser takes tens of milliseconds for the first. @param {Intl.NumberFormatOptions} options */
+/** Made once each, when first needed: the browser takes tens of milliseconds for the first of all. @param {Intl.NumberFormatOptions} options */
 function format(options) {
   const name = JSON.stringify(options);
   const known = formats.get(name) ?? new Intl.NumberFormat(undefined, options);
@@ -22,20 +22,19 @@ const FINEST = { inch: 0.001, centimetre: 0.003, millimetre: 0.03 };
  * @param {import('./measures.js').Unit} unit @param {string} currency @param {boolean} decimals
  */
 export function numbers(unit, currency, decimals) {
-  const plain3 = format({ maximumFractionDigits: 3 });
-  const plain = format({ maximumFractionDigits: 1 });
+  const plain = (/** @type {number} */ value) => format({ maximumFractionDigits: 1 }).format(value);
   const bare = (/** @type {number} */ value) => showLength(value, unit, decimals);
   return {
     money: (/** @type {number} */ value) => moneyFormat(currency).format(value),
     share: (/** @type {number} */ value) => format({ style: 'percent', maximumFractionDigits: 1 }).format(value),
-    count: (/** @type {number} */ value) => plain.format(value),
+    count: plain,
     bare,
     length: (/** @type {number} */ value) => `${bare(value)} ${SIGN[unit]}`,
     size: (/** @type {number} */ width, /** @type {number} */ height) => `${bare(width)} × ${bare(height)} ${SIGN[unit]}`,
-    area: (/** @type {number} */ value) => `${plain.format(value)} ${t.area[unit]}`,
-    weight: (/** @type {number} */ value) => `${plain.format(unit !== 'inch' && value >= 1000 ? value / 1000 : value)} ${unit === 'inch' ? 'lb' : value >= 1000 ? 'kg' : 'g'}`,
-    fine: (/** @type {number} */ value) => `${value > 0 && value < FINEST[unit] ? `<\u00a0${plain3.format(FINEST[unit])}` : format({ maximumSignificantDigits: 2 }).format(value)}\u00a0${SIGN[unit]}`,
-    volume: (/** @type {number} */ value) => `${plain.format(value)} ${t.volume[unit]}`,
+    area: (/** @type {number} */ value) => `${plain(value)} ${t.area[unit]}`,
+    weight: (/** @type {number} */ value) => `${plain(unit !== 'inch' && value >= 1000 ? value / 1000 : value)} ${unit === 'inch' ? 'lb' : value >= 1000 ? 'kg' : 'g'}`,
+    fine: (/** @type {number} */ value) => `${value > 0 && value < FINEST[unit] ? `<\u00a0${format({ maximumFractionDigits: 3 }).format(FINEST[unit])}` : format({ maximumSignificantDigits: 2 }).format(value)}\u00a0${SIGN[unit]}`,
+    volume: (/** @type {number} */ value) => `${plain(value)} ${t.volume[unit]}`,
   };
 }
 

@@ -73,6 +73,8 @@ export function lazily(details, make, place) {
     if (told) part.update(...told);
   };
   details.addEventListener('toggle', () => { if (details.open) want(); });
+  // Somebody may have been quicker than what is told of it.
+  if (details.open) want();
   return {
     want,
     /** @param {any[]} now */

@@ -15,15 +15,23 @@ internal sealed class Visit(IBrowser browser, Uri address)
     /// <summary>Milliseconds a busy machine is given before the trial gives up.</summary>
     private const float Patience = 300_000;
 
-    /// <summary>Notes when the ticket can be used: built, laid out and painted.</summary>
+    /// <summary>
+    /// Notes when the window is filled (first contentful paint, W3C Paint Timing) by a ticket that can be used, and by how much anything
+    /// in the window moves after that (W3C Layout Instability): a first view that is not the final one would be none.
+    /// </summary>
     private const string NoteFirstView =
         """
-        new MutationObserver((_, watch) => {
-          const ticket = document.getElementById('ticket');
-          if (!ticket || ticket.hasAttribute('aria-busy')) return;
-          watch.disconnect();
-          requestAnimationFrame(() => setTimeout(() => { window.usable = performance.now(); }));
-        }).observe(document, { subtree: true, childList: true, attributes: true });
+        window.shifts = [];
+        new PerformanceObserver((list) => window.shifts.push(...list.getEntries())).observe({ type: 'layout-shift' });
+        window.viewed = new Promise((seen) => {
+          const times = {};
+          new PerformanceObserver((list, watch) => {
+            list.getEntries().forEach((one) => { times[one.name] = one.startTime; });
+            if (!times.usable || !times['first-contentful-paint']) return;
+            watch.disconnect();
+            seen(Math.max(times.usable, times['first-contentful-paint']));
+          }).observe({ entryTypes: ['mark', 'paint'] });
+        });
         """;
 
     /// <summary>Presses the button and answers how long it took until the plan was painted.</summary>
@@ -79,9 +87,20 @@ internal sealed class Visit(IBrowser browser, Uri address)
         await CountProcessorAsync(session);
         await page.AddInitScriptAsync(NoteFirstView);
         await page.GotoAsync(address.ToString());
-        await page.WaitForFunctionAsync("() => window.usable");
+        double time = await page.EvaluateAsync<double>("() => window.viewed");
         double processor = await ProcessorAsync(session);
-        double time = await page.EvaluateAsync<double>("() => window.usable");
+        await page.Locator("#ticket:not([aria-busy])").WaitForAsync();
+        double shifted = await page.EvaluateAsync<double>(
+            """
+            (seen) => new Promise((done) => requestAnimationFrame(() => setTimeout(() => done(
+              window.shifts.filter((one) => one.startTime > seen).reduce((sum, one) => sum + one.value, 0)))))
+            """,
+            time);
+        if (shifted > 0)
+        {
+            throw new InvalidOperationException($"The first view moved by {shifted} once it was there.");
+        }
+
         await page.Context.CloseAsync();
         return new Timed(time, processor, 0);
     }
