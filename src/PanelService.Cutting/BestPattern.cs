@@ -32,6 +32,9 @@ public static class BestPattern
         return (programme.Value(width, height), programme.Pattern(width, height));
     }
 
+    // A programme may be as much work as this for every unit of the effort.
+    private const long VisitsOfUnit = 2_000;
+
     /// <summary>
     /// The most valuable guillotine pattern that holds no more of each piece than its demand.
     /// </summary>
@@ -44,7 +47,8 @@ public static class BestPattern
     /// <param name="effort">How much work may be done.</param>
     /// <param name="cancellation">Ends it early with what was found.</param>
     /// <returns>The best value found, a block of that value (null where nothing of value fits), and a bound that no
-    /// pattern exceeds: equal to the value unless the work was done before the end.</returns>
+    /// pattern exceeds: equal to the value unless the work was done before the end, or sizes have so many sums that they were rounded.</returns>
+    /// <exception cref="OperationCanceledException">A stop was asked for before the search began.</exception>
     public static (long Value, Block? Block, long UpperBound) Bounded(
         long width,
         long height,
@@ -54,9 +58,22 @@ public static class BestPattern
         Effort effort = Effort.Steady,
         CancellationToken cancellation = default)
     {
-        var grid = Grid.Exact(new GridArea(pieces, [.. pieces.Select(p => p.On[0])], width, height, kerf));
+        var area = new GridArea(pieces, [.. pieces.Select(p => p.On[0])], width, height, kerf);
+        int[] demand = [.. pieces.Select(p => p.Demand)];
         var work = new WorkMeter(CuttingPlanner.WorkFor(effort), cancellation);
-        var answer = BoundedPattern.Solve(grid, values.AsSpan(), [.. pieces.Select(p => p.Demand)], work);
+        long most = CuttingPlanner.WorkFor(effort) * VisitsOfUnit;
+
+        // Sizes of tens of thousands of sums would take the machine's memory: what is found among coarser ones is cut as well, and bounded.
+        var fitting = Grid.Within(area, up: true, most, cancellation);
+        var answer = BoundedPattern.Solve(fitting, values.AsSpan(), demand, work);
+        if (!fitting.IsExact)
+        {
+            var bounding = Grid.Within(area, up: false, most, cancellation);
+            long tiny = bounding.Tiny.Sum(one => (long)values[one.Piece] * demand[one.Piece]);
+            var own = new WorkMeter(CuttingPlanner.WorkFor(effort), cancellation);
+            return (answer.Value, answer.Block, BoundedPattern.Solve(bounding, values.AsSpan(), demand, own).UpperBound + tiny);
+        }
+
         return (answer.Value, answer.Block, answer.UpperBound);
     }
 }
