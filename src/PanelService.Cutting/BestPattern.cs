@@ -48,7 +48,6 @@ public static class BestPattern
     /// <param name="cancellation">Ends it early with what was found.</param>
     /// <returns>The best value found, a block of that value (null where nothing of value fits), and a bound that no
     /// pattern exceeds: equal to the value unless the work was done before the end, or sizes have so many sums that they were rounded.</returns>
-    /// <exception cref="OperationCanceledException">A stop was asked for before the search began.</exception>
     public static (long Value, Block? Block, long UpperBound) Bounded(
         long width,
         long height,
@@ -64,11 +63,11 @@ public static class BestPattern
         long most = CuttingPlanner.WorkFor(effort) * VisitsOfUnit;
 
         // Sizes of tens of thousands of sums would take the machine's memory: what is found among coarser ones is cut as well, and bounded.
-        var fitting = Grid.Within(area, up: true, most, cancellation);
+        var fitting = Grid.Within(area, up: true, most, CancellationToken.None);
         var answer = BoundedPattern.Solve(fitting, values.AsSpan(), demand, work);
         if (!fitting.IsExact)
         {
-            var bounding = Grid.Within(area, up: false, most, cancellation);
+            var bounding = Grid.Within(area, up: false, most, CancellationToken.None);
             long tiny = bounding.Tiny.Sum(one => (long)values[one.Piece] * demand[one.Piece]);
             var own = new WorkMeter(CuttingPlanner.WorkFor(effort), cancellation);
             return (answer.Value, answer.Block, BoundedPattern.Solve(bounding, values.AsSpan(), demand, own).UpperBound + tiny);

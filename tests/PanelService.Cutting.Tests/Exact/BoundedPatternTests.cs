@@ -1,3 +1,6 @@
+using System.Collections.Immutable;
+using PanelService.Cutting.Many;
+using PanelService.Cutting.Patterns;
 using PanelService.Cutting.Tests.Outside;
 
 namespace PanelService.Cutting.Tests.Exact;
@@ -98,5 +101,26 @@ public sealed class BoundedPatternTests
 
         Assert.All(counts, (count, i) => Assert.True(count <= pieces[i].Demand));
         Assert.Equal(value, counts.Select((count, i) => (long)count * values[i]).Sum());
+    }
+
+    [Fact]
+    public void Odd_sizes_with_tens_of_thousands_of_sums_are_cut_and_bounded_in_little_memory()
+    {
+        var random = new SeededRandom(3);
+        ImmutableArray<Piece> pieces =
+            [.. Enumerable.Range(0, 60).Select(_ => new Piece(501 + random.Below(4000), 501 + random.Below(4000), 1000, [Turning.Either]))];
+        ImmutableArray<int> values = [.. pieces.Select(piece => (int)(piece.Width * piece.Height / 1000))];
+        long before = GC.GetAllocatedBytesForCurrentThread();
+
+        var (value, block, bound) = BestPattern.Bounded(12_231, 24_431, pieces, values, kerf: 32, Effort.Quick);
+
+        long allocated = GC.GetAllocatedBytesForCurrentThread() - before;
+        var size = BlockMath.Size(block!, [.. pieces.Select(piece => (piece.Width, piece.Height))], kerf: 32);
+        Assert.InRange(size.Width, 1, 12_231);
+        Assert.InRange(size.Height, 1, 24_431);
+        Assert.Equal(value, BlockMath.Counts(block!, pieces.Length).Zip(values).Sum(pair => (long)pair.First * pair.Second));
+        Assert.InRange(bound, value, (12_231 + 32) * (24_431 + 32) / 1000);
+        Assert.True(value > bound * 0.8, $"{value} of {bound}");
+        Assert.True(allocated < 500_000_000, $"{allocated} bytes");
     }
 }
