@@ -90,7 +90,7 @@ internal sealed class LengthSearch
         var rounds = RootRelaxation.Solve(_goods, _relaxation, _pool, _work);
 
         // The first round's values are the areas: where nothing is wasted no later ones say more, and they may say less.
-        foreach (var inequality in rounds.TakeLast(LastRounds).Reverse().Prepend(rounds[0]).Distinct())
+        foreach (var inequality in rounds.Take(1).Concat(rounds.TakeLast(LastRounds).Reverse()).Distinct())
         {
             _choice.Add(inequality);
         }

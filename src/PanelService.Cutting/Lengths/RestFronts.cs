@@ -110,7 +110,9 @@ internal sealed class RestFronts
         foreach (ref readonly var one in _byLength[size].All)
         {
             int longest = one.Length + ((_waste - one.Waste) / one.Width);
-            foreach (ref readonly var two in seconds.Between(one.Length, longest))
+            var near = seconds.Between(one.Length, longest);
+            Looks += near.Length;
+            foreach (ref readonly var two in near)
             {
                 if ((one.Set & two.Set) == 0)
                 {
@@ -118,8 +120,6 @@ internal sealed class RestFronts
                     Add(new Front(one.Set | two.Set, one.Width + two.Width, two.Length, waste) { First = one.At, Second = two.At });
                 }
             }
-
-            Looks += seconds.Between(one.Length, longest).Length;
         }
     }
 
@@ -130,7 +130,9 @@ internal sealed class RestFronts
         foreach (ref readonly var one in _byWidth[size].All)
         {
             int widest = one.Width + ((_waste - one.Waste) / one.Length);
-            foreach (ref readonly var two in seconds.Between(one.Width, widest))
+            var near = seconds.Between(one.Width, widest);
+            Looks += near.Length;
+            foreach (ref readonly var two in near)
             {
                 if ((one.Set & two.Set) == 0)
                 {
@@ -138,8 +140,6 @@ internal sealed class RestFronts
                     Add(new Front(one.Set | two.Set, two.Width, one.Length + two.Length, waste) { First = one.At, Second = two.At });
                 }
             }
-
-            Looks += seconds.Between(one.Width, widest).Length;
         }
     }
 

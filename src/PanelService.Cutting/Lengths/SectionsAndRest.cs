@@ -60,7 +60,7 @@ internal sealed class SectionsAndRest
         var small = new BlockTable(strip, shape, work);
         small.Fill();
         _sections.Add(small);
-        _blocks = ByPiece(Blocks(table), one => one.Set);
+        _blocks = ByPiece(Blocks(table));
         _pieces = [.. Enumerable.Range(0, strip.Count).Select(p => new RestPart(null, p, strip.Sizes[p].Width, strip.Sizes[p].Length, UInt128.One << p))];
         _rarestFirst = [.. Enumerable.Range(0, strip.Count).OrderBy(_sections.Holding)];
     }
@@ -185,16 +185,16 @@ internal sealed class SectionsAndRest
     }
 
     /// <summary>One of a short list in turn, of a long one by chance.</summary>
-    private T Drawn<T>(T[] of, int from, int turn) => of.Length <= Tries ? of[(from + turn) % of.Length] : of[_random.Below(of.Length)];
+    private RestPart Drawn(RestPart[] of, int from, int turn) => of.Length <= Tries ? of[(from + turn) % of.Length] : of[_random.Below(of.Length)];
 
-    private T[][] ByPiece<T>(IEnumerable<T> all, Func<T, UInt128> setOf)
+    private RestPart[][] ByPiece(IEnumerable<RestPart> parts)
     {
-        List<T>[] lists = [.. Enumerable.Range(0, _strip.Count).Select(_ => new List<T>())];
-        foreach (var one in all)
+        List<RestPart>[] lists = [.. Enumerable.Range(0, _strip.Count).Select(_ => new List<RestPart>())];
+        foreach (var part in parts)
         {
-            foreach (int p in StripPieces.PiecesOf(setOf(one)))
+            foreach (int p in StripPieces.PiecesOf(part.Set))
             {
-                lists[p].Add(one);
+                lists[p].Add(part);
             }
         }
 

@@ -98,6 +98,16 @@ public sealed class LengthPlannerTests
     }
 
     [Fact]
+    public void Search_that_is_stopped_before_it_begins_answers_with_a_true_bound()
+    {
+        var problem = new LengthProblem([], [new LengthStock(10, 5, 3, 20)], [new Piece(5, 5, 6, [Turning.Upright])]);
+
+        var result = LengthPlanner.Plan(problem, Effort.Quick, cancellation: new CancellationToken(canceled: true));
+
+        Assert.InRange(result.LeastPossible, 0, 9);
+    }
+
+    [Fact]
     public void Plan_of_nothing_below_a_known_price_keeps_its_bound_at_that_price()
     {
         var problem = new LengthProblem([], [new LengthStock(10, 5, 3, 20)], [new Piece(5, 5, 6, [Turning.Upright])]);
