@@ -32,6 +32,28 @@ public static class BestPattern
         return (programme.Value(width, height), programme.Pattern(width, height));
     }
 
+    /// <summary>What no guillotine pattern is worth more than, in as much work as one likes.</summary>
+    /// <param name="width">Usable width.</param>
+    /// <param name="height">Usable height.</param>
+    /// <param name="pieces">The pieces; the first entry of <see cref="Piece.On"/> says how each may lie.</param>
+    /// <param name="values">The value of one of each, 0 or more; no pattern's total may reach 2³¹.</param>
+    /// <param name="kerf">What one cut turns to dust.</param>
+    /// <param name="mostWork">The most work: cuts tried, a hundred million in a good tenth of a second.</param>
+    /// <returns>The value of <see cref="Unlimited"/> where that is so little work; else a bound that sizes rounded down give.</returns>
+    public static long AtMost(
+        long width, long height, ImmutableArray<Piece> pieces, ImmutableArray<int> values, long kerf, long mostWork)
+    {
+        var grid = Grid.Within(new GridArea(pieces, [.. pieces.Select(p => p.On[0])], width, height, kerf), up: false, mostWork);
+        if (grid.Shapes.Length == 0 && grid.Tiny.Length == 0)
+        {
+            return 0;
+        }
+
+        var programme = new ValueProgramme(grid);
+        programme.Fill(values.AsSpan());
+        return programme.Value(width, height);
+    }
+
     // A programme may be as much work as this for every unit of the effort.
     private const long VisitsOfUnit = 2_000;
 

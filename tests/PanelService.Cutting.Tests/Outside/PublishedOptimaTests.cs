@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace PanelService.Cutting.Tests.Outside;
 
 /// <summary>
@@ -32,6 +34,22 @@ public sealed class PublishedOptimaTests
         var sizes = number switch { 1 => First, 2 => Second, _ => Third };
 
         Assert.Equal((oriented, turned), (Best(sizes, Turning.Upright), Best(sizes, Turning.Either)));
+    }
+
+    [Theory]
+    [InlineData(1, 58136)]
+    [InlineData(2, 60611)]
+    [InlineData(3, 61626)]
+    public void Bound_of_a_published_sheet_comes_down_to_the_published_value_as_more_work_is_allowed(int number, long turned)
+    {
+        var sizes = number switch { 1 => First, 2 => Second, _ => Third };
+        ImmutableArray<Piece> pieces = [.. sizes.Select(size => new Piece(size.Width, size.Height, int.MaxValue, [Turning.Either]))];
+        ImmutableArray<int> values = [.. sizes.Select(size => size.Width * size.Height)];
+        long[] bounds = [.. new long[] { 300, 3_000, 30_000, 30_000_000 }.Select(work => BestPattern.AtMost(250, 250, pieces, values, 0, work))];
+
+        Assert.All(bounds, bound => Assert.InRange(bound, turned, turned * 3));
+        Assert.True(bounds[0] > turned, "three hundred cuts cannot tell");
+        Assert.Equal(turned, bounds[^1]);
     }
 
     /// <summary>

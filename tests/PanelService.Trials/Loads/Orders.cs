@@ -29,6 +29,7 @@ internal static class Orders
         yield return ("200 odd formats, cut smaller where that saves", With(Order("millimetre", Odd(dice, 200, 500, 6000, 40), twoBoards, "steady"), order => order["saw"]!["undersize"] = 3));
         yield return ("200 odd formats that may be bought", With(Order("millimetre", Odd(dice, 200, 500, 6000, 40), twoBoards, "steady"), Buyable));
         yield return ("300 odd formats of loose cloth from 40 cloths", With(Order("millimetre", Odd(dice, 300, 500, 9000, 40), [], "steady"), order => Loose(order, dice)));
+        yield return ("300 odd formats of loose cloth from 20 remnants", With(Order("millimetre", Odd(dice, 300, 50, 900, 10), [], "steady"), order => Remnants(order, dice)));
         yield return ("100 wishes", With(Order("millimetre", Odd(dice, 50, 500, 6000, 40), twoBoards, "steady"), order => order["wishes"] = Wishes(dice)));
         yield return ("thorough, 100 odd formats", Order("millimetre", Odd(dice, 100, 500, 12000, 100), twoBoards, "thorough"));
         yield return ("1 mm panels on 10 m boards", Order("millimetre", [Line(1, 1, 100_000)], [Board("a", 100_000, 100_000, 1000)], "steady"));
@@ -82,6 +83,15 @@ internal static class Orders
         }
 
         order["cloths"] = new JsonArray([.. Enumerable.Range(0, 40).Select(i => Cloth(i, dice))]);
+    }
+
+    private static void Remnants(JsonNode order, Dice dice)
+    {
+        Loose(order, dice);
+        foreach (JsonNode? cloth in order["cloths"]!.AsArray().Take(20))
+        {
+            cloth!["remnants"] = new JsonArray(new JsonObject { ["width"] = 2000 + (dice.Below(10_000) / 10m), ["length"] = 4000 + (dice.Below(20_000) / 10m), ["quantity"] = 1 });
+        }
     }
 
     private static JsonNode Cloth(int i, Dice dice) => JsonNode.Parse(i % 2 == 0

@@ -13,6 +13,9 @@ internal sealed class ClothWorths
     // Sums of doubles are right to far more digits than this; what holds is taken larger, what is needed smaller.
     private const double Safe = 1e-9;
 
+    // For all remnants together, in cuts tried: half a second.
+    private const long MostWork = 400_000_000;
+
     private readonly ImmutableArray<ClothPieces> _pieces;
     private readonly ImmutableArray<ClothGood> _goods;
     private readonly ImmutableArray<long?> _readyPrices;
@@ -78,8 +81,9 @@ internal sealed class ClothWorths
         double unit = UnitFor(remnant, fitting, worths);
         var pieces = fitting.Select(i => _pieces[i]).Select(piece =>
             new Piece(piece.Width, piece.Height, piece.Count, [ClothFit.TurningOn(piece.Line, remnant.Cloth)]));
-        return unit * BestPattern.Unlimited(
-            remnant.Usable, remnant.Length, [.. pieces], [.. fitting.Select(i => (int)Math.Ceiling(worths[i] / unit))], kerf: 0).Value;
+        return unit * BestPattern.AtMost(
+            remnant.Usable, remnant.Length, [.. pieces], [.. fitting.Select(i => (int)Math.Ceiling(worths[i] / unit))], kerf: 0,
+            MostWork / _goods.Count(good => good.IsRemnant));
     }
 
     // Worths as whole numbers, rounded up, in a unit that keeps every pattern's total in range.

@@ -14,8 +14,9 @@ namespace PanelService.Planning.SawRun.Search;
 /// <summary>Puts settings in an order.</summary>
 internal sealed class RunSequence
 {
-    // Asking how short runs of a set can be takes as long as some hundred drops.
+    // Asking how short runs can be takes a pass for each two settings, both ways, and no stop is heard meanwhile.
     private const int MostAsked = 12;
+    private const long MostLookedAt = 100_000_000;
 
     private readonly RunTable _table;
     private readonly int[] _settings;
@@ -58,7 +59,8 @@ internal sealed class RunSequence
             best = best is null || run.Count < best.Count ? run : best;
         }
 
-        int least = best!.Count == most || sets.Length > MostAsked ? most : leastSteps();
+        bool isSoonAsked = sets.Length <= MostAsked && (long)sets.Length * most * most * _table.Work <= MostLookedAt;
+        int least = best!.Count == most || Spent || !isSoonAsked ? most : leastSteps();
         while (!Spent && best.Count > least)
         {
             var next = Varied(best);
@@ -73,13 +75,11 @@ internal sealed class RunSequence
 
     private List<int> First(int[] set)
     {
-        List<int> run = [.. set];
-        while (!Serves(run))
-        {
-            run.AddRange(set);
-        }
-
-        return Spare(_table.Needed(run));
+        _work -= _table.Work;
+        List<int> run = [.. Enumerable.Repeat(set, _table.TimesOver(set)).SelectMany(once => once)];
+        return Serves(run)
+            ? Spare(_table.Needed(run))
+            : throw new InvalidOperationException("So many times over, these settings were said to serve.");
     }
 
     private List<int> Varied(List<int> run)

@@ -17,7 +17,8 @@ internal sealed class RunTable
     private readonly (int Near, int Far, int NearSetting, int FarSetting)[] _splits;
     private readonly int[] _latest;
     private readonly int[] _way;
-    private int[] _before = [];
+    private readonly int[] _from;
+    private int[] _steps = [];
 
     /// <summary>Reads a graph.</summary>
     /// <param name="graph">The graph, finished.</param>
@@ -26,6 +27,7 @@ internal sealed class RunTable
     public RunTable(CutGraph graph, ImmutableArray<CutShape> roots, int[] settings)
     {
         Settings = settings.Length;
+        _from = new int[Settings + 1];
         int[] places = new int[graph.Settings.Count];
         Array.Fill(places, -1);
         for (int i = 0; i < settings.Length; i++)
@@ -76,17 +78,51 @@ internal sealed class RunTable
     public bool Serves(List<int> run)
     {
         Note(run);
-        int across = run.Count + 1;
+        return Serve(new OneRun(_from, _steps, run.Count - 1));
+    }
+
+    /// <summary>How many times over some settings have to come, always in the same order, until all sheets are cut up.</summary>
+    /// <param name="settings">The settings, at which all sheets can be cut up.</param>
+    public int TimesOver(int[] settings)
+    {
+        if (_roots.Length == 0)
+        {
+            return 1;
+        }
+
+        int[] places = new int[Settings];
+        Array.Fill(places, -1);
+        for (int i = 0; i < settings.Length; i++)
+        {
+            places[settings[i]] = i;
+        }
+
+        var rounds = new Rounds(places, settings.Length);
+        return Serve(rounds)
+            ? rounds.From(_roots.Min(root => _latest[root]))
+            : throw new ArgumentException("At these settings a sheet cannot be cut up.", nameof(settings));
+    }
+
+    /// <summary>
+    /// Whether all sheets can be cut up when some settings come in this order and no more often, all others in between and as often as
+    /// one likes. Where not, a run has some of these more often: that is what bounds of its length are made of.
+    /// </summary>
+    /// <param name="rare">The settings that come seldom, in order.</param>
+    public bool ServesWithRare(ReadOnlySpan<int> rare) => Serve(new AmongOthers(rare));
+
+    private bool Serve<TTimes>(TTimes times)
+        where TTimes : struct, ITimes, allows ref struct
+    {
         for (int shape = 0; shape < _latest.Length; shape++)
         {
             int latest = Never;
-            for (int i = _first[shape]; i < _first[shape + 1]; i++)
+            for (int i = _first[shape]; latest < times.End && i < _first[shape + 1]; i++)
             {
                 var split = _splits[i];
-                int until = Math.Min(split.Near < 0 ? run.Count - 1 : _latest[split.Near], split.Far < 0 ? run.Count - 1 : _latest[split.Far]);
-                int at = Math.Max(
-                    split.NearSetting < 0 ? Never : _before[(split.NearSetting * across) + until + 1],
-                    split.FarSetting < 0 ? Never : _before[(split.FarSetting * across) + until + 1]);
+                int until = Math.Min(split.Near < 0 ? times.End : _latest[split.Near], split.Far < 0 ? times.End : _latest[split.Far]);
+                int at = until == Never ? Never : Math.Max(
+                    split.NearSetting < 0 ? Never : times.Last(split.NearSetting, until),
+                    split.FarSetting < 0 ? Never : times.Last(split.FarSetting, until));
                 if (at > latest)
                 {
                     (latest, _way[shape]) = (at, i);
@@ -97,47 +133,6 @@ internal sealed class RunTable
         }
 
         return Array.TrueForAll(_roots, root => _latest[root] != Never);
-    }
-
-    /// <summary>
-    /// Whether all sheets can be cut up when some settings come in this order and no more often, all others in between and as often as
-    /// one likes. Where not, a run has some of these more often: that is what bounds of its length are made of.
-    /// </summary>
-    /// <param name="rare">The settings that come seldom, in order.</param>
-    public bool ServesWithRare(ReadOnlySpan<int> rare)
-    {
-        // Even times are for the others, odd ones for the rare in their order.
-        int end = 2 * rare.Length;
-        for (int shape = 0; shape < _latest.Length; shape++)
-        {
-            int latest = Never;
-            for (int i = _first[shape]; latest < end && i < _first[shape + 1]; i++)
-            {
-                var split = _splits[i];
-                int until = Math.Min(split.Near < 0 ? end : _latest[split.Near], split.Far < 0 ? end : _latest[split.Far]);
-                latest = Math.Max(latest, Math.Max(LastTime(split.NearSetting, until, rare), LastTime(split.FarSetting, until, rare)));
-            }
-
-            _latest[shape] = latest;
-        }
-
-        return Array.TrueForAll(_roots, root => _latest[root] != Never);
-    }
-
-    private static int LastTime(int setting, int until, ReadOnlySpan<int> rare)
-    {
-        if (setting < 0 || until == Never || !rare.Contains(setting))
-        {
-            return setting < 0 || until == Never ? Never : until - (until % 2);
-        }
-
-        int time = until % 2 == 0 ? until - 1 : until;
-        while (time > 0 && rare[time / 2] != setting)
-        {
-            time -= 2;
-        }
-
-        return time > 0 ? time : Never;
     }
 
     /// <summary>Of a run that serves, as just asked, the steps that one way of cutting everything up needs.</summary>
@@ -173,25 +168,29 @@ internal sealed class RunTable
         }
     }
 
-    /// <summary>Notes per setting and step when the setting comes last up to there.</summary>
+    /// <summary>Notes per setting the steps at which it comes.</summary>
     private void Note(List<int> run)
     {
-        int across = run.Count + 1;
-        if (_before.Length < across * Settings)
+        Array.Clear(_from);
+        foreach (int setting in run)
         {
-            _before = new int[across * Settings];
+            _from[setting + 1]++;
         }
 
         for (int setting = 0; setting < Settings; setting++)
         {
-            int last = Never;
-            _before[setting * across] = Never;
-            for (int step = 0; step < run.Count; step++)
-            {
-                last = run[step] == setting ? step : last;
-                _before[(setting * across) + step + 1] = last;
-            }
+            _from[setting + 1] += _from[setting];
         }
+
+        // Filled from behind, each end becomes the start of its own.
+        _steps = _steps.Length < run.Count ? new int[run.Count] : _steps;
+        for (int step = run.Count - 1; step >= 0; step--)
+        {
+            _steps[--_from[run[step] + 1]] = step;
+        }
+
+        Array.Copy(_from, 1, _from, 0, Settings);
+        _from[Settings] = run.Count;
     }
 
     /// <summary>Per shape the splits at some settings that leave what can be cut up at them; null: the shape cannot be.</summary>
@@ -230,5 +229,68 @@ internal sealed class RunTable
 
         int next = 0;
         return [.. reached.Select(one => one ? next++ : -1)];
+    }
+
+    /// <summary>When settings come.</summary>
+    private interface ITimes
+    {
+        /// <summary>The last time there is.</summary>
+        int End { get; }
+
+        /// <summary>The last time that a setting comes up to then, or <see cref="Never"/>.</summary>
+        int Last(int setting, int until);
+    }
+
+    /// <summary>A run by the steps of each of its settings: few for each, so that from behind they are soon found.</summary>
+    private readonly struct OneRun(int[] from, int[] steps, int end) : ITimes
+    {
+        public int End => end;
+
+        public int Last(int setting, int until)
+        {
+            int i = from[setting + 1] - 1;
+            while (i >= from[setting] && steps[i] > until)
+            {
+                i--;
+            }
+
+            return i >= from[setting] ? steps[i] : Never;
+        }
+    }
+
+    /// <summary>Settings that come again and again in the same order, as often as there are numbers for.</summary>
+    private readonly struct Rounds(int[] places, int count) : ITimes
+    {
+        public int End { get; } = (((int.MaxValue / count) - 1) * count) - 1;
+
+        public int Last(int setting, int until) =>
+            places[setting] < 0 ? Never : until - ((until - places[setting] + count) % count);
+
+        /// <summary>How many rounds there are from a time to the end.</summary>
+        public int From(int time) => (End - time + count) / count;
+    }
+
+    /// <summary>Even times are for the settings that come as often as one likes, odd ones for the rare in their order.</summary>
+    private readonly ref struct AmongOthers(ReadOnlySpan<int> rare) : ITimes
+    {
+        private readonly ReadOnlySpan<int> _rare = rare;
+
+        public int End => 2 * _rare.Length;
+
+        public int Last(int setting, int until)
+        {
+            if (!_rare.Contains(setting))
+            {
+                return until - (until % 2);
+            }
+
+            int time = until % 2 == 0 ? until - 1 : until;
+            while (time > 0 && _rare[time / 2] != setting)
+            {
+                time -= 2;
+            }
+
+            return time > 0 ? time : Never;
+        }
     }
 }
