@@ -25,6 +25,8 @@ switch (args.FirstOrDefault())
         return await HostileTrial.RunAsync(args.Length > 1 ? args[1] : "");
     case "load":
         return await LoadTrial.RunAsync(Number(1, 50), Number(2, 30));
+    case "crowd":
+        return await LoadTrial.CrowdAsync(new Uri(args[1]), Number(2, 50), Number(3, 30));
     case "orders":
         return await OrdersTrial.RunAsync(Number(1, 10_000), Number(2, 0));
     case "page":

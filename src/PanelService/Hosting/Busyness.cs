@@ -27,7 +27,10 @@ internal static class Busyness
             }));
     }
 
-    /// <summary>What is refused before it is read. While the queue is full that is an order: refusing costs next to nothing then, however often it is asked for.</summary>
+    /// <summary>
+    /// What is refused before it is read. An order for which its client has no room left in the queue is: refusing costs next to
+    /// nothing then, however often it is asked for. A plan that is not kept takes no place in it, and is refused only while it is full.
+    /// </summary>
     internal static void UseEarlyRefusal(this WebApplication app)
     {
         PlannerQueue queue = app.Services.GetRequiredService<PlannerQueue>();
@@ -35,9 +38,10 @@ internal static class Busyness
         app.Use((http, next) => BodyReader.IsInOtherCharacters(http.Request.ContentType)
             ? Problems.MediaType(http.Request.ContentType).ExecuteAsync(http)
             : next(http));
-        app.Use((http, next) => HttpMethods.IsPost(http.Request.Method) && http.Request.Path.Equals(PlanEndpoints.Address, StringComparison.OrdinalIgnoreCase) && queue.IsFull
+        app.Use((http, next) => HttpMethods.IsPost(http.Request.Method) && http.Request.Path.Equals(PlanEndpoints.Address, StringComparison.OrdinalIgnoreCase) && HasNoRoom(http)
             ? RefuseAsync(http, options.RetryAfterSeconds, Problems.AllBusy())
             : next(http));
+        bool HasNoRoom(HttpContext http) => NewPlanQuery.IsPassing(http.Request.Query) ? queue.IsFull : queue.IsFullFor(ClientName.Of(http));
     }
 
     // A limit over time says when there is room again; the planners' limit, which cannot know, does not.

@@ -40,6 +40,16 @@ internal sealed class FairQueue<T>(int room, Predicate<T>? isGone = null) : IDis
         }
     }
 
+    /// <summary>Whether there is no room for another of a client: it would be refused.</summary>
+    /// <param name="client">Whose it would be.</param>
+    internal bool IsFullFor(string client)
+    {
+        lock (_gate)
+        {
+            return !HasRoomFor(client) && !(DropGone() && HasRoomFor(client));
+        }
+    }
+
     private int Waiting => _waiting.Values.Sum(queue => queue.Count);
 
     /// <summary>Puts one in; false where there is no room, or none for this client.</summary>
@@ -49,7 +59,7 @@ internal sealed class FairQueue<T>(int room, Predicate<T>? isGone = null) : IDis
     {
         lock (_gate)
         {
-            if (!HasRoomFor(client) && !(DropGone() && HasRoomFor(client)))
+            if (IsFullFor(client))
             {
                 return false;
             }

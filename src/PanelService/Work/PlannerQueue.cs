@@ -11,6 +11,9 @@ internal sealed partial class PlannerQueue(
     /// <summary>Whether there is no room for another job.</summary>
     internal bool IsFull => _waiting.IsFull;
 
+    /// <summary>Whether another job of a client would be refused.</summary>
+    internal bool IsFullFor(string client) => _waiting.IsFullFor(client);
+
     /// <summary>Puts a job in the queue; false where the queue is full, or holds as many of this client's as it may.</summary>
     internal bool TryAdd(string client, PlanJob job) => _waiting.TryAdd(client, job);
 

@@ -187,6 +187,27 @@ public sealed class PlanLifeTests : IDisposable
         Assert.Equal(TimeSpan.FromSeconds(7), refused.Headers.RetryAfter!.Delta);
     }
 
+    [Fact]
+    public async Task Create_when_a_client_has_as_many_waiting_as_it_may_is_503_before_its_order_is_read()
+    {
+        using var host = new TestHost(_planner.PlanBehindGate, ("Planning:Planners", "1"), ("Planning:Waiting", "4"));
+        using HttpClient client = host.CreateClient();
+        await BeginAsync(client);
+        await _planner.BegunAsync();
+        await BeginAsync(client);
+        await BeginAsync(client);
+        using HttpContent unread = Json.Content("{"u8.ToArray());
+        await Json.ReadProblemAsync(await client.PostAsync("/api/plans", unread), 400, "/problems/malformed-json");
+        await BeginAsync(client);
+
+        using HttpContent broken = Json.Content("{"u8.ToArray());
+        using HttpResponseMessage refused = await client.PostAsync("/api/plans", broken);
+
+        await Json.ReadProblemAsync(refused, 503, "/problems/busy");
+        using HttpResponseMessage ready = await client.GetAsync("/ready");
+        Assert.Equal(HttpStatusCode.OK, ready.StatusCode);
+    }
+
     [Theory]
     [InlineData("Planning:SafetyStopSeconds", "1")]
     [InlineData("Planning:MostMegabytes", "64")]
