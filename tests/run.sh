@@ -39,22 +39,21 @@ counter() {
   echo "$sum"
 }
 
-# The browser tests use Chromium from the distribution, best without its windows, which cost a process more a page; else
-# Playwright's own build of it.
-need_chromium() {
-  local name root=() driver
-  if command -v chromium-headless-shell >/dev/null; then
-    return
-  fi
+# From the distribution, where it has packages this way: from_distribution PACKAGE...
+from_distribution() {
+  local root=()
   if [ "$(id -u)" -ne 0 ] && command -v sudo >/dev/null; then
     root=(sudo -n)
   fi
-  if command -v apt-get >/dev/null && "${root[@]}" apt-get update -q; then
-    for name in chromium-headless-shell chromium; do
-      if "${root[@]}" apt-get install -qy --no-install-recommends "$name"; then
-        return
-      fi
-    done
+  command -v apt-get >/dev/null && "${root[@]}" apt-get update -q && "${root[@]}" apt-get install -qy --no-install-recommends "$@"
+}
+
+# The browser tests use Chromium from the distribution, best without its windows, which cost a process more a page; else
+# Playwright's own build of it.
+need_chromium() {
+  local name driver
+  if command -v chromium-headless-shell >/dev/null || from_distribution chromium-headless-shell || from_distribution chromium; then
+    return
   fi
   for name in chromium chromium-browser google-chrome; do
     if command -v "$name" >/dev/null; then
@@ -70,15 +69,7 @@ need_chromium() {
 
 # The tests of the studio's memory start a PostgreSQL server of their own from the distribution's programs.
 need_postgres() {
-  local root=()
-  if compgen -G '/usr/lib/postgresql/*/bin/initdb' >/dev/null; then
-    return
-  fi
-  if [ "$(id -u)" -ne 0 ] && command -v sudo >/dev/null; then
-    root=(sudo -n)
-  fi
-  if command -v apt-get >/dev/null && "${root[@]}" apt-get update -q && "${root[@]}" apt-get install -qy --no-install-recommends postgresql \
-    && compgen -G '/usr/lib/postgresql/*/bin/initdb' >/dev/null; then
+  if compgen -G '/usr/lib/postgresql/*/bin/initdb' >/dev/null || from_distribution postgresql && compgen -G '/usr/lib/postgresql/*/bin/initdb' >/dev/null; then
     return
   fi
   left_out="PostgreSQL could not be installed: nothing was tested against it, only against SQLite."

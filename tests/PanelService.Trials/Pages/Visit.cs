@@ -53,6 +53,30 @@ internal sealed class Visit(IBrowser browser, Uri address)
         })
         """;
 
+    /// <summary>How quick the processor is at scripts: half of it strings put together letter by letter, half of it numbers copied, in tenths of rounds a second.</summary>
+    private const string Benchmark =
+        """
+        () => {
+          const perSecond = (round) => {
+            const began = performance.now();
+            let rounds = 0;
+            while (performance.now() - began < 500) { round(rounds); rounds++; }
+            return rounds / 10 / ((performance.now() - began) / 1000);
+          };
+          const strings = perSecond(() => {
+            let letters = '';
+            for (let i = 0; i < 10000; i++) letters += 'a';
+            if (letters.length === 1) throw new Error('A string that is never read may be left out.');
+          });
+          const pair = [0, 1].map(() => Array.from({ length: 100000 }, (_, i) => i));
+          const numbers = perSecond((round) => {
+            const [from, to] = round % 2 === 0 ? pair : [pair[1], pair[0]];
+            for (let i = 0; i < from.length; i++) to[i] = from[i];
+          });
+          return (strings + numbers) / 2;
+        }
+        """;
+
     private const string WatchFrames =
         """
         () => {
@@ -78,8 +102,22 @@ internal sealed class Visit(IBrowser browser, Uri address)
         return (int)bytes;
     }
 
+    /// <summary>The machine's index, by <see cref="Benchmark"/>: what it does when nothing slows it, the best of three.</summary>
+    internal async Task<double> IndexAsync()
+    {
+        IPage page = await NewAsync();
+        double best = 0;
+        for (int i = 0; i < 3; i++)
+        {
+            best = Math.Max(best, await page.EvaluateAsync<double>(Benchmark));
+        }
+
+        await page.Context.CloseAsync();
+        return best;
+    }
+
     /// <summary>From the address typed to a ticket that can be used.</summary>
-    internal async Task<Timed> FirstViewAsync(int slowDown)
+    internal async Task<Timed> FirstViewAsync(double slowDown)
     {
         IPage page = await NewAsync();
         ICDPSession session = await page.Context.NewCDPSessionAsync(page);
