@@ -26,10 +26,11 @@ public static class Planner
     /// <param name="order">The order; its shape has been checked.</param>
     /// <param name="progress">Told when the best plan or the bound gets better; null: nobody listens.</param>
     /// <param name="cancellation">Ends the search early and keeps the best plan so far.</param>
+    /// <param name="unwanted">Ends everything: nobody wants the plan any more. Whoever tells it has told <paramref name="cancellation"/> before.</param>
     /// <returns>The plan, or why there is none.</returns>
-    /// <exception cref="OperationCanceledException">The search was ended before it had any plan to keep.</exception>
+    /// <exception cref="OperationCanceledException">The search was ended before it had any plan to keep, or nobody wants one.</exception>
     public static PlanOutcome Plan(
-        Order order, IProgress<PlanProgress>? progress = null, CancellationToken cancellation = default)
+        Order order, IProgress<PlanProgress>? progress = null, CancellationToken cancellation = default, CancellationToken unwanted = default)
     {
         ArgumentNullException.ThrowIfNull(order);
         order = Bracing.Of(order);
@@ -40,7 +41,7 @@ public static class Planner
 
         if (order.Budget is not null)
         {
-            return BudgetPlanner.Plan(order, made => Plan(made, progress, cancellation), cancellation);
+            return BudgetPlanner.Plan(order, made => Plan(made, progress, cancellation, unwanted), cancellation);
         }
 
         var priced = Tax.AddedTo(order);
@@ -48,7 +49,7 @@ public static class Planner
         if (choice.Best.Complete)
         {
             var boards = BoardPlanner.Gather(priced, choice.Best.Boards, cancellation);
-            var plan = Write(priced, choice with { Best = choice.Best with { Boards = boards } }, cancellation);
+            var plan = Write(priced, choice with { Best = choice.Best with { Boards = boards } }, new PlanStop(cancellation, unwanted));
             return new Planned(plan with { Order = order, Tax = Tax.In(order, plan.Buy) });
         }
 
@@ -67,11 +68,12 @@ public static class Planner
         return (first, () => JointChoice.Make(order, batch, sizes, default).Saw);
     }
 
-    private static Plan Write(Order asked, BatchChoice choice, CancellationToken cancellation)
+    private static Plan Write(Order asked, BatchChoice choice, PlanStop stop)
     {
         var (order, batch, surplus) = Purchases.Of(asked, choice);
         var sizes = JointChoice.Grown(order, batch);
-        var (filled, saw) = JointChoice.Make(order, batch, sizes, cancellation);
+        var (filled, saw) = JointChoice.Make(order, batch, sizes, stop);
+        stop.ThrowIfUnwanted();
         var marks = PanelResults.Marks(order);
         var sheets = saw.Sheets;
         var goods = new Goods(
@@ -87,7 +89,7 @@ public static class Planner
         };
         var buy = ShoppingList.Of(goods);
         var strength = StrengthMaker.Of(order, goods.Panels, sheets, new Coverings(goods.Cloth, goods.Liquids));
-        var stiffening = StiffeningMaker.Of(asked, batch, strength, cancellation);
+        var stiffening = StiffeningMaker.Of(asked, batch, strength, stop.Search);
         var plan = new Plan
         {
             Order = order,
@@ -113,9 +115,10 @@ public static class Planner
             Cost = TallyMaker.Make(goods, buy),
             CouldStillMake = SparePanels.Of(goods),
             Warnings = [.. batch.Liquids.Warnings, .. batch.Strips.Warnings, .. PriceWarnings.Of(choice), .. HandlingRemarks.Of(order, sheets), .. StiffeningRemark.Of(order, stiffening)],
-            StoppedEarly = batch.StoppedEarly || cancellation.IsCancellationRequested,
+            StoppedEarly = batch.StoppedEarly || stop.Search.IsCancellationRequested,
         };
-        return plan with { Bench = BenchPlanner.Of(plan, cancellation), Care = CareMaker.Of(plan) };
+        stop.ThrowIfUnwanted();
+        return plan with { Bench = BenchPlanner.Of(plan, stop.Search), Care = CareMaker.Of(plan) };
     }
 
     private static Proof WithTopUps(Proof proof, BatchChoice choice, params ReadOnlySpan<SaleUnit> units) =>

@@ -48,4 +48,14 @@ public sealed class PlannerTests
         Assert.True(plan.Proof.Proven);
         Assert.Equal(plan.Cost.Cash, plan.Proof.Spent);
     }
+
+    [Fact]
+    public void Plan_that_nobody_wants_any_more_is_not_written_though_its_search_was_done()
+    {
+        var order = OrderOf(Line("A", 8, 10, 12), Line("B", 9, 12, 5));
+        var unwanted = new CancellationToken(canceled: true);
+
+        Assert.IsType<Planned>(Planner.Plan(order));
+        Assert.Throws<OperationCanceledException>(() => Planner.Plan(order, unwanted: unwanted));
+    }
 }

@@ -32,17 +32,17 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
     /// <param name="order">The order.</param>
     /// <param name="batch">The batch.</param>
     /// <param name="sizes">Its cut sizes.</param>
-    /// <param name="cancellation">Ends the search with what was found.</param>
-    public static JointChoice Make(Order order, Batch batch, ImmutableArray<CutSize> sizes, CancellationToken cancellation)
+    /// <param name="stop">Ends the search with what was found, or everything.</param>
+    public static JointChoice Make(Order order, Batch batch, ImmutableArray<CutSize> sizes, PlanStop stop)
     {
-        var asFound = Laid(order, batch, sizes);
-        var best = Run(order, asFound, cancellation);
-        if (order.Effort != Effort.Quick && best.Run.Plan.Proof.Settings > 1 && !cancellation.IsCancellationRequested)
+        var asFound = Laid(order, batch, sizes, stop);
+        var best = Run(order, asFound, stop);
+        if (order.Effort != Effort.Quick && best.Run.Plan.Proof.Settings > 1 && !stop.Search.IsCancellationRequested)
         {
             var first = best;
-            foreach (var sister in Sisters(order, batch, sizes, first.Run.Plan.Sheets, cancellation).Take(order.Effort == Effort.Thorough ? PatientRuns : MostRuns))
+            foreach (var sister in Sisters(order, batch, sizes, first.Run.Plan.Sheets, stop).Take(order.Effort == Effort.Thorough ? PatientRuns : MostRuns))
             {
-                var other = Run(order, sister, cancellation);
+                var other = Run(order, sister, stop);
                 best = IsBetter(other.Run.Plan.Proof, best.Run.Plan.Proof) && IsNoWorse(other, first) ? other : best;
             }
         }
@@ -52,13 +52,13 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
 
     /// <summary>The sisters that keep as much as the plan known, the one that promises the fewest settings first.</summary>
     private static IEnumerable<LaidOut> Sisters(
-        Order order, Batch batch, ImmutableArray<CutSize> sizes, ImmutableArray<SheetLayout> known, CancellationToken cancellation) =>
-        BoardPlanner.AtFewSizes(order.Saw, batch.Boards, order.Effort == Effort.Thorough ? PatientWork : Work, cancellation)
+        Order order, Batch batch, ImmutableArray<CutSize> sizes, ImmutableArray<SheetLayout> known, PlanStop stop) =>
+        BoardPlanner.AtFewSizes(order.Saw, batch.Boards, order.Effort == Effort.Thorough ? PatientWork : Work, stop.Search)
             .Select(boards => batch with { Boards = boards })
             .Where(other => Grown(order, other).SequenceEqual(sizes))
-            .Select(other => Laid(order, other, sizes))
+            .Select(other => Laid(order, other, sizes, stop))
             .Where(laid => KeepsAsMuch(laid.Sheets, known))
-            .OrderBy(laid => SawRunPlanner.Guess(order.Saw, laid.Sheets, cancellation));
+            .OrderBy(laid => SawRunPlanner.Guess(order.Saw, laid.Sheets, stop));
 
     /// <summary>The cut sizes of a batch: as large as its boards and cloths let them be.</summary>
     /// <param name="order">The order.</param>
@@ -69,18 +69,18 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
         batch.Boards.Rooms(order.Saw.Kerf).Concat(batch.Cloth.Rooms(order.Bench)),
         SizeGrower.Tape(order.Units));
 
-    private static LaidOut Laid(Order order, Batch batch, ImmutableArray<CutSize> sizes)
+    private static LaidOut Laid(Order order, Batch batch, ImmutableArray<CutSize> sizes, PlanStop stop)
     {
         var filled = WishPlanner.Fill(order, new FilledBatch(
             Layouts.Of(batch.Boards, sizes, order.Saw.Kerf),
             Layouts.Of(batch.Cloth, sizes, order.Bench),
             batch.Liquids.Uses,
-            Counts: []));
+            Counts: []), stop);
         return new LaidOut(filled, SheetLayoutMaker.Make(order.Saw, filled.Boards, PanelResults.Marks(order)));
     }
 
-    private static (LaidOut Laid, SawRunDraft Run) Run(Order order, LaidOut laid, CancellationToken cancellation) =>
-        (laid, SawRunPlanner.Draft(order.Saw, laid.Sheets, EffortFor(order.Effort), cancellation));
+    private static (LaidOut Laid, SawRunDraft Run) Run(Order order, LaidOut laid, PlanStop stop) =>
+        (laid, SawRunPlanner.Draft(order.Saw, laid.Sheets, EffortFor(order.Effort), stop));
 
     private static SawEffort EffortFor(Effort effort) => effort switch
     {

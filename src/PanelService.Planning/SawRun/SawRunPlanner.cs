@@ -23,29 +23,29 @@ internal static class SawRunPlanner
     /// <param name="saw">The saw.</param>
     /// <param name="sheets">The sheets as first laid out.</param>
     /// <param name="effort">How much work.</param>
-    /// <param name="cancellation">Ends the search with what was found.</param>
-    public static SawPlan Plan(SawSettings saw, ImmutableArray<SheetLayout> sheets, SawEffort effort, CancellationToken cancellation) =>
-        Draft(saw, sheets, effort, cancellation).Proven();
+    /// <param name="stop">Ends the search with what was found, or everything.</param>
+    public static SawPlan Plan(SawSettings saw, ImmutableArray<SheetLayout> sheets, SawEffort effort, PlanStop stop) =>
+        Draft(saw, sheets, effort, stop).Proven();
 
     /// <summary>Plans the run but for the proof of its steps, which takes as long again.</summary>
     /// <param name="saw">The saw.</param>
     /// <param name="sheets">The sheets as first laid out.</param>
     /// <param name="effort">How much work.</param>
-    /// <param name="cancellation">Ends the search with what was found.</param>
-    public static SawRunDraft Draft(SawSettings saw, ImmutableArray<SheetLayout> sheets, SawEffort effort, CancellationToken cancellation)
+    /// <param name="stop">Ends the search with what was found, or everything.</param>
+    public static SawRunDraft Draft(SawSettings saw, ImmutableArray<SheetLayout> sheets, SawEffort effort, PlanStop stop)
     {
         sheets = Of(sheets, all: false, effort with { Sequence = SawEffort.Brief.Sequence }).Plan()?.Sheets ?? sheets;
         var run = Of(sheets, all: true, effort);
         return new SawRunDraft(run.Plan() ?? throw new InvalidOperationException("Sheets laid out by cuts can be cut."), run);
 
         SettingsRun Of(ImmutableArray<SheetLayout> layouts, bool all, SawEffort each) =>
-            new(saw, layouts, all, each, all ? ProofGraphWork : GraphWork, cancellation);
+            new(saw, layouts, all, each, all ? ProofGraphWork : GraphWork, stop);
     }
 
     /// <summary>About how many settings some sheets take, by a short search.</summary>
     /// <param name="saw">The saw.</param>
     /// <param name="sheets">The sheets as first laid out.</param>
-    /// <param name="cancellation">Ends the search.</param>
-    public static int Guess(SawSettings saw, ImmutableArray<SheetLayout> sheets, CancellationToken cancellation) =>
-        new SettingsRun(saw, sheets, all: false, SawEffort.Brief, GraphWork, cancellation).Settings();
+    /// <param name="stop">Ends the search, or everything.</param>
+    public static int Guess(SawSettings saw, ImmutableArray<SheetLayout> sheets, PlanStop stop) =>
+        new SettingsRun(saw, sheets, all: false, SawEffort.Brief, GraphWork, stop).Settings();
 }

@@ -25,15 +25,15 @@ internal sealed class SettingsRun
 
     /// <summary>Reads the sheets.</summary>
     public SettingsRun(
-        SawSettings saw, ImmutableArray<SheetLayout> sheets, bool all, SawEffort effort, long graphWork, CancellationToken cancellation)
+        SawSettings saw, ImmutableArray<SheetLayout> sheets, bool all, SawEffort effort, long graphWork, PlanStop stop)
     {
         _saw = saw;
         _sheets = sheets;
         _effort = effort;
-        _cancellation = cancellation;
+        _cancellation = stop.Search;
         var rules = new GraphRules(saw.Kerf.Steps, saw.LeastFenceLength.Steps, SawPractice.LeastAtFence.Steps);
         rules = saw.FenceReach is { } reach ? rules with { FenceReach = reach.Steps } : rules;
-        _graph = new CutGraph(rules, wasteIsFree: !all, graphWork);
+        _graph = new CutGraph(rules, wasteIsFree: !all, graphWork, stop.Everything);
         _parts = [.. sheets.Select(sheet => PartsOf(sheet, all))];
         _roots = [.. _parts.SelectMany(parts => parts.Select(part => part.Root))];
         _graph.Finish();

@@ -21,9 +21,12 @@ internal sealed class SpareFiller<T>
     private readonly SpareTask<T> _task;
     private readonly int[] _left;
 
-    private SpareFiller(SpareTask<T> task, ImmutableArray<int> atMost)
+    private readonly CancellationToken _unwanted;
+
+    private SpareFiller(SpareTask<T> task, ImmutableArray<int> atMost, CancellationToken unwanted)
     {
         _task = task;
+        _unwanted = unwanted;
         _left = [.. atMost];
     }
 
@@ -31,11 +34,12 @@ internal sealed class SpareFiller<T>
     /// <param name="sheets">The sheets as planned.</param>
     /// <param name="task">What to fill them with.</param>
     /// <param name="atMost">Per wish: how many at most.</param>
+    /// <param name="unwanted">Ends it half-way, with an exception.</param>
     /// <returns>The sheets with the wishes in them, and per wish how many.</returns>
     public static (ImmutableArray<LaidOut<T>> Sheets, ImmutableArray<int> Counts) Fill(
-        ImmutableArray<LaidOut<T>> sheets, SpareTask<T> task, ImmutableArray<int> atMost)
+        ImmutableArray<LaidOut<T>> sheets, SpareTask<T> task, ImmutableArray<int> atMost, CancellationToken unwanted)
     {
-        var filler = new SpareFiller<T>(task, atMost);
+        var filler = new SpareFiller<T>(task, atMost, unwanted);
         ImmutableArray<LaidOut<T>> filled = [.. sheets.SelectMany(filler.FillCopies)];
         return (filled, [.. atMost.Zip(filler._left, (most, left) => most - left)]);
     }
@@ -111,7 +115,9 @@ internal sealed class SpareFiller<T>
             [.. wishes.Select(w => new Piece(_task.Sizes[w].Width, _task.Sizes[w].Height, _left[w], [_task.TurningOn(w, stock)]))],
             Values(wishes, room),
             _task.Kerf,
-            Effort.Quick);
+            Effort.Quick,
+            _unwanted);
+        _unwanted.ThrowIfCancellationRequested();
         if (block is null || Cut(block, room, wishes) is not { } cuts)
         {
             return null;

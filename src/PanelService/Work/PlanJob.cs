@@ -17,6 +17,7 @@ internal sealed class PlanJob(string id, Order order, ImmutableArray<Warning> re
 {
     private readonly Lock _gate = new();
     private readonly CancellationTokenSource _search = new();
+    private readonly CancellationTokenSource _unwanted = new();
     private readonly TaskCompletionSource<PlanSnapshot> _finished = new(TaskCreationOptions.RunContinuationsAsynchronously);
     private TaskCompletionSource _changed = new(TaskCreationOptions.RunContinuationsAsynchronously);
     private PlanSnapshot _snapshot = new(PlanState.Planning);
@@ -80,6 +81,7 @@ internal sealed class PlanJob(string id, Order order, ImmutableArray<Warning> re
         }
 
         _search.Cancel();
+        _unwanted.Cancel();
     }
 
     /// <summary>Told by the planner.</summary>
@@ -104,7 +106,7 @@ internal sealed class PlanJob(string id, Order order, ImmutableArray<Warning> re
         using CancellationTokenRegistration told = either.Token.Register(stopped);
         try
         {
-            PlanOutcome outcome = planOrder(order, this, either.Token);
+            PlanOutcome outcome = planOrder(order, this, either.Token, _unwanted.Token);
             _ = End(keep(After(outcome, either.IsCancellationRequested)));
         }
         catch (OperationCanceledException) when (either.IsCancellationRequested)
@@ -113,9 +115,15 @@ internal sealed class PlanJob(string id, Order order, ImmutableArray<Warning> re
         }
     }
 
-    /// <summary>Ends it for those who wait, whatever becomes of the search.</summary>
+    /// <summary>Ends it for those who wait; the planner hears that nobody does any more.</summary>
     /// <returns>Whether anybody could still be waiting.</returns>
-    internal bool GiveUp() => End(PlanSnapshot.Of(Problems.StoppedTooSoon()));
+    internal bool GiveUp()
+    {
+        bool isFirst = End(PlanSnapshot.Of(Problems.StoppedTooSoon()));
+        _search.Cancel();
+        _unwanted.Cancel();
+        return isFirst;
+    }
 
     /// <summary>Ends it with what another host's planner made of it.</summary>
     internal void EndElsewhere(PlanSnapshot last) => _ = End(last);

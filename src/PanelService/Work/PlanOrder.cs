@@ -7,4 +7,5 @@ namespace PanelService.Work;
 /// <param name="order">The order; its shape has been checked.</param>
 /// <param name="progress">Told when the best plan or the bound gets better.</param>
 /// <param name="cancellation">Ends the search early and keeps the best plan so far.</param>
-internal delegate PlanOutcome PlanOrder(Order order, IProgress<PlanProgress>? progress, CancellationToken cancellation);
+/// <param name="unwanted">Ends everything, with an exception: nobody wants the plan any more.</param>
+internal delegate PlanOutcome PlanOrder(Order order, IProgress<PlanProgress>? progress, CancellationToken cancellation, CancellationToken unwanted);

@@ -20,7 +20,7 @@ internal sealed class SamplePlanner : IDisposable
     internal Task BegunAsync() => _begun.WaitAsync();
 
     /// <summary>Reports a bound of 5.00, waits for the gate or a stop, and answers with a plan without sheets.</summary>
-    internal PlanOutcome PlanBehindGate(Order order, IProgress<PlanProgress>? progress, CancellationToken cancellation)
+    internal PlanOutcome PlanBehindGate(Order order, IProgress<PlanProgress>? progress, CancellationToken cancellation, CancellationToken unwanted)
     {
         lock (Orders)
         {
@@ -35,7 +35,7 @@ internal sealed class SamplePlanner : IDisposable
     }
 
     /// <summary>Answers at once.</summary>
-    internal PlanOutcome PlanAtOnce(Order order, IProgress<PlanProgress>? progress, CancellationToken cancellation)
+    internal PlanOutcome PlanAtOnce(Order order, IProgress<PlanProgress>? progress, CancellationToken cancellation, CancellationToken unwanted)
     {
         lock (Orders)
         {

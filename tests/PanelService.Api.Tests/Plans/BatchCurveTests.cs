@@ -177,9 +177,9 @@ public sealed class BatchCurveTests(PlainHosts hosts) : IClassFixture<PlainHosts
         using var planner = new SamplePlanner();
         bool isFirst = true;
         using var host = new TestHost(
-            (order, progress, cancellation) =>
+            (order, progress, cancellation, unwanted) =>
             {
-                PlanOutcome outcome = isFirst ? new Planned(SamplePlanner.PlanOf(order)) : planner.PlanBehindGate(order, progress, cancellation);
+                PlanOutcome outcome = isFirst ? new Planned(SamplePlanner.PlanOf(order)) : planner.PlanBehindGate(order, progress, cancellation, unwanted);
                 isFirst = false;
                 return outcome;
             },
@@ -204,7 +204,7 @@ public sealed class BatchCurveTests(PlainHosts hosts) : IClassFixture<PlainHosts
         using var planner = new SamplePlanner();
         var ended = new TaskCompletionSource<bool>();
         bool isFirst = true;
-        using var host = new TestHost((order, progress, cancellation) =>
+        using var host = new TestHost((order, progress, cancellation, unwanted) =>
         {
             if (isFirst)
             {
@@ -212,7 +212,7 @@ public sealed class BatchCurveTests(PlainHosts hosts) : IClassFixture<PlainHosts
                 return new Planned(SamplePlanner.PlanOf(order));
             }
 
-            PlanOutcome outcome = planner.PlanBehindGate(order, progress, cancellation);
+            PlanOutcome outcome = planner.PlanBehindGate(order, progress, cancellation, unwanted);
             ended.SetResult(cancellation.IsCancellationRequested);
             return outcome;
         });

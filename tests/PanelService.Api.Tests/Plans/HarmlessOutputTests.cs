@@ -95,7 +95,7 @@ public sealed class HarmlessOutputTests(HarmlessOutputTests.OneHost one) : IClas
     public async Task No_cell_of_a_list_begins_a_formula()
     {
         string[] texts = [.. Held, .. Refused];
-        using var host = new TestHost((order, _, _) => new Planned(SamplePlanner.PlanOf(order) with
+        using var host = new TestHost((order, _, _, _) => new Planned(SamplePlanner.PlanOf(order) with
         {
             Buy = [.. texts.Select(text => new Purchase(text, "x" + text, 2, SaleUnit.Sheet, new Money(610)))],
         }));

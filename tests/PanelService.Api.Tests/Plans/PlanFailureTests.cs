@@ -1,3 +1,4 @@
+using System.Net;
 using System.Text.Json;
 using PanelService.Api.Tests.Hosts;
 using PanelService.Planning.Plans;
@@ -49,11 +50,11 @@ public sealed class PlanFailureTests(PlainHosts hosts) : IClassFixture<PlainHost
     public async Task Stop_before_there_is_a_plan_never_says_that_there_is_too_little()
     {
         using var begun = new SemaphoreSlim(0);
-        using var host = new TestHost((order, progress, cancellation) =>
+        using var host = new TestHost((order, progress, cancellation, unwanted) =>
         {
             begun.Release();
             cancellation.WaitHandle.WaitOne();
-            return Refusing(CannotReason.NotEnoughStock)(order, progress, cancellation);
+            return Refusing(CannotReason.NotEnoughStock)(order, progress, cancellation, unwanted);
         });
         using HttpClient client = host.CreateClient();
         using HttpResponseMessage accepted = await client.PostOrderInBackgroundAsync(SampleOrders.Smallest);
@@ -72,10 +73,10 @@ public sealed class PlanFailureTests(PlainHosts hosts) : IClassFixture<PlainHost
         using var planner = new SamplePlanner();
         using var deaf = new ManualResetEventSlim();
         using var host = new TestHost(
-            (order, progress, cancellation) =>
+            (order, progress, cancellation, unwanted) =>
             {
                 deaf.Wait(CancellationToken.None);
-                return planner.PlanAtOnce(order, progress, cancellation);
+                return planner.PlanAtOnce(order, progress, cancellation, unwanted);
             },
             ("Planning:GraceSeconds", "0.01"));
         using HttpClient client = host.CreateClient();
@@ -86,6 +87,35 @@ public sealed class PlanFailureTests(PlainHosts hosts) : IClassFixture<PlainHost
         JsonElement state = await Json.ReadAsync(stopped);
         deaf.Set();
         Assert.Equal("/problems/no-plan-in-time", state.GetProperty("problem").GetProperty("type").GetString());
+    }
+
+    [Fact]
+    public async Task Stop_planner_that_writes_too_long_a_plan_is_free_for_the_next_order_once_nobody_waits()
+    {
+        using var planner = new SamplePlanner();
+        bool isFirst = true;
+        using var host = new TestHost(
+            (order, progress, cancellation, unwanted) =>
+            {
+                if (isFirst)
+                {
+                    isFirst = false;
+                    unwanted.WaitHandle.WaitOne();
+                    unwanted.ThrowIfCancellationRequested();
+                }
+
+                return planner.PlanAtOnce(order, progress, cancellation, unwanted);
+            },
+            ("Planning:GraceSeconds", "0.01"),
+            ("Planning:Planners", "1"));
+        using HttpClient client = host.CreateClient();
+        using HttpResponseMessage accepted = await client.PostOrderInBackgroundAsync(SampleOrders.Smallest);
+        using HttpResponseMessage stopped = await client.PostAsync($"{accepted.Headers.Location}/stop", null);
+
+        using HttpResponseMessage next = await client.PostOrderAsync(SampleOrders.Smallest);
+
+        Assert.Equal(HttpStatusCode.Created, next.StatusCode);
+        Assert.Equal("/problems/no-plan-in-time", (await Json.ReadAsync(stopped)).GetProperty("problem").GetProperty("type").GetString());
     }
 
     [Fact]
@@ -105,7 +135,7 @@ public sealed class PlanFailureTests(PlainHosts hosts) : IClassFixture<PlainHost
     {
         int calls = 0;
         using var host = new TestHost(
-            (order, progress, cancellation) => calls++ == 0 ? Broken(order, progress, cancellation) : new Planned(SamplePlanner.PlanOf(order)),
+            (order, progress, cancellation, unwanted) => calls++ == 0 ? Broken(order, progress, cancellation, unwanted) : new Planned(SamplePlanner.PlanOf(order)),
             ("Planning:Planners", "1"));
         using HttpClient client = host.CreateClient();
         using HttpResponseMessage broken = await client.PostOrderInBackgroundAsync(SampleOrders.Smallest);
@@ -188,9 +218,9 @@ public sealed class PlanFailureTests(PlainHosts hosts) : IClassFixture<PlainHost
         Assert.Empty(planner.Orders);
     }
 
-    private static PlanOutcome Broken(Planning.Orders.Order order, IProgress<PlanProgress>? progress, CancellationToken cancellation) =>
+    private static PlanOutcome Broken(Planning.Orders.Order order, IProgress<PlanProgress>? progress, CancellationToken cancellation, CancellationToken unwanted) =>
         throw new InvalidOperationException(Secret);
 
-    private static PlanOrder Refusing(CannotReason reason) => (_, _, _) => new CannotBeMade(
+    private static PlanOrder Refusing(CannotReason reason) => (_, _, _, _) => new CannotBeMade(
         reason, "Line A cannot be made.", [new UnmakeableLine("A", "no board of 3/16 or thicker is at least 24 × 36", 2)]);
 }

@@ -58,7 +58,7 @@ public sealed class PlanPartTests(PlainHosts hosts) : IClassFixture<PlainHosts>
     [Fact]
     public async Task Get_shopping_list_is_rfc_4180_with_formulas_disarmed()
     {
-        using var host = new TestHost((order, _, _) => new Planned(SamplePlanner.PlanOf(order) with
+        using var host = new TestHost((order, _, _, _) => new Planned(SamplePlanner.PlanOf(order) with
         {
             Buy =
             [

@@ -14,7 +14,8 @@ namespace PanelService.Planning.SawRun.Graph;
 /// <param name="rules">What it keeps to.</param>
 /// <param name="wasteIsFree">Whether room beyond what is needed may be any waste; else only dust.</param>
 /// <param name="limit">How many parts all shapes together may look at.</param>
-internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit)
+/// <param name="unwanted">Ends it half-way, with an exception.</param>
+internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit, CancellationToken unwanted = default)
 {
     private const long MostChoices = 1 << 12;
 
@@ -45,6 +46,7 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit)
             return known;
         }
 
+        unwanted.ThrowIfCancellationRequested();
         var shape = new CutShape(width, height, needed, rules.Kerf);
         _known.Add((width, height, needed), shape);
         Shapes.Add(shape);
