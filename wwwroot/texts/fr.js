@@ -109,7 +109,7 @@ const SOURCES = {
 export default {
   language: 'fr',
   name: 'Français',
-  said: (one) => (SERVICE[one.id] ? `${SERVICE[one.id]}${one.here ? ` Ici : ${one.here}.` : ''}` : one.text),
+  said: (one) => (SERVICE[one.id] ? `${SERVICE[one.id]}${one.here ? ` Ici : ${one.here}${one.here.endsWith('…') ? '' : '.'}` : ''}` : one.text),
   colon: ' : ',
   problem: (type) => PROBLEMS[type ?? ''] ?? '',
   fault: (text) => FAULTS.reduce((now, [english, french]) => now.replace(english, french), text).trim(),

@@ -1,6 +1,7 @@
 // The way of a search:
 //   1. a first whole plan at once, by ruin and recreate over a few milliseconds (ManyOrders);
-//   2. relax the whole problem: a bound, good patterns, and a plan by rounding them down (Relaxation, RoundDown);
+//   2. relax the whole problem: a bound, good patterns, and a plan by rounding them down (Relaxation, RoundDown), which
+//      waits for the first look of 4. where there is a plan already: mostly it is not needed then;
 //   3. orders of a few pieces are decided for good (SmallOrder);
 //   4. the cheapest counts of stocks the relaxation allows (CountSearch), and a short look for a plan within just these
 //      (TightCover, CountsDecision). Found: proven, unless cheaper counts stand open.
@@ -17,6 +18,9 @@ internal sealed class PlanSearch
 {
     // So few different pieces fall into place soon or not at all: what they then need is a better bound.
     private const int FewPieces = 30;
+
+    // The whole part of the relaxation is nearly all of a larger order's plan.
+    private const int MostPutOff = 500;
     private const int MostMixes = 40;
     private const int MixRounds = 100;
 
@@ -47,6 +51,7 @@ internal sealed class PlanSearch
     private GoalSearch[] _looks = [];
     private double[] _duals;
     private CountsDecision? _decision;
+    private Action? _roundDown;
 
     /// <summary>Starts a search.</summary>
     /// <param name="model">What is to be cut from what.</param>
@@ -124,7 +129,12 @@ internal sealed class PlanSearch
             return;
         }
 
-        RoundDown(root.Solution);
+        _roundDown = () => RoundDown(root.Solution);
+        if (Missing > 0 || _decision is null || _model.HasOddSizes || _model.Demand.Sum(d => (long)d) > MostPutOff)
+        {
+            RoundDownOnce();
+        }
+
         ImproveRest(root.Solution);
         SolveSmallOrder();
         SearchCounts();
@@ -249,6 +259,16 @@ internal sealed class PlanSearch
         return Missing == 0 ? Spent : long.MaxValue;
     }
 
+    /// <summary>Rounds the relaxation's solution down where that was put off and is still of use.</summary>
+    private void RoundDownOnce()
+    {
+        if (_roundDown is { } roundDown && !Proven)
+        {
+            _roundDown = null;
+            roundDown();
+        }
+    }
+
     /// <summary>The whole part of the relaxation's solution, and a fill of what it leaves.</summary>
     private void RoundDown(MasterSolution? solution)
     {
@@ -359,8 +379,10 @@ internal sealed class PlanSearch
 
             Look(mix.Counts, mix.Bound, counts, open);
             counts.Exclude(mix.Counts);
+            RoundDownOnce();
         }
 
+        RoundDownOnce();
         Decide(open, reached, reserve);
     }
 
@@ -381,7 +403,19 @@ internal sealed class PlanSearch
             return;
         }
 
-        var answer = cover is { Plan: null, Impossible: false } ? _decision!.Look(mix) : new CountsAnswer(cover.Plan, null, cover.Impossible);
+        bool isOpen = cover is { Plan: null, Impossible: false };
+        var answer = isOpen ? _decision!.Look(mix) : new CountsAnswer(cover.Plan, null, cover.Impossible);
+        if (isOpen && answer is { Plan: null, Impossible: false } && _roundDown is not null)
+        {
+            RoundDownOnce();
+            if (Missing == 0 && price >= Spent)
+            {
+                return;
+            }
+
+            answer = _decision!.Look(mix);
+        }
+
         Take(answer.Plan ?? []);
         if (answer.Tight is { } inequality)
         {

@@ -70,8 +70,9 @@ internal static class CautionBook
             return caution;
         }
 
-        string here = string.Join(", ", all.Take(MostSaid)) + (all.Length > MostSaid ? " …" : "");
-        return new Warning(caution.Id, $"{caution.Text} Here: {here}.") { Here = here };
+        bool isMore = all.Length > MostSaid;
+        string here = string.Join(", ", all.Take(MostSaid)) + (isMore ? " …" : "");
+        return new Warning(caution.Id, $"{caution.Text} Here: {here}{(isMore ? "" : ".")}") { Here = here };
     }
 
     private static SawCutFacts FactsOf(SawStep step, SawPass pass, ImmutableArray<SheetLayout> sheets)
