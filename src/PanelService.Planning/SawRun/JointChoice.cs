@@ -35,7 +35,7 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
     /// <param name="cancellation">Ends the search with what was found.</param>
     public static JointChoice Make(Order order, Batch batch, ImmutableArray<CutSize> sizes, CancellationToken cancellation)
     {
-        var asFound = Laid(order, batch, sizes);
+        var asFound = Laid(order, batch, sizes, cancellation);
         var best = Run(order, asFound, cancellation);
         if (order.Effort != Effort.Quick && best.Run.Plan.Proof.Settings > 1 && !cancellation.IsCancellationRequested)
         {
@@ -56,7 +56,7 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
         BoardPlanner.AtFewSizes(order.Saw, batch.Boards, order.Effort == Effort.Thorough ? PatientWork : Work, cancellation)
             .Select(boards => batch with { Boards = boards })
             .Where(other => Grown(order, other).SequenceEqual(sizes))
-            .Select(other => Laid(order, other, sizes))
+            .Select(other => Laid(order, other, sizes, cancellation))
             .Where(laid => KeepsAsMuch(laid.Sheets, known))
             .OrderBy(laid => SawRunPlanner.Guess(order.Saw, laid.Sheets, cancellation));
 
@@ -69,13 +69,13 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
         batch.Boards.Rooms(order.Saw.Kerf).Concat(batch.Cloth.Rooms(order.Bench)),
         SizeGrower.Tape(order.Units));
 
-    private static LaidOut Laid(Order order, Batch batch, ImmutableArray<CutSize> sizes)
+    private static LaidOut Laid(Order order, Batch batch, ImmutableArray<CutSize> sizes, CancellationToken cancellation)
     {
         var filled = WishPlanner.Fill(order, new FilledBatch(
             Layouts.Of(batch.Boards, sizes, order.Saw.Kerf),
             Layouts.Of(batch.Cloth, sizes, order.Bench),
             batch.Liquids.Uses,
-            Counts: []));
+            Counts: []), cancellation);
         return new LaidOut(filled, SheetLayoutMaker.Make(order.Saw, filled.Boards, PanelResults.Marks(order)));
     }
 

@@ -77,7 +77,7 @@ internal sealed class SpareFiller<T>
 
         while (open.TryDequeue(out var leftover, out _))
         {
-            var inner = leftover.FromTrim || leftover.Untrimmed ? null : FillLeftover(leftover.At, sheet.Stock);
+            var inner = leftover.FromTrim || leftover.Untrimmed || _task.Cancellation.IsCancellationRequested ? null : FillLeftover(leftover.At, sheet.Stock);
             if (inner is null)
             {
                 closed.Add(leftover);

@@ -19,4 +19,7 @@ internal sealed record SpareTask<T>(
 {
     /// <summary>What the saw's fence can hold; null: every cut can be made.</summary>
     public FenceSides? Fence { get; init; }
+
+    /// <summary>Once it is cancelled, what is left is filled with nothing more. Default: never.</summary>
+    public CancellationToken Cancellation { get; init; }
 }

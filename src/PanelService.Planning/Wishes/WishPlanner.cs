@@ -29,7 +29,8 @@ internal static class WishPlanner
     /// <summary>Fills.</summary>
     /// <param name="order">The order.</param>
     /// <param name="batch">The batch without wishes (no counts).</param>
-    public static FilledBatch Fill(Order order, FilledBatch batch)
+    /// <param name="cancellation">Ends it; what is filled by then stands.</param>
+    public static FilledBatch Fill(Order order, FilledBatch batch, CancellationToken cancellation)
     {
         if (order.Wishes.IsEmpty)
         {
@@ -40,9 +41,9 @@ internal static class WishPlanner
         var most = FreeLiquids.AtMost(order, batch.Liquids);
         while (true)
         {
-            var boards = SpareFiller<BoardStock>.Fill(batch.Boards, BoardTask(order, lines), OnlyWhere(most, lines, line => line.NeedsBoard));
+            var boards = SpareFiller<BoardStock>.Fill(batch.Boards, BoardTask(order, lines) with { Cancellation = cancellation }, OnlyWhere(most, lines, line => line.NeedsBoard));
             var wanted = most.Select((count, i) => lines[i].NeedsBoard ? boards.Counts[i] : count).ToImmutableArray();
-            var cloth = SpareFiller<ClothStock>.Fill(batch.Cloth, ClothTask(order, lines), OnlyWhere(wanted, lines, line => line.NeedsCloth));
+            var cloth = SpareFiller<ClothStock>.Fill(batch.Cloth, ClothTask(order, lines) with { Cancellation = cancellation }, OnlyWhere(wanted, lines, line => line.NeedsCloth));
             var made = wanted.Select((count, i) => lines[i].NeedsCloth ? cloth.Counts[i] : count).ToImmutableArray();
             if (made.SequenceEqual(wanted) || !lines.Any(line => line.NeedsBoard && line.NeedsCloth))
             {

@@ -22,8 +22,9 @@ public static class YieldPlanner
 
     /// <summary>Answers for every board of the question.</summary>
     /// <param name="question">Panel, boards and saw; sizes above zero, trims smaller than the sheets.</param>
+    /// <param name="cancellation">Ends it between two boards, with an exception.</param>
     /// <returns>Counts, areas and layouts. Never throws for a right question.</returns>
-    public static Yield Answer(YieldQuestion question)
+    public static Yield Answer(YieldQuestion question, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(question);
         Order order = OrderOf(question);
@@ -32,6 +33,7 @@ public static class YieldPlanner
         var tooFine = ImmutableArray.CreateBuilder<BoardSupply>();
         foreach (BoardSupply board in question.Boards)
         {
+            cancellation.ThrowIfCancellationRequested();
             if (IsTooFine(order, board))
             {
                 tooFine.Add(board);

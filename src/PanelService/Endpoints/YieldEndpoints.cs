@@ -18,9 +18,9 @@ internal static class YieldEndpoints
             .ProducesProblem(StatusCodes.Status503ServiceUnavailable)
             .ProducesProblem(StatusCodes.Status500InternalServerError);
 
-    private static Results<Ok<YieldResponse>, ProblemHttpResult> Answer(RequestBody<YieldRequest> body)
+    private static Results<Ok<YieldResponse>, ProblemHttpResult> Answer(RequestBody<YieldRequest> body, CancellationToken gone)
     {
-        Yield yield = YieldPlanner.Answer(YieldTranslation.Read(body.Value!, body.Measures));
+        Yield yield = YieldPlanner.Answer(YieldTranslation.Read(body.Value!, body.Measures), gone);
         return yield.TooFine.IsEmpty ? TypedResults.Ok(YieldTranslation.Write(yield)) : TooFine(yield);
     }
 
