@@ -18,6 +18,9 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit)
 {
     private const long MostChoices = 1 << 12;
 
+    // So many times the limit, and a shape takes no more ways than one: a grid of thousands of panels has thousands of shapes.
+    private const int FarBeyond = 4;
+
     private readonly ArrangementBook _arrangements = new();
     private readonly Dictionary<(long Width, long Height, Arrangement Needed), CutShape> _known = [];
     private readonly Dictionary<SawSetting, int> _settingOf = [];
@@ -149,8 +152,15 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit)
             return;
         }
 
+        int ways = shape.Splits.Count;
         foreach (int[] taken in BandChoices.Of([.. sorts.Select(sort => sort.Count)]))
         {
+            if (_work > limit * FarBeyond && shape.Splits.Count > ways)
+            {
+                shape.IsPartial = true;
+                return;
+            }
+
             Part(shape, axis, sorts, taken);
         }
     }
