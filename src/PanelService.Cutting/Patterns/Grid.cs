@@ -16,10 +16,6 @@ internal sealed class Grid
     // A bit set of more places than this takes longer to make than a coarse programme to run.
     private const long MostPlaces = 200_000;
 
-    // Of one axis, kept in memory, eight bytes each. On strips and planks, with a point or two the other way, the work alone
-    // would let in billions of them.
-    private const long MostCuts = 12_000_000;
-
     private Grid(GridArea area, Shape[] shapes, PointSet x, PointSet y, CancellationToken cancellation = default)
     {
         (Shapes, PieceCount, Kerf, X, Y) = (shapes, area.Pieces.Count, area.Kerf, x, y);
@@ -82,7 +78,7 @@ internal sealed class Grid
             }
 
             var (x, y) = (area.PointsX(shapes, cancellation), area.PointsY(shapes, cancellation));
-            if (WorkOf(x, y) <= mostWork && CutTable.Most(x) <= MostCuts && CutTable.Most(y) <= MostCuts)
+            if (WorkOf(x, y) <= mostWork)
             {
                 return new Grid(area, shapes, x, y, cancellation)
                 {
