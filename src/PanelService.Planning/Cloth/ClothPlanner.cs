@@ -58,7 +58,8 @@ internal static class ClothPlanner
     private static ClothPlan? PlanByLengths(
         Order order, CutRequest request, (ClothReach Reach, ImmutableArray<ClothPattern> Shelves) known, Search search)
     {
-        if (request.Lines.Where(line => order.Panels[line].NeedsCloth).Sum(line => (long)request.Counts[line]) > MostByLengths)
+        if (ClothStocks.HasTooManyRemnants(order)
+            || request.Lines.Where(line => order.Panels[line].NeedsCloth).Sum(line => (long)request.Counts[line]) > MostByLengths)
         {
             return null;
         }
@@ -72,9 +73,16 @@ internal static class ClothPlanner
     private static ClothPlan PlanByStocks(Order order, CutRequest request, ClothReach reach, Search search)
     {
         var all = ClothStocks.Of(order, reach);
-        var stocks = ClothStocks.Promising(all, ClothPieces.Of(order, request));
+        var pieces = ClothPieces.Of(order, request);
+        var promising = ClothStocks.Promising(all, pieces);
+        var stocks = ClothStocks.WithoutSmallRemnants(promising, pieces);
         bool sawAll = stocks.Length == all.Length;
         var plan = Solve(order, request, stocks, search);
+        if (!plan.Outcome.Complete && stocks.Length < promising.Length)
+        {
+            plan = Solve(order, request, promising, search);
+        }
+
         var wider = reach.Widened(order, plan.Outcome.Spent);
         if (sawAll && plan.Outcome.Complete && !Same(reach, wider))
         {

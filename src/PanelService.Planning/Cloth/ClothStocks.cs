@@ -11,6 +11,10 @@ internal static class ClothStocks
     private const int MostStocks = 24;
     private const int Enough = 3;
 
+    // More remnants than this take memory beside every pattern; of so many the largest are enough where they have room to spare.
+    private const int MostRemnants = 60;
+    private const double RoomToSpare = 3;
+
     /// <summary>Every source of cloth, with every step length offered.</summary>
     public static ImmutableArray<ClothStock> Of(Order order, ClothReach reach) =>
         Usable(order.Cloths.SelectMany((cloth, i) => Remnants(cloth).Concat(ForSale(cloth, reach.Steps[i]))));
@@ -26,6 +30,32 @@ internal static class ClothStocks
     /// <summary>Remnants and rolls alone; rolls that are paid for just before the others of their cloth.</summary>
     public static ImmutableArray<ClothStock> OfFixedLength(Order order) =>
         [.. Usable(order.Cloths.SelectMany(cloth => Remnants(cloth).Concat(ForSale(cloth, [])))).SelectMany(WithPaid)];
+
+    /// <summary>Whether remnants are so many that only the largest are searched.</summary>
+    /// <param name="order">The order.</param>
+    public static bool HasTooManyRemnants(Order order) => order.Cloths.Sum(cloth => cloth.Remnants.Length) > MostRemnants;
+
+    /// <summary>All but the smallest remnants, where there are too many and the others hold all pieces several times over.</summary>
+    /// <param name="stocks">Everything there is.</param>
+    /// <param name="pieces">What is to be cut.</param>
+    public static ImmutableArray<ClothStock> WithoutSmallRemnants(ImmutableArray<ClothStock> stocks, ImmutableArray<ClothPieces> pieces)
+    {
+        double needed = RoomToSpare * pieces.Sum(piece => (double)piece.Width * piece.Height * piece.Count);
+        var kept = new HashSet<int>();
+        double room = 0;
+        foreach (int i in Enumerable.Range(0, stocks.Length).Where(i => stocks[i].Remnant is not null).OrderByDescending(i => AreaOf(stocks[i])))
+        {
+            if (kept.Count >= MostRemnants && room >= needed)
+            {
+                break;
+            }
+
+            kept.Add(i);
+            room += AreaOf(stocks[i]) * (stocks[i].Limit ?? 1);
+        }
+
+        return [.. stocks.Where((stock, i) => stock.Remnant is null || kept.Contains(i))];
+    }
 
     /// <summary>
     /// Where there are too many to be searched: all remnants, and for each sort of piece the cheapest by area of what may
@@ -63,7 +93,9 @@ internal static class ClothStocks
     private static bool CanServe(ClothStock stock, ClothPieces piece) =>
         piece.WaysOn(stock.Cloth, stock.UsableWidth.Steps).Any(way => way.Along <= stock.Length.Steps);
 
-    private static double PriceByArea(ClothStock stock) => stock.Price.Minor / ((double)stock.UsableWidth.Steps * stock.Length.Steps);
+    private static double PriceByArea(ClothStock stock) => stock.Price.Minor / AreaOf(stock);
+
+    private static double AreaOf(ClothStock stock) => (double)stock.UsableWidth.Steps * stock.Length.Steps;
 
     private static IEnumerable<ClothStock> WithPaid(ClothStock stock) =>
         stock is { Remnant: null, Cloth.Sale: SaleByRoll { Paid: > 0 and var paid } }

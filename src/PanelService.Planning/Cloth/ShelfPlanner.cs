@@ -14,6 +14,9 @@ namespace PanelService.Planning.Cloth;
 /// <summary>Lays everything on shelves of one cloth.</summary>
 internal static class ShelfPlanner
 {
+    // Every cloth with every other is tens of thousands of plans where there are hundreds of cloths.
+    private const int MostOthers = 16;
+
     // Pieces lying, pieces standing.
     private static readonly bool[] _ways = [false, true];
 
@@ -75,11 +78,26 @@ internal static class ShelfPlanner
 
         var held = PiecesOf(last.Block).CountBy(piece => piece.Piece).ToDictionary();
         ImmutableArray<ClothPieces> rest = [.. pieces.Select((piece, number) => piece with { Count = held.GetValueOrDefault(number) })];
-        var cheapest = order.Cloths.Where(other => other.Id != cloth.Id)
+        var cheapest = OthersOf(order, cloth)
             .SelectMany(other => PlansOn(other, rest))
+            .Take(MostOthers * _ways.Length)
             .OrderBy(PriceOf).FirstOrDefault();
         return cheapest.IsDefault || PriceOf(cheapest) >= PriceOf([last]) ? plan : [.. plan[..^1], .. cheapest];
     }
+
+    // Of very many the cheapest for their size come first.
+    private static IEnumerable<ClothSupply> OthersOf(Order order, ClothSupply cloth)
+    {
+        var others = order.Cloths.Where(other => other.Id != cloth.Id);
+        return order.Cloths.Length <= MostOthers + 1 ? others : others.OrderBy(PriceBySize);
+    }
+
+    private static double PriceBySize(ClothSupply cloth) => cloth.Sale switch
+    {
+        SaleByLength sale => sale.Price.Minor / ((double)cloth.Width.Steps * sale.Step.Steps),
+        SaleByRoll sale => sale.Price.Minor / ((double)cloth.Width.Steps * sale.Length.Steps),
+        _ => double.PositiveInfinity,
+    };
 
     private static IEnumerable<PieceBlock> PiecesOf(Block block) =>
         block is StackBlock stack ? stack.Parts.SelectMany(PiecesOf) : [(PieceBlock)block];

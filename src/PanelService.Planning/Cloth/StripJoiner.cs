@@ -34,9 +34,9 @@ internal static class StripJoiner
         }
 
         long length = group.Sum(pattern => pattern.Copies * SheetCutter.SizeOf(pattern.Block, pieceSizes, kerf: 0).Height);
-        int steps = (int)((length + sale.Step.Steps - 1) / sale.Step.Steps);
-        return steps < group.Sum(pattern => pattern.Copies * pattern.Stock.Steps!.Value)
-            ? [new ClothPattern(ClothStock.Of(first.Cloth, sale, steps), EndToEnd(group), Copies: 1)]
+        long steps = (length + sale.Step.Steps - 1) / sale.Step.Steps;
+        return steps <= int.MaxValue && steps < group.Sum(pattern => (long)pattern.Copies * pattern.Stock.Steps!.Value)
+            ? [new ClothPattern(ClothStock.Of(first.Cloth, sale, (int)steps), EndToEnd(group), Copies: 1)]
             : group;
     }
 

@@ -17,28 +17,31 @@ namespace PanelService.Planning.Liquids;
 /// </summary>
 internal sealed class ContainerChooser
 {
-    private const int NodeLimit = 500_000;
+    /// <summary>As many nodes as one choice may take by itself: some tenths of a second.</summary>
+    public const int NodeLimit = 500_000;
 
     // Volumes come out of divisions: what is short by less than a millionth of a millilitre is not short.
     private const decimal NegligibleMillilitres = 0.000_001m;
 
     private readonly ImmutableArray<Container> _sizes;
+    private readonly int _nodeLimit;
     private readonly int[] _counts;
     private int[]? _best;
     private long _bestCost = long.MaxValue;
     private int _nodes;
 
-    private ContainerChooser(ImmutableArray<Container> sizes)
+    private ContainerChooser(ImmutableArray<Container> sizes, int nodeLimit)
     {
-        _sizes = sizes;
+        (_sizes, _nodeLimit) = (sizes, nodeLimit);
         _counts = new int[sizes.Length];
     }
 
     /// <summary>Chooses.</summary>
     /// <param name="containers">What is sold; each volume above zero.</param>
     /// <param name="needed">The volume to be covered; at or below zero: nothing is bought.</param>
+    /// <param name="nodeLimit">As many nodes as it may take: one of many choices takes its share.</param>
     /// <returns>The choice; null where something is needed and nothing is sold.</returns>
-    public static ContainerChoice? Choose(ImmutableArray<Container> containers, Volume needed)
+    public static ContainerChoice? Choose(ImmutableArray<Container> containers, Volume needed, int nodeLimit = NodeLimit)
     {
         if (needed.Millilitres <= NegligibleMillilitres)
         {
@@ -46,8 +49,8 @@ internal sealed class ContainerChooser
         }
 
         return containers.IsEmpty ? null
-            : containers.All(container => container.PriceFrom.IsEmpty) ? new ContainerChooser(ByPricePerVolume(containers)).Choose(needed.Millilitres)
-            : ContainerPrices.Choose(containers, needed);
+            : containers.All(container => container.PriceFrom.IsEmpty) ? new ContainerChooser(ByPricePerVolume(containers), nodeLimit).Choose(needed.Millilitres)
+            : ContainerPrices.Choose(containers, needed, nodeLimit);
     }
 
     private static ImmutableArray<Container> ByPricePerVolume(ImmutableArray<Container> containers) =>
@@ -57,7 +60,7 @@ internal sealed class ContainerChooser
     {
         Search(0, needed, 0);
         var bought = _sizes.Zip(_best!, (size, count) => new ContainerCount(size, count)).Where(c => c.Count > 0);
-        long least = _nodes > NodeLimit ? CostOfRest(0, needed) : _bestCost;
+        long least = _nodes > _nodeLimit ? CostOfRest(0, needed) : _bestCost;
         return new ContainerChoice([.. bought], new Money(_bestCost), new Money(least));
     }
 
@@ -90,7 +93,7 @@ internal sealed class ContainerChooser
             }
 
             // The highest count may overshoot what is needed; below it the bound rises as the count falls.
-            if ((!worthIt && count < most) || (_best is not null && _nodes > NodeLimit))
+            if ((!worthIt && count < most) || (_best is not null && _nodes > _nodeLimit))
             {
                 break;
             }

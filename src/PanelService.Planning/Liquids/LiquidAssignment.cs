@@ -15,12 +15,13 @@ internal sealed record LiquidAssignment(LiquidUse Use, Money LeastPossible, bool
     /// <param name="liquid">The liquid.</param>
     /// <param name="isAdhesive">Whether it is an adhesive.</param>
     /// <param name="demands">What it is to cover.</param>
-    public static LiquidAssignment Of(LiquidSupply liquid, bool isAdhesive, ImmutableArray<LiquidDemand> demands)
+    /// <param name="alternatives">How many liquids are chosen among: they share the work that one may take.</param>
+    public static LiquidAssignment Of(LiquidSupply liquid, bool isAdhesive, ImmutableArray<LiquidDemand> demands, int alternatives)
     {
         var shares = demands.Select(d => new LiquidShare(d.Mark, d.VolumeOf(liquid))).ToImmutableArray();
         var needed = shares.Aggregate(default(Volume), (sum, share) => sum + share.Volume);
         var fromHand = needed <= liquid.OnHand ? needed : liquid.OnHand;
-        var choice = ContainerChooser.Choose(liquid.Containers, needed - fromHand);
+        var choice = ContainerChooser.Choose(liquid.Containers, needed - fromHand, ContainerChooser.NodeLimit / Math.Max(1, alternatives));
         var bought = choice?.Bought ?? [];
         var use = new LiquidUse
         {

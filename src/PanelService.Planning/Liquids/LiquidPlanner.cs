@@ -73,7 +73,7 @@ internal static class LiquidPlanner
             .. liquids
                 .Select(liquid => (Liquid: liquid, Demands: demands.Where(d => (d.Named ?? any) == liquid.Id).ToImmutableArray()))
                 .Where(pair => !pair.Demands.IsEmpty)
-                .Select(pair => LiquidAssignment.Of(pair.Liquid, isAdhesive, pair.Demands)),
+                .Select(pair => LiquidAssignment.Of(pair.Liquid, isAdhesive, pair.Demands, liquids.Length)),
         ];
 
     private static LiquidPlan ToPlan(ImmutableArray<LiquidAssignment> assignments, bool isAdhesive) => new(

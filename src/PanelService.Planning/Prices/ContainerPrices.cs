@@ -15,16 +15,22 @@ internal static class ContainerPrices
 {
     private const int MostChoices = 400;
 
+    // All choices together take no more than a few times what one may.
+    private const int LeastNodes = 200;
+    private const int ShareOfNodes = 100;
+
     /// <summary>The lowest price of a container, whatever the number.</summary>
     public static Money Lowest(Container container) => LevelsOf(container).Lowest;
 
     /// <summary>Chooses.</summary>
     /// <param name="containers">What is sold; at least one.</param>
     /// <param name="needed">The volume to be covered; above zero.</param>
-    public static ContainerChoice Choose(ImmutableArray<Container> containers, Volume needed)
+    /// <param name="nodeLimit">As many nodes as a choice by itself may take.</param>
+    public static ContainerChoice Choose(ImmutableArray<Container> containers, Volume needed, int nodeLimit)
     {
+        int share = Math.Max(LeastNodes, nodeLimit / ShareOfNodes);
         ImmutableArray<PriceStep> lowest = [.. containers.Select(one => new PriceStep(0, Lowest(one)))];
-        var floor = ContainerChooser.Choose(At(containers, lowest), needed)!;
+        var floor = ContainerChooser.Choose(At(containers, lowest), needed, nodeLimit)!;
         var best = Real(containers, lowest, floor.Bought);
         var least = new Money(long.MaxValue);
         int tried = 0;
@@ -50,7 +56,7 @@ internal static class ContainerPrices
             }
 
             tried++;
-            var more = ContainerChooser.Choose(At(containers, levels), rest)!;
+            var more = ContainerChooser.Choose(At(containers, levels), rest, share)!;
             var real = Real(containers, levels, more.Bought);
             best = real.Cost < best.Cost ? real : best;
             least = paid + more.LeastCost < least ? paid + more.LeastCost : least;

@@ -10,6 +10,9 @@ internal static class ShopGoods
     // In minor units: larger sums are not put together out of prices.
     private const long MostSummed = 500_000;
 
+    // Sums × prices: a tenth of a second.
+    private const long MostTried = 20_000_000;
+
     /// <summary>Whether anything of the order is bought there.</summary>
     public static bool Any(Order order, Shop shop) => Prices(order, shop).Any();
 
@@ -66,7 +69,7 @@ internal static class ShopGoods
     {
         long from = shop.FreeFrom!.Value.Minor;
         long[] prices = [.. Prices(order, shop).Select(price => price.Minor).Where(price => price > 0).Distinct()];
-        if (prices.Length == 0 || from > MostSummed)
+        if (prices.Length == 0 || from > MostSummed || (from + prices.Min()) * prices.Length > MostTried)
         {
             return shop.FreeFrom.Value;
         }

@@ -31,6 +31,7 @@ internal sealed class ShopSearch
     private BatchChoice _best;
     private Money _least = new(long.MaxValue);
     private readonly Dictionary<string, Money> _elsewhere = [];
+    private readonly Dictionary<string, Money> _leastSums = [];
     private bool _untried;
 
     private ShopSearch(Order order, ImmutableArray<Shop> charging, BatchChoice open, Search search)
@@ -143,7 +144,7 @@ internal sealed class ShopSearch
             {
                 bool free = (bits & (1 << i)) != 0;
                 paid += free ? Money.Zero : mayBeFree[i].Charge;
-                spentThere += free ? ShopGoods.LeastSum(_order, mayBeFree[i]) : Money.Zero;
+                spentThere += free ? LeastSum(mayBeFree[i]) : Money.Zero;
             }
 
             var bound = (goods > spentThere ? goods : spentThere) + paid;
@@ -159,12 +160,29 @@ internal sealed class ShopSearch
         return least + always;
     }
 
-    /// <summary>What any plan spends at the least on what it does not buy in these shops.</summary>
+    // Eight shops ask for it some ten thousand times.
+    private Money LeastSum(Shop shop)
+    {
+        if (!_leastSums.TryGetValue(shop.Id, out var least))
+        {
+            least = ShopGoods.LeastSum(_order, shop);
+            _leastSums.Add(shop.Id, least);
+        }
+
+        return least;
+    }
+
+    /// <summary>What any plan spends at the least on what it does not buy in these shops; nothing where too many were asked about.</summary>
     private Money Elsewhere(ImmutableArray<Shop> shops)
     {
         string key = string.Join('\n', shops.Select(shop => shop.Id));
         if (!_elsewhere.TryGetValue(key, out var least))
         {
+            if (_elsewhere.Count >= MostRuns.Of(_order.Effort) || _search.Cancellation.IsCancellationRequested)
+            {
+                return Money.Zero;
+            }
+
             var choice = BatchPlanner.Cheapest(ShopGoods.ForNothing(_order, shops), _search);
             least = choice.Best.Complete ? choice.LeastPossible : Money.Zero;
             _elsewhere.Add(key, least);

@@ -22,7 +22,7 @@ internal static class Bracing
 
     // Too small for a cradle, or a board that nothing is said of: then nothing is put to it.
     private static bool Needs(Order order, PanelLine line) => line.NeedsBoard
-        && order.Boards.Any(board => MayServe(line, board) && Sags(order, line, board))
+        && order.Boards.Where(board => MayServe(line, board)).DistinctBy(LoadedPlate.FactsOf).Any(board => Sags(order, line, board))
         && CradleDesign.Of(order, line) is not null;
 
     private static bool MayServe(PanelLine line, BoardSupply board) =>

@@ -24,6 +24,7 @@ internal static class CradleDesign
         var size = new CutSize(line.Width - order.Saw.Undersize, line.Height - order.Saw.Undersize);
         return order.Boards
             .Where(board => BoardFit.IsOfKind(line, board) && BoardFit.IsThickEnough(line, board))
+            .DistinctBy(LoadedPlate.FactsOf)
             .Select(board => Of(size, board, order.Strength))
             .OfType<Cradle>()
             .MaxBy(cradle => cradle.Bars);
@@ -38,13 +39,28 @@ internal static class CradleDesign
             return null;
         }
 
+        // The more bars, the smaller the bays, and the less they sag: the fewest that hold, by halving.
         int bars = 2;
-        while (bars < MostBars && BayLength(rail, bars + 1, settings) >= settings.StripWidth && !Holds((rail, bar), bars, size.Height >= size.Width, board, settings))
+        int most = MostThatFit(rail, settings);
+        while (bars < most)
+        {
+            int middle = bars + ((most - bars) / 2);
+            (bars, most) = Holds((rail, bar), middle, size.Height >= size.Width, board, settings) ? (bars, middle) : (middle + 1, most);
+        }
+
+        return new Cradle(rail, bar, bars);
+    }
+
+    // Two at least; more only where their bays are as wide as a strip.
+    private static int MostThatFit(Length rail, StrengthSettings settings)
+    {
+        int bars = 2;
+        while (bars < MostBars && BayLength(rail, bars + 1, settings) >= settings.StripWidth)
         {
             bars++;
         }
 
-        return new Cradle(rail, bar, bars);
+        return bars;
     }
 
     private static (Length Rail, Length Bar) Lengths(CutSize size, StrengthSettings settings)

@@ -77,6 +77,11 @@ internal sealed record LoadedPlate(double Short, double Long, BoardMaterial Mate
             : sides.Height >= sides.Width ? FaceGrain.AlongLong : FaceGrain.AlongShort,
     };
 
+    /// <summary>All that a plate takes from its board: of boards alike in it one answers for all.</summary>
+    /// <param name="board">The board.</param>
+    public static (BoardMaterial Material, Measures.Length Thickness, Orders.Grain Grain) FactsOf(BoardSupply board) =>
+        (BoardMaterials.Of(board), board.Thickness, board.Grain);
+
     private double Worst(ImmutableArray<Yielding> ways, double thickness, double hand)
     {
         double load = Gravity * (((double)Material.Density * thickness) + Covering);

@@ -21,12 +21,12 @@ internal sealed class SpareFiller<T>
     private readonly SpareTask<T> _task;
     private readonly int[] _left;
 
-    private readonly CancellationToken _unwanted;
+    private readonly PlanStop _stop;
 
-    private SpareFiller(SpareTask<T> task, ImmutableArray<int> atMost, CancellationToken unwanted)
+    private SpareFiller(SpareTask<T> task, ImmutableArray<int> atMost, PlanStop stop)
     {
         _task = task;
-        _unwanted = unwanted;
+        _stop = stop;
         _left = [.. atMost];
     }
 
@@ -34,12 +34,12 @@ internal sealed class SpareFiller<T>
     /// <param name="sheets">The sheets as planned.</param>
     /// <param name="task">What to fill them with.</param>
     /// <param name="atMost">Per wish: how many at most.</param>
-    /// <param name="unwanted">Ends it half-way, with an exception.</param>
+    /// <param name="stop">Of the search: what is left then is filled with nothing more. Of everything: ends it with an exception.</param>
     /// <returns>The sheets with the wishes in them, and per wish how many.</returns>
     public static (ImmutableArray<LaidOut<T>> Sheets, ImmutableArray<int> Counts) Fill(
-        ImmutableArray<LaidOut<T>> sheets, SpareTask<T> task, ImmutableArray<int> atMost, CancellationToken unwanted)
+        ImmutableArray<LaidOut<T>> sheets, SpareTask<T> task, ImmutableArray<int> atMost, PlanStop stop)
     {
-        var filler = new SpareFiller<T>(task, atMost, unwanted);
+        var filler = new SpareFiller<T>(task, atMost, stop);
         ImmutableArray<LaidOut<T>> filled = [.. sheets.SelectMany(filler.FillCopies)];
         return (filled, [.. atMost.Zip(filler._left, (most, left) => most - left)]);
     }
@@ -81,7 +81,7 @@ internal sealed class SpareFiller<T>
 
         while (open.TryDequeue(out var leftover, out _))
         {
-            var inner = leftover.FromTrim || leftover.Untrimmed ? null : FillLeftover(leftover.At, sheet.Stock);
+            var inner = leftover.FromTrim || leftover.Untrimmed || _stop.Search.IsCancellationRequested ? null : FillLeftover(leftover.At, sheet.Stock);
             if (inner is null)
             {
                 closed.Add(leftover);
@@ -116,8 +116,8 @@ internal sealed class SpareFiller<T>
             Values(wishes, room),
             _task.Kerf,
             Effort.Quick,
-            _unwanted);
-        _unwanted.ThrowIfCancellationRequested();
+            _stop.Everything);
+        _stop.ThrowIfUnwanted();
         if (block is null || Cut(block, room, wishes) is not { } cuts)
         {
             return null;

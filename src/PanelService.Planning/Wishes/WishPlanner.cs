@@ -29,7 +29,7 @@ internal static class WishPlanner
     /// <summary>Fills.</summary>
     /// <param name="order">The order.</param>
     /// <param name="batch">The batch without wishes (no counts).</param>
-    /// <param name="stop">Ends everything; a stop of the search does not end this, which is quick for each leftover.</param>
+    /// <param name="stop">Of the search: what is filled by then stands. Of everything: ends it with an exception.</param>
     public static FilledBatch Fill(Order order, FilledBatch batch, PlanStop stop)
     {
         if (order.Wishes.IsEmpty)
@@ -41,9 +41,9 @@ internal static class WishPlanner
         var most = FreeLiquids.AtMost(order, batch.Liquids);
         while (true)
         {
-            var boards = SpareFiller<BoardStock>.Fill(batch.Boards, BoardTask(order, lines), OnlyWhere(most, lines, line => line.NeedsBoard), stop.Everything);
+            var boards = SpareFiller<BoardStock>.Fill(batch.Boards, BoardTask(order, lines), OnlyWhere(most, lines, line => line.NeedsBoard), stop);
             var wanted = most.Select((count, i) => lines[i].NeedsBoard ? boards.Counts[i] : count).ToImmutableArray();
-            var cloth = SpareFiller<ClothStock>.Fill(batch.Cloth, ClothTask(order, lines), OnlyWhere(wanted, lines, line => line.NeedsCloth), stop.Everything);
+            var cloth = SpareFiller<ClothStock>.Fill(batch.Cloth, ClothTask(order, lines), OnlyWhere(wanted, lines, line => line.NeedsCloth), stop);
             var made = wanted.Select((count, i) => lines[i].NeedsCloth ? cloth.Counts[i] : count).ToImmutableArray();
             if (made.SequenceEqual(wanted) || !lines.Any(line => line.NeedsBoard && line.NeedsCloth))
             {

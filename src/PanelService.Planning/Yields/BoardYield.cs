@@ -26,4 +26,8 @@ public sealed record BoardYield(
 /// <param name="Boards">One per board, in the question's order.</param>
 /// <param name="Drawn">A plan that holds one sheet of each board that yields anything, to be drawn; nothing in it costs.</param>
 /// <param name="TooFine">Boards that the panel is too small on to be counted exactly; they have no answer.</param>
-public sealed record Yield(ImmutableArray<BoardYield> Boards, Plan Drawn, ImmutableArray<BoardSupply> TooFine);
+public sealed record Yield(ImmutableArray<BoardYield> Boards, Plan Drawn, ImmutableArray<BoardSupply> TooFine)
+{
+    /// <summary>Whether there were more boards than can be counted at once; what follows the last of <see cref="Boards"/> has no answer.</summary>
+    public bool IsCutShort { get; init; }
+}

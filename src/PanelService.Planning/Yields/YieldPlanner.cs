@@ -2,7 +2,8 @@
 // Idea:    the exact guillotine programme with every piece worth 1; with undersize, once at the nominal size and once
 //          at the smallest, the nominal kept where the smallest brings no more; else the size grown back as far as it may.
 // Source:  Gilmore and Gomory 1966; Herz 1972 (see BestPattern).
-// Cost:    cubic in the points of an axis; a question with more points than MostPoints is not answered.
+// Cost:    cubic in the points of an axis; a board with more points than MostPoints is not answered, nor are more boards than
+//          MostBoards such would be.
 // Not:     sizes between nominal and smallest: the count can only be that of one of the two or lie between them.
 using System.Collections.Immutable;
 using PanelService.Cutting;
@@ -19,23 +20,34 @@ public static class YieldPlanner
 {
     // About a second on one core.
     private const long MostPoints = 2000;
+    private const int MostBoards = 5;
 
     /// <summary>Answers for every board of the question.</summary>
     /// <param name="question">Panel, boards and saw; sizes above zero, trims smaller than the sheets.</param>
+    /// <param name="cancellation">Ends it between two boards, with an exception.</param>
     /// <returns>Counts, areas and layouts. Never throws for a right question.</returns>
-    public static Yield Answer(YieldQuestion question)
+    public static Yield Answer(YieldQuestion question, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(question);
         Order order = OrderOf(question);
         var boards = ImmutableArray.CreateBuilder<BoardYield>();
         var sheets = ImmutableArray.CreateBuilder<SheetLayout>();
         var tooFine = ImmutableArray.CreateBuilder<BoardSupply>();
+        Int128 work = 0;
         foreach (BoardSupply board in question.Boards)
         {
-            if (IsTooFine(order, board))
+            cancellation.ThrowIfCancellationRequested();
+            Int128 points = PointsOf(order, board);
+            if (points > MostPoints)
             {
                 tooFine.Add(board);
                 continue;
+            }
+
+            work += points * points * points;
+            if (work > MostBoards * (Int128)MostPoints * MostPoints * MostPoints)
+            {
+                return new Yield(boards.ToImmutable(), YieldPlan.Of(order, sheets.ToImmutable()), tooFine.ToImmutable()) { IsCutShort = true };
             }
 
             BoardYield yield = OfBoard(order, board, sheets.Count + 1);
@@ -101,7 +113,7 @@ public static class YieldPlanner
     }
 
     // How many sums of the two sides fit along the sheet's longer side, at most.
-    private static bool IsTooFine(Order order, BoardSupply board)
+    private static Int128 PointsOf(Order order, BoardSupply board)
     {
         CutSize size = CutSizes.Smallest(order)[0];
         long kerf = order.Saw.Kerf.Steps;
@@ -109,7 +121,6 @@ public static class YieldPlanner
         long wide = longest / (size.Width.Steps + kerf);
         long high = longest / (size.Height.Steps + kerf);
         bool oneWay = size.Width == size.Height || !order.Panels[0].MayTurn || board.Grain == Grain.Height;
-        Int128 points = oneWay ? Math.Max(wide, high) : (Int128)(wide + 1) * (high + 1) / 2;
-        return points > MostPoints;
+        return oneWay ? Math.Max(wide, high) : (Int128)(wide + 1) * (high + 1) / 2;
     }
 }

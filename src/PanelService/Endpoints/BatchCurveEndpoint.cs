@@ -86,7 +86,9 @@ internal static class BatchCurveEndpoint
     private static string? TooMany(Order order, int times) =>
         order.Panels.FirstOrDefault(line => (long)Math.Max(line.Quantity, line.Spares) * times > WireLimits.Quantity) is { } line
             ? string.Create(CultureInfo.InvariantCulture, $"Line {line.Mark} made {times} times over is more than the {WireLimits.Quantity} panels one line may have.")
-            : null;
+            : order.Panels.Sum(line => ((long)line.Quantity + line.Spares) * times) > WireLimits.Panels
+                ? string.Create(CultureInfo.InvariantCulture, $"All lines together made {times} times over are more than the {WireLimits.Panels} panels that are planned in one order.")
+                : null;
 
     private static ProblemHttpResult Unfinished(PlanSnapshot? last, HttpContext http)
     {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Microsoft.AspNetCore.Http.HttpResults;
 using PanelService.Hosting;
 using PanelService.Http;
@@ -18,10 +19,19 @@ internal static class YieldEndpoints
             .ProducesProblem(StatusCodes.Status503ServiceUnavailable)
             .ProducesProblem(StatusCodes.Status500InternalServerError);
 
-    private static Results<Ok<YieldResponse>, ProblemHttpResult> Answer(RequestBody<YieldRequest> body)
+    private static Results<Ok<YieldResponse>, ProblemHttpResult> Answer(RequestBody<YieldRequest> body, CancellationToken gone)
     {
-        Yield yield = YieldPlanner.Answer(YieldTranslation.Read(body.Value!, body.Measures));
-        return yield.TooFine.IsEmpty ? TypedResults.Ok(YieldTranslation.Write(yield)) : TooFine(yield);
+        Yield yield = YieldPlanner.Answer(YieldTranslation.Read(body.Value!, body.Measures), gone);
+        return !yield.TooFine.IsEmpty ? TooFine(yield)
+            : yield.IsCutShort ? TooMany(yield)
+            : TypedResults.Ok(YieldTranslation.Write(yield));
+    }
+
+    private static ProblemHttpResult TooMany(Yield yield)
+    {
+        var faults = new Faults();
+        faults.Add("boards", string.Create(CultureInfo.InvariantCulture, $"Too many to be counted exactly at once for so small a panel: ask about the first {yield.Boards.Length} alone."));
+        return Problems.Invalid(faults);
     }
 
     private static ProblemHttpResult TooFine(Yield yield)

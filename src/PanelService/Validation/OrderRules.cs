@@ -21,6 +21,7 @@ internal sealed class OrderRules : AbstractValidator<OrderRequest>
         Include(new UniquenessRules());
         Include(new FitRules());
         Include(new LiquidAmountRules());
+        Include(new ClothAmountRules());
     }
 
     private void Parts()

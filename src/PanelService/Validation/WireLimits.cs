@@ -52,6 +52,9 @@ internal static class WireLimits
     /// <summary>More containers of one size than this are no studio's order.</summary>
     internal const decimal ContainersBought = 1_000_000;
 
+    /// <summary>A thousand kilometres of cloth by the millimetre; more would be more than are counted.</summary>
+    internal const int ClothSteps = 1_000_000_000;
+
     /// <summary>The smallest panel either way: smaller ones are lost in the kerf.</summary>
     internal static readonly Length Panel = Length.FromMillimetres(1);
 

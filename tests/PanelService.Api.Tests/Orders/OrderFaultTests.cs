@@ -189,6 +189,24 @@ public sealed class OrderFaultTests : IClassFixture<RefusingService>
             problem.GetProperty("errors").EnumerateObject().Select(e => e.Name).Order(StringComparer.Ordinal));
     }
 
+    // Nothing is wrong with the step by itself; ten milliards of them are more than are counted.
+    [Fact]
+    public async Task Create_with_more_steps_of_cloth_than_are_counted_is_refused()
+    {
+        const string body =
+            """
+            { "units": "millimetre", "currency": "EUR", "panels": [ { "width": 900, "height": 9000, "quantity": 100000, "surface": "loose" } ],
+              "boards": [], "cloths": [ { "id": "c", "width": 1000, "sale": { "by": "length", "step": 0.01, "price": 0.01 } } ] }
+            """;
+
+        using HttpResponseMessage response = await _service.Client.PostOrderAsync(body);
+
+        JsonElement problem = await Json.ReadProblemAsync(response, 400, "/problems/invalid-request");
+        string message = Assert.Single(problem.GetProperty("errors").GetProperty("cloths[0].sale.step").EnumerateArray()).GetString()!;
+        Assert.Contains("more than 1000000000 of these", message, StringComparison.Ordinal);
+        Assert.Empty(_service.Planned);
+    }
+
     [Fact]
     public async Task Create_more_than_500_lines_is_refused()
     {

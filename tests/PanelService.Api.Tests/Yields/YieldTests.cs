@@ -81,6 +81,18 @@ public sealed class YieldTests : IClassFixture<YieldTests.Service>
         Assert.Equal([key], problem.GetProperty("errors").EnumerateObject().Select(e => e.Name));
     }
 
+    [Fact]
+    public async Task Answer_to_more_boards_than_can_be_counted_at_once_says_how_many_can()
+    {
+        string boards = string.Join(',', Enumerable.Repeat("{ \"width\": 24, \"height\": 48 }", 100));
+
+        using HttpResponseMessage response = await AskAsync($"{{ \"panel\": {{ \"width\": 0.75, \"height\": 0.7 }}, \"boards\": [{boards}] }}");
+
+        JsonElement problem = await Json.ReadProblemAsync(response, 400, "/problems/invalid-request");
+        string said = Assert.Single(problem.GetProperty("errors").GetProperty("boards").EnumerateArray()).GetString()!;
+        Assert.Matches("ask about the first [1-9][0-9]* alone", said);
+    }
+
     private Task<HttpResponseMessage> AskAsync(string body) => _client.PostOrderAsync(body, "/api/yield");
 
     /// <summary>One service for all questions.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CsCheck;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
@@ -40,6 +41,22 @@ public sealed class ClothPlannerTests
         var linen = Linen with { Remnants = [new Remnant("r7", Inches(30), Inches(22), 1, Money.Zero)] };
         var plan = Planned(OrderOf(Line("A", 8, 10, 6) with { Surface = Surface.Loose }) with { Cloths = [linen] });
         Assert.Equal("r7", Assert.Single(plan.Cloth).Remnant!.Id);
+        Assert.Equal(new Proof(Money.Zero, Money.Zero), plan.ClothProof);
+    }
+
+    [Theory]
+    [InlineData(3, 28)]
+    [InlineData(150, 11)]
+    public void Plan_out_of_more_remnants_than_are_searched_takes_large_ones_and_all_where_all_are_needed(int count, int side)
+    {
+        ImmutableArray<Remnant> remnants = [.. Enumerable.Range(0, 203).Select(i => i % 70 == 9
+            ? new Remnant($"r{i}", Inches(30), Inches(30), 1, Money.Zero)
+            : new Remnant($"r{i}", Inches(13), Inches(13), 1, Money.Zero))];
+
+        var plan = Planned(OrderOf(Line("A", side, side, count) with { Surface = Surface.Loose }) with { Cloths = [Linen with { Remnants = remnants }] });
+
+        Assert.Equal(count, plan.Cloth.Sum(layout => layout.Copies * layout.Pieces.Length));
+        Assert.All(plan.Cloth, layout => Assert.NotNull(layout.Remnant));
         Assert.Equal(new Proof(Money.Zero, Money.Zero), plan.ClothProof);
     }
 

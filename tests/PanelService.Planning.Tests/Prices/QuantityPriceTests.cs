@@ -85,6 +85,19 @@ public sealed class QuantityPriceTests
         Assert.Equal((new Money(1950), true, new Money(450)), (three.Cost.Cash, three.Proof.Proven, three.Deliveries[0].Charge));
     }
 
+    // Each of the sets of shops that may charge nothing asks for the least sum again: 6561 of them took minutes.
+    [Fact]
+    public void Eight_shops_free_from_a_large_sum_are_weighed_in_moments()
+    {
+        var order = OrderOf(Line("A", 8, 10, 20)) with
+        {
+            Boards = [.. Enumerable.Range(0, 8).Select(i => Hardboard with { Id = $"b{i}", Price = new Money(610 + (2 * i)), Shop = $"s{i}" })],
+            Shops = [.. Enumerable.Range(0, 8).Select(i => new Shop($"s{i}", null, new Money(450 + i), FreeFrom: new Money(490_001 + i)))],
+        };
+        var plan = Planned(order);
+        Assert.Equal(("s0", 450), (Assert.Single(plan.Deliveries).Shop.Id, plan.Deliveries[0].Charge.Minor));
+    }
+
     [Fact]
     public void Sheet_on_top_saves_the_delivery()
     {

@@ -95,6 +95,19 @@ public sealed class YieldPlannerTests
         Assert.Empty(yield.Boards);
     }
 
+    [Fact]
+    public void Answer_more_boards_than_can_be_counted_at_once_ends_with_those_that_were()
+    {
+        // Some 1500 sums of the two sides along 48 in: a board of which two fifths of the work allowed for one remain.
+        var question = new YieldQuestion { Units = LengthUnit.Inch, Panel = Panel("0.75", "0.7"), Boards = [.. Enumerable.Repeat(_sheet, 200)] };
+
+        Yield yield = YieldPlanner.Answer(question);
+
+        Assert.True(yield.IsCutShort);
+        Assert.InRange(yield.Boards.Length, 5, 50);
+        Assert.All(yield.Boards, board => Assert.Equal(yield.Boards[0].Count, board.Count));
+    }
+
     private static BoardYield Ask(PanelLine panel, BoardSupply board, SawSettings? saw = null) => Assert.Single(
         YieldPlanner.Answer(new YieldQuestion { Units = LengthUnit.Inch, Panel = panel, Boards = [board], Saw = saw ?? new() }).Boards);
 

@@ -19,6 +19,10 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit, C
 {
     private const long MostChoices = 1 << 12;
 
+    // So many times the limit, and a shape gets one way, along whichever axis it is found first: with one along each, a grid of
+    // thousands of panels still has thousands of shapes, and each of these thousands of parts.
+    private const int FarBeyond = 4;
+
     private readonly ArrangementBook _arrangements = new();
     private readonly Dictionary<(long Width, long Height, Arrangement Needed), CutShape> _known = [];
     private readonly Dictionary<SawSetting, int> _settingOf = [];
@@ -137,12 +141,14 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit, C
         }
     }
 
+    private bool IsFarBeyond => _work > limit * FarBeyond;
+
     private void Part(CutShape shape, Axis axis, BandSort[] sorts)
     {
         if (_work > limit || sorts.Aggregate(1L, (product, sort) => Math.Min(MostChoices + 1, product * (sort.Count + 1))) > MostChoices)
         {
             shape.IsPartial = true;
-            int before = shape.Splits.Count;
+            int before = IsFarBeyond ? 0 : shape.Splits.Count;
             foreach (int sort in Enumerable.Range(0, sorts.Length).TakeWhile(_ => _work <= limit || shape.Splits.Count == before))
             {
                 Part(shape, axis, sorts, [.. sorts.Select((_, i) => i == sort ? 1 : 0)]);
@@ -151,8 +157,15 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit, C
             return;
         }
 
+        int ways = shape.Splits.Count;
         foreach (int[] taken in BandChoices.Of([.. sorts.Select(sort => sort.Count)]))
         {
+            if (IsFarBeyond && shape.Splits.Count > ways)
+            {
+                shape.IsPartial = true;
+                return;
+            }
+
             Part(shape, axis, sorts, taken);
         }
     }
