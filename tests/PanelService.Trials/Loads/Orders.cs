@@ -32,6 +32,8 @@ internal static class Orders
         yield return ("300 odd formats of loose cloth from 20 remnants", With(Order("millimetre", Odd(dice, 300, 50, 900, 10), [], "steady"), order => Remnants(order, dice)));
         yield return ("100 wishes", With(Order("millimetre", Odd(dice, 50, 500, 6000, 40), twoBoards, "steady"), order => order["wishes"] = Wishes(dice)));
         yield return ("thorough, 100 odd formats", Order("millimetre", Odd(dice, 100, 500, 12000, 100), twoBoards, "thorough"));
+        yield return ("100 odd formats of loose cloth from 1000 remnants", With(Order("millimetre", Odd(dice, 100, 500, 9000, 3), [], "steady"), order => ManyRemnants(order, dice)));
+        yield return ("a million panels in rows on 10 m boards", Order("millimetre", Enumerable.Range(0, 10).Select(_ => Line(100, 100, 100_000)), [Board("a", 100_000, 100_000, 1000)], "quick"));
         yield return ("1 mm panels on 10 m boards", Order("millimetre", [Line(1, 1, 100_000)], [Board("a", 100_000, 100_000, 1000)], "steady"));
     }
 
@@ -92,6 +94,15 @@ internal static class Orders
         {
             cloth!["remnants"] = new JsonArray(new JsonObject { ["width"] = 2000 + (dice.Below(10_000) / 10m), ["length"] = 4000 + (dice.Below(20_000) / 10m), ["quantity"] = 1 });
         }
+    }
+
+    private static void ManyRemnants(JsonNode order, Dice dice)
+    {
+        Loose(order, dice);
+        order["cloths"]!.AsArray()[0]!["remnants"] = new JsonArray([.. Enumerable.Range(0, 1000).Select(_ => new JsonObject
+        {
+            ["width"] = 300 + (dice.Below(12_000) / 10m), ["length"] = 300 + (dice.Below(30_000) / 10m), ["quantity"] = 1,
+        })]);
     }
 
     private static JsonNode Cloth(int i, Dice dice) => JsonNode.Parse(i % 2 == 0
