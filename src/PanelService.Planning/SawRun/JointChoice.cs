@@ -26,6 +26,9 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
     private const double Work = 0.08;
     private const double PatientWork = 0.3;
     private const int MostRuns = 2;
+
+    // More places than this on sheets that all differ take longer, and more memory, than is left after a stop.
+    private const int MostAfterStop = 300_000;
     private const int PatientRuns = 4;
 
     /// <summary>Runs the boards as planned, and as they could be for the same money; keeps the best.</summary>
@@ -33,9 +36,15 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
     /// <param name="batch">The batch.</param>
     /// <param name="sizes">Its cut sizes.</param>
     /// <param name="stop">Ends the search with what was found, or everything.</param>
+    /// <exception cref="OperationCanceledException">Nobody wants the plan, or after a stop it is too large to be written out.</exception>
     public static JointChoice Make(Order order, Batch batch, ImmutableArray<CutSize> sizes, PlanStop stop)
     {
         var asFound = Laid(order, batch, sizes, stop);
+        if (stop.Search.IsCancellationRequested && asFound.Sheets.Sum(sheet => sheet.Pieces.Length) > MostAfterStop)
+        {
+            throw new OperationCanceledException("A plan of so many places cannot be written out after a stop.", stop.Search);
+        }
+
         var best = Run(order, asFound, stop);
         if (order.Effort != Effort.Quick && best.Run.Plan.Proof.Settings > 1 && !stop.Search.IsCancellationRequested)
         {

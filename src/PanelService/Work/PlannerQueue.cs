@@ -55,7 +55,7 @@ internal sealed partial class PlannerQueue(
         using var clockStop = new CancellationTokenSource(TimeSpan.FromSeconds(options.Value.SafetyStopSeconds), clock);
         using var memoryStop = new CancellationTokenSource();
         using var safetyStop = CancellationTokenSource.CreateLinkedTokenSource(clockStop.Token, memoryStop.Token, stopping);
-        using IDisposable watched = memory.Begin(() => EndForMemory(job, memoryStop));
+        using IDisposable watched = memory.Begin(() => EndForMemory(job, memoryStop), () => GiveUp(job));
         using ITimer grace = clock.CreateTimer(_ => GiveUp(job), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
         long began = clock.GetTimestamp();
         try

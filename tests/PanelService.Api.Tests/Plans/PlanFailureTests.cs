@@ -119,6 +119,24 @@ public sealed class PlanFailureTests(PlainHosts hosts) : IClassFixture<PlainHost
     }
 
     [Fact]
+    public async Task Create_plan_that_takes_far_too_much_memory_after_its_search_was_ended_is_given_up()
+    {
+        using var host = new TestHost(
+            (order, progress, cancellation, unwanted) =>
+            {
+                unwanted.WaitHandle.WaitOne();
+                throw new OperationCanceledException(unwanted);
+            },
+            ("Planning:MostMegabytes", "64"),
+            ("Planning:GraceSeconds", "600"));
+        using HttpClient client = host.CreateClient();
+
+        using HttpResponseMessage response = await client.PostOrderAsync(SampleOrders.Smallest);
+
+        await Json.ReadProblemAsync(response, 503, "/problems/no-plan-in-time");
+    }
+
+    [Fact]
     public async Task Create_when_planning_breaks_down_is_500_without_a_word_of_the_insides()
     {
         using var host = new TestHost(Broken);
