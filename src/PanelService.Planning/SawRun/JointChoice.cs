@@ -26,10 +26,10 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
     private const double Work = 0.08;
     private const double PatientWork = 0.3;
     private const int MostRuns = 2;
+    private const int PatientRuns = 4;
 
     // More places than this on sheets that all differ take longer, and more memory, than is left after a stop.
     private const int MostAfterStop = 300_000;
-    private const int PatientRuns = 4;
 
     /// <summary>Runs the boards as planned, and as they could be for the same money; keeps the best.</summary>
     /// <param name="order">The order.</param>

@@ -28,12 +28,7 @@ internal sealed class RunTable
     {
         Settings = settings.Length;
         _from = new int[Settings + 1];
-        int[] places = new int[graph.Settings.Count];
-        Array.Fill(places, -1);
-        for (int i = 0; i < settings.Length; i++)
-        {
-            places[settings[i]] = i;
-        }
+        int[] places = PlacesIn(settings, graph.Settings.Count);
 
         int PlaceOf(int setting) => setting < 0 ? -1 : places[setting];
         var ways = Ways(graph, split => PlaceOf(split.NearSetting) >= 0 || PlaceOf(split.FarSetting) >= 0);
@@ -90,14 +85,7 @@ internal sealed class RunTable
             return 1;
         }
 
-        int[] places = new int[Settings];
-        Array.Fill(places, -1);
-        for (int i = 0; i < settings.Length; i++)
-        {
-            places[settings[i]] = i;
-        }
-
-        var rounds = new Rounds(places, settings.Length);
+        var rounds = new Rounds(PlacesIn(settings, Settings), settings.Length);
         return Serve(rounds)
             ? rounds.From(_roots.Min(root => _latest[root]))
             : throw new ArgumentException("At these settings a sheet cannot be cut up.", nameof(settings));
@@ -109,6 +97,19 @@ internal sealed class RunTable
     /// </summary>
     /// <param name="rare">The settings that come seldom, in order.</param>
     public bool ServesWithRare(ReadOnlySpan<int> rare) => Serve(new AmongOthers(rare));
+
+    /// <summary>Per setting its place in a list; -1: it is not there.</summary>
+    private static int[] PlacesIn(int[] settings, int all)
+    {
+        int[] places = new int[all];
+        Array.Fill(places, -1);
+        for (int i = 0; i < settings.Length; i++)
+        {
+            places[settings[i]] = i;
+        }
+
+        return places;
+    }
 
     private bool Serve<TTimes>(TTimes times)
         where TTimes : struct, ITimes, allows ref struct
