@@ -12,7 +12,7 @@ namespace PanelService.Validation;
 /// </summary>
 internal sealed class ClothAmountRules : AbstractValidator<OrderRequest>
 {
-    private static readonly Length _margin = Length.FromInches(0.5m);
+    private static readonly Length _margin = new BenchSettings().MarginSides;
 
     /// <summary>Sets the rules out.</summary>
     public ClothAmountRules() => RuleFor(o => o).Custom((order, context) =>
