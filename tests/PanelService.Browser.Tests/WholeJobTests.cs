@@ -145,7 +145,7 @@ public sealed class WholeJobTests(Studio studio)
         Assert.Equal(1, await page.Locator(".proof .cash").CountAsync());
 
         await page.Context.UnrouteAllAsync();
-        await again.ClickAsync();
+        await PressWhatIsThereAsync(again);
         await page.DrawnAsync();
         Assert.Equal(6, await page.Locator(".days > .day").CountAsync());
         await page.Context.CloseAsync();
@@ -163,9 +163,7 @@ public sealed class WholeJobTests(Studio studio)
         Assert.Equal(4, await page.Locator(".lines .line").CountAsync());
 
         await page.Context.UnrouteAllAsync();
-
-        // Whatever the page is told next makes it ask again by itself: the button may be gone by now.
-        _ = await again.EvaluateAllAsync<int>("(buttons) => { buttons.forEach((button) => button.click()); return buttons.length; }");
+        await PressWhatIsThereAsync(again);
         await page.Locator("input[data-path=\"saw.undersize\"]").WaitForAsync();
         Assert.True(await page.Locator(".rack-place .format-count").CountAsync() > 0);
         Assert.Equal(0, await again.CountAsync());
@@ -222,6 +220,10 @@ public sealed class WholeJobTests(Studio studio)
         Assert.DoesNotContain(Printed.Close("At the saw"), list.Text, StringComparison.Ordinal);
         await page.Context.CloseAsync();
     }
+
+    /// <summary>Presses at once what may be gone the next moment: whatever the page is told makes it ask again by itself.</summary>
+    private static async Task PressWhatIsThereAsync(ILocator buttons) =>
+        _ = await buttons.EvaluateAllAsync<int>("(all) => { all.forEach((button) => button.click()); return all.length; }");
 
     private sealed class OneHost : WebApplicationFactory<Program>
     {
