@@ -2,7 +2,8 @@
 //          an arrangement can still be cut from them, and with how few?
 // Idea:    a part is either small enough, or it is cut between two members of its stack, or waste is cut off it. Between
 //          the least and the most that a cut leaves on the near side, only the two ends matter, these moved by what up to three
-//          more first cuts take more or less than the saw's, and the places where one side is just small enough. Depth first, ways that promise fewest cuts first; what a part takes at least is known by area.
+//          more first cuts take more or less than the saw's, and the places where one side, cut in so many the other way, is just small
+//          enough. Depth first, ways that promise fewest cuts first; what a part takes at least is known by area.
 // Cost:    bounded by the ways looked at; a sheet in two to six parts takes some hundred.
 // Not:     parts of a stack in another order than the arrangement has them.
 using System.Collections.Immutable;
@@ -13,21 +14,25 @@ namespace PanelService.Cutting;
 /// <summary>Parts a sheet with as few first cuts as it finds.</summary>
 internal sealed class FirstCutter
 {
-    private const int MostLooks = 20_000;
+    private const int MostLooks = 3_000;
     private const int MostCuts = 400;
 
     // How many first cuts a part may still take along an axis for the places of the cut before to be just right.
     private const int MostAgain = 3;
 
+    // In how many a part that is too long both ways may be cut the other way afterwards, for a cut to leave it just small enough.
+    private const int MostAcross = 6;
+
     private readonly SheetFrame _frame;
     private readonly FirstCuts _first;
     private readonly ImmutableArray<(long Width, long Height)> _sizes;
+    private readonly MeasuredBlocks _blocks;
     private readonly Dictionary<Part, Found> _known = [];
     private readonly Dictionary<Part, bool> _canBeCut = [];
     private int _looks = MostLooks;
 
     private FirstCutter(SheetFrame frame, FirstCuts first, ImmutableArray<(long Width, long Height)> sizes) =>
-        (_frame, _first, _sizes) = (frame, first, sizes);
+        (_frame, _first, _sizes, _blocks) = (frame, first, sizes, new MeasuredBlocks(sizes, frame.Kerf));
 
     /// <summary>Parts the sheet.</summary>
     /// <param name="block">What is to be cut from it.</param>
@@ -43,7 +48,7 @@ internal sealed class FirstCutter
         }
 
         var cutter = new FirstCutter(frame, first, sizes);
-        var part = new Part(block, frame.Width, frame.Height, SheetEdges.All);
+        var part = new Part(cutter._blocks.Of(block), frame.Width, frame.Height, SheetEdges.All);
         int least = cutter.LeastCuts(part);
         var way = cutter.Solve(part, least) ?? cutter.Solve(part, least + 1) ?? cutter.Solve(part, MostCuts);
         return way is null ? null : new Writer(first.Kerf).Write(way, whole);
@@ -95,7 +100,7 @@ internal sealed class FirstCutter
 
         if (!_canBeCut.TryGetValue(part, out bool can))
         {
-            can = SheetCutter.CanCut(new SheetPart(part.Block, new Rectangle(0, 0, part.Width, part.Height), part.Factory), _frame, _sizes);
+            can = SheetCutter.CanCut(new SheetPart(part.Block.Block, new Rectangle(0, 0, part.Width, part.Height), part.Factory), _frame, _sizes);
             _canBeCut.Add(part, can);
         }
 
@@ -128,11 +133,11 @@ internal sealed class FirstCutter
     {
         foreach (var axis in new[] { Axis.X, Axis.Y })
         {
-            if (part.Block is StackBlock stack && stack.Axis == axis)
+            if (part.Block is { Block: StackBlock stack } && stack.Axis == axis)
             {
                 for (int k = 1; k < stack.Parts.Length; k++)
                 {
-                    foreach (var split in SplitsAt(part, axis, Of(stack, 0, k), Of(stack, k, stack.Parts.Length)))
+                    foreach (var split in SplitsAt(part, axis, _blocks.Of(part.Block, 0, k), _blocks.Of(part.Block, k, stack.Parts.Length)))
                     {
                         yield return split;
                     }
@@ -154,7 +159,7 @@ internal sealed class FirstCutter
         }
     }
 
-    private IEnumerable<Split> SplitsAt(Part part, Axis axis, Block? near, Block? far)
+    private IEnumerable<Split> SplitsAt(Part part, Axis axis, MeasuredBlock? near, MeasuredBlock? far)
     {
         long extent = part.Along(axis);
         long across = part.Along(Other(axis));
@@ -166,14 +171,15 @@ internal sealed class FirstCutter
         long most = far is not null ? extent - _first.Kerf - Need(far, axis, farEdges)
             : (part.Factory & FarEdge(axis)) != 0 && near is not null ? extent - _frame.EdgeTrim
             : Math.Max(extent - _first.Kerf, least);
-        // A side that is cut again by first cuts takes so much more, or less, than at the saw.
-        long[] again = near is null && far is null || Wider == 0 ? [0] : [.. Enumerable.Range(0, MostAgain + 1).Select(cuts => cuts * Wider)];
+        // A side that is cut again by first cuts takes so much more, or less, than at the saw; waste takes what is left.
+        bool isWaste = near is null && far is null;
+        long[] again = isWaste ? [] : Wider == 0 ? [0] : [.. Enumerable.Range(0, MostAgain + 1).Select(cuts => cuts * Wider)];
         long[] places =
         [
             .. again.Select(more => near is null ? least : least + more),
             .. again.Select(more => far is null ? most : most - more),
-            _first.Parts.LongestAlong(axis, across, near is null ? SheetEdges.None : nearEdges),
-            extent - _first.Kerf - _first.Parts.LongestAlong(axis, across, far is null ? SheetEdges.None : farEdges),
+            .. Longest(axis, across, near is null ? SheetEdges.None : nearEdges),
+            .. Longest(axis, across, far is null ? SheetEdges.None : farEdges).Where(_ => !isWaste).Select(longest => extent - _first.Kerf - longest),
         ];
         if (Wider < 0)
         {
@@ -187,14 +193,18 @@ internal sealed class FirstCutter
             part.With(axis, extent - at - _first.Kerf, far, farEdges)));
     }
 
+    /// <summary>How long a part may be that is cut in so many the other way.</summary>
+    private IEnumerable<long> Longest(Axis axis, long across, SheetEdges edges) => Enumerable.Range(1, MostAcross)
+        .Select(parts => _first.Parts.LongestAlong(axis, (across - ((parts - 1) * _first.Kerf) + parts - 1) / parts, edges))
+        .Distinct();
+
     private bool HasRoom(Part part) =>
         Need(part.Block!, Axis.X, part.Factory) <= part.Width && Need(part.Block!, Axis.Y, part.Factory) <= part.Height;
 
-    private long Need(Block block, Axis axis, SheetEdges factory)
+    private long Need(MeasuredBlock block, Axis axis, SheetEdges factory)
     {
-        var (width, height) = BlockMath.Size(block, _sizes, _frame.Kerf);
         int edges = ((factory & NearEdge(axis)) != 0 ? 1 : 0) + ((factory & FarEdge(axis)) != 0 ? 1 : 0);
-        return (axis == Axis.X ? width : height) + (edges * _frame.EdgeTrim);
+        return block.Along(axis) + (edges * _frame.EdgeTrim);
     }
 
     /// <summary>No way parts it with fewer: so many of the largest parts, and the dust between them, make up its area.</summary>
@@ -211,9 +221,6 @@ internal sealed class FirstCutter
         return Math.Max(1, (int)Int128.Min(MostCuts, (area + each - 1) / each) - 1);
     }
 
-    private static Block Of(StackBlock stack, int from, int to) =>
-        to - from == 1 ? stack.Parts[from] : stack with { Parts = stack.Parts[from..to] };
-
     private static Axis Other(Axis axis) => axis == Axis.X ? Axis.Y : Axis.X;
 
     private static SheetEdges NearEdge(Axis axis) => axis == Axis.X ? SheetEdges.Left : SheetEdges.Bottom;
@@ -221,13 +228,13 @@ internal sealed class FirstCutter
     private static SheetEdges FarEdge(Axis axis) => axis == Axis.X ? SheetEdges.Right : SheetEdges.Top;
 
     /// <summary>A part with what is to be cut from it; null: it is waste.</summary>
-    private readonly record struct Part(Block? Block, long Width, long Height, SheetEdges Factory)
+    private readonly record struct Part(MeasuredBlock? Block, long Width, long Height, SheetEdges Factory)
     {
         public bool IsDust => Width <= 0 || Height <= 0;
 
         public long Along(Axis axis) => axis == Axis.X ? Width : Height;
 
-        public Part With(Axis axis, long extent, Block? block, SheetEdges factory) => axis == Axis.X
+        public Part With(Axis axis, long extent, MeasuredBlock? block, SheetEdges factory) => axis == Axis.X
             ? new Part(block, extent, Height, factory)
             : new Part(block, Width, extent, factory);
     }
@@ -261,7 +268,7 @@ internal sealed class FirstCutter
 
             if (way.Division is not { } cut)
             {
-                _parts.Add(new SheetPart(way.Part.Block, at, way.Part.Factory));
+                _parts.Add(new SheetPart(way.Part.Block?.Block, at, way.Part.Factory));
                 return;
             }
 

@@ -154,15 +154,48 @@ public static class SheetCutter
         private ImmutableArray<(Block Part, long Size)> OrderOf(StackBlock stack, long spare)
         {
             ImmutableArray<(Block Part, long Size)> parts = [.. stack.Parts.Select(part => (part, Along(part, stack.Axis)))];
-            int wide = frame.Fence is { } fence ? parts.Count(part => part.Size > fence.Reach) : 0;
-            if (wide == 0)
+            if (frame.Fence is not { } fence || parts.Sum(part => part.Size + frame.Kerf) <= fence.Reach)
             {
                 return parts;
             }
 
+            int wide = parts.Count(part => part.Size > fence.Reach);
             _impossible |= wide > 1;
-            var order = parts.OrderBy(part => part.Size > frame.Fence!.Value.Reach).ToImmutableArray();
-            return order.SetItem(0, (order[0].Part, order[0].Size + spare));
+            var order = NarrowTogether([.. parts.OrderBy(part => part.Size > fence.Reach)], stack.Axis, fence);
+            return wide == 0 ? order : order.SetItem(0, (order[0].Part, order[0].Size + spare));
+        }
+
+        /// <summary>
+        /// A part too narrow to lie at the fence can only fall off what does. So those come after the parts that can, in stacks as
+        /// wide as the fence reaches, which are cut apart when they are cut off.
+        /// </summary>
+        private ImmutableArray<(Block Part, long Size)> NarrowTogether(ImmutableArray<(Block Part, long Size)> parts, Axis axis, FenceSides fence)
+        {
+            ImmutableArray<(Block Part, long Size)> narrow = [.. parts.Where(part => part.Size < fence.LeastAtFence)];
+            if (narrow.IsEmpty)
+            {
+                return parts;
+            }
+
+            var groups = new List<(Block Part, long Size)>();
+            foreach (var (part, size) in narrow)
+            {
+                if (groups.Count > 0 && groups[^1].Size + frame.Kerf + size <= fence.Reach)
+                {
+                    groups[^1] = (BlockMath.Join(axis, groups[^1].Part, part), groups[^1].Size + frame.Kerf + size);
+                }
+                else
+                {
+                    groups.Add((part, size));
+                }
+            }
+
+            return
+            [
+                .. parts.Where(part => part.Size >= fence.LeastAtFence && part.Size <= fence.Reach),
+                .. groups,
+                .. parts.Where(part => part.Size > fence.Reach),
+            ];
         }
 
         private long Along(Block block, Axis axis)

@@ -39,22 +39,29 @@ public static class Planner
             return refusal;
         }
 
-        if (order.Budget is not null)
-        {
-            return BudgetPlanner.Plan(order, made => Plan(made, progress, cancellation, unwanted), cancellation);
-        }
+        return order.Budget is null
+            ? Plan(order, null, progress, new PlanStop(cancellation, unwanted))
+            : BudgetPlanner.Plan(order, (made, known) => Plan(made, known, progress, new PlanStop(cancellation, unwanted)), cancellation);
+    }
 
+    private static PlanOutcome Plan(Order order, BatchChoice? known, IProgress<PlanProgress>? progress, PlanStop stop)
+    {
         var priced = Tax.AddedTo(order);
-        var choice = ShopSearch.Cheapest(priced, new Search(progress, default, cancellation));
+        var choice = known ?? ShopSearch.Cheapest(priced, new Search(progress, default, stop.Search));
         if (choice.Best.Complete)
         {
-            var boards = BoardPlanner.Gather(priced, choice.Best.Boards, cancellation);
-            var plan = Write(priced, choice with { Best = choice.Best with { Boards = boards } }, new PlanStop(cancellation, unwanted));
+            if (TooManyPlaces.Check(choice.Best) is { } tooMany)
+            {
+                return tooMany;
+            }
+
+            var boards = BoardPlanner.Gather(priced, choice.Best.Boards, stop.Search);
+            var plan = Write(priced, choice with { Best = choice.Best with { Boards = boards } }, stop);
             return new Planned(plan with { Order = order, Tax = Tax.In(order, plan.Buy) });
         }
 
         // What is missing for want of time is not missing in the studio.
-        cancellation.ThrowIfCancellationRequested();
+        stop.Search.ThrowIfCancellationRequested();
         return Shortage.Of(order, choice.Best);
     }
 

@@ -97,7 +97,7 @@ const FAULTS = [
 const PROBLEMS = {
   '/problems/no-board-fits': 'Aucun panneau ne convient.', '/problems/not-enough-stock': 'Il n’y a pas assez pour tout faire.', '/problems/no-cloth-fits': 'Aucune toile ne convient.', '/problems/no-strip-fits': 'Aucun tasseau ne convient.',
   '/problems/no-plan-in-time': 'La recherche s’est arrêtée avant un premier plan. Relancez-la, ou en parties.', '/problems/internal-error': 'La faute est au service. Rien de ce qui est gardé n’a changé ; son journal en dit plus.',
-  '/problems/body-too-large': 'La fiche est trop longue pour le service.', '/problems/plan-is-cut': 'Ce plan est déjà réalisé : il reste.', '/problems/already-cut': 'Cette série est déjà inscrite comme faite.',
+  '/problems/too-many-places': 'Le plan est trop grand pour être détaillé : envoyez la commande en parties, ou avec moins de formats.', '/problems/body-too-large': 'La fiche est trop longue pour le service.', '/problems/plan-is-cut': 'Ce plan est déjà réalisé : il reste.', '/problems/already-cut': 'Cette série est déjà inscrite comme faite.',
 };
 
 /** D’où viennent les formats. @type {Record<string, string>} */

@@ -18,6 +18,9 @@ internal sealed class Pricing
     // Cell visits: some 1 or 2 ms.
     private const long FewestDear = 8_000_000;
 
+    // On a coarse grid next to none of a thousand patterns may fit. To read one of some thousand pieces takes milliseconds.
+    private const int MostPiecesRead = 100_000;
+
     private readonly Model _model;
     private readonly WorkMeter _work;
     private readonly bool[] _lowerFilled;
@@ -139,9 +142,15 @@ internal sealed class Pricing
         }
 
         var (width, height) = (_model.Stock(stock).Width, _model.Stock(stock).Height);
+        int piecesLeft = MostPiecesRead;
         return programme.Patterns(width, height, (int)Math.Clamp(above, 0, int.MaxValue))
-            .Where(block => level.IsExact || Fits(block, width, height))
-            .Select(block => new Column(stock, BlockMath.Counts(block, _model.Types.Length), block));
+            .TakeWhile(_ => piecesLeft > 0)
+            .Select(block => new Column(stock, BlockMath.Counts(block, _model.Types.Length), block))
+            .Where(column =>
+            {
+                piecesLeft -= column.Counts.Sum();
+                return level.IsExact || Fits(column.Block, width, height);
+            });
     }
 
     private bool Fits(Block block, long width, long height)

@@ -21,6 +21,10 @@ internal sealed class LimitedBoards
     private static readonly ImmutableArray<(int Across, int Along)> _shrinks = [(1, 0), (0, 1), (1, 1), (2, 0), (0, 2), (2, 1), (1, 2), (2, 2), (3, 3)];
 
     private const int NoStock = -1;
+
+    // How many patterns are still tried after a stop: each takes some hundredths of a second where it cannot be cut.
+    private const int MostAfterStop = 300;
+
     private static readonly Turning[] Lies = [Turning.Upright, Turning.Turned];
 
     private readonly Order _order;
@@ -28,6 +32,7 @@ internal sealed class LimitedBoards
     private readonly CuttingProblem _problem;
     private readonly CancellationToken _cancellation;
     private readonly ImmutableArray<(long Width, long Height)> _sizes;
+    private int _triedAfterStop;
 
     private LimitedBoards(Order order, ImmutableArray<BoardStock> stocks, CuttingProblem problem, CancellationToken cancellation)
     {
@@ -40,6 +45,7 @@ internal sealed class LimitedBoards
     /// <param name="stocks">The boards, first of the problem's stocks.</param>
     /// <param name="problem">What is to be cut from what.</param>
     /// <param name="search">Whom to tell, and when to stop.</param>
+    /// <exception cref="OperationCanceledException">A stop came, and the best so far cannot be cut as it is.</exception>
     public static CuttingResult Plan(Order order, ImmutableArray<BoardStock> stocks, CuttingProblem problem, Search search) =>
         stocks.Any(stock => stock.IsLimited)
             ? new LimitedBoards(order, stocks, problem, search.Cancellation).Plan()
@@ -201,6 +207,11 @@ internal sealed class LimitedBoards
 
     private IEnumerable<PatternUse> Apart(PatternUse use)
     {
+        if (_cancellation.IsCancellationRequested && ++_triedAfterStop > MostAfterStop)
+        {
+            throw new OperationCanceledException("A plan of so many patterns cannot be taken apart after a stop.", _cancellation);
+        }
+
         if (use.Stock >= _stocks.Length || CanCut(use.Block, _stocks[use.Stock], _sizes, _problem.Kerf))
         {
             return [use];

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PanelService.Cutting;
+using PanelService.Planning.Batches;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Plans;
@@ -16,17 +17,21 @@ internal static class BudgetPlanner
 {
     /// <summary>Plans.</summary>
     /// <param name="order">The order, its budget set.</param>
-    /// <param name="plan">Plans an order without a budget.</param>
+    /// <param name="plan">Plans an order without a budget: by a search, or by what one has chosen before.</param>
     /// <param name="cancellation">Ends the search early.</param>
-    public static PlanOutcome Plan(Order order, Func<Order, PlanOutcome> plan, CancellationToken cancellation)
+    /// <exception cref="OperationCanceledException">It was ended before anything was known to be within the budget.</exception>
+    public static PlanOutcome Plan(Order order, Func<Order, BatchChoice?, PlanOutcome> plan, CancellationToken cancellation)
     {
         var free = WithoutValues(order);
         var priced = Tax.AddedTo(free);
         bool byArea = order.Panels.Any(line => line.Worth is null && line.ShopPrice is null);
         var worths = order.Panels.Select(line => WorthOf(line, byArea)).ToImmutableArray();
-        var (made, most) = new BudgetSearch(priced, worths, new Search(null, default, cancellation)).Choose();
+        var search = new BudgetSearch(priced, worths, new Search(null, default, cancellation));
+        var (made, most) = search.Choose();
         if (made.All(count => count == 0))
         {
+            // What was not found for want of time may be within the budget all the same.
+            cancellation.ThrowIfCancellationRequested();
             return Nothing(order);
         }
 
@@ -36,14 +41,15 @@ internal static class BudgetPlanner
             made.Zip(worths, (count, worth) => count * worth).Sum(),
             most,
             [.. order.Panels.Zip(made, (line, count) => new BudgetLine(line.Mark, line.Quantity, count))]);
-        var outcome = plan(CountCash.Of(free, made));
+        var chosen = CountCash.Of(free, made);
+        var known = search.KnownFor(made);
+        var outcome = plan(chosen, cancellation.IsCancellationRequested ? known : null);
 
-        // A search of another effort may come to another plan: the one that the choice was made by is within the budget.
-        return outcome is Planned planned && planned.Plan.Cost.Cash <= order.Budget
-            ? new Planned(planned.Plan with { Budget = answer })
-            : plan(CountCash.Of(free, made) with { Effort = Effort.Quick }) is Planned quick
-                ? new Planned(quick.Plan with { Budget = answer })
-                : outcome;
+        // A search of another effort, or a stopped one, may come to another plan: the one that the choice was made by is within the budget.
+        outcome = outcome is Planned planned && planned.Plan.Cost.Cash <= order.Budget
+            ? outcome
+            : plan(chosen with { Effort = Effort.Quick }, known);
+        return outcome is Planned within ? new Planned(within.Plan with { Budget = answer }) : outcome;
     }
 
     private static long WorthOf(PanelLine line, bool byArea) => byArea

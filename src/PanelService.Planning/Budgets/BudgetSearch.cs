@@ -1,7 +1,9 @@
 // Problem: of an order's panels, the ones that are worth most together and whose shop trip stays within a budget.
-// Idea:    a panel left out costs a price in proportion to its worth: then making and leaving out are weighed inside the
+// Idea:    what is worth most by its area comes first, as many as the budget is enough for: a choice is known early, and all
+//          that is wanted is asked about only where half of it is within the budget. Then a panel left out costs a price in
+//          proportion to its worth: making and leaving out are weighed inside the
 //          batch search, as ready-made panels are, and its bound says that whoever stays within the budget leaves out panels
-//          of at least so much (LeaveOut). A few prices give such inequalities and first choices. Then counts are gone
+//          of at least so much (LeaveOut). A few prices give such inequalities and more choices. Then counts are gone
 //          through that could be worth more and break none of them; each is asked of the engine, and since more panels never
 //          cost less, one answer settles many.
 // Source:  Lagrangean relaxation: Geoffrion, Mathematical Programming Study 2, 1974.
@@ -19,6 +21,7 @@ namespace PanelService.Planning.Budgets;
 /// <summary>Chooses what is made within a budget.</summary>
 internal sealed class BudgetSearch
 {
+    private const int FirstPart = 64;
     private const int Prices = 6;
     private const int MostNodes = 300_000;
 
@@ -49,9 +52,10 @@ internal sealed class BudgetSearch
     /// <returns>Per line how many; and the most that any choice can be worth.</returns>
     public (ImmutableArray<int> Made, long MostPossible) Choose()
     {
-        if (_cash.IsEnough(_wanted, _budget) == true)
+        AddDensest();
+        if (WorthOf(_best) == WorthOf(_wanted))
         {
-            return (_wanted, WorthOf(_wanted));
+            return (_best, WorthOf(_best));
         }
 
         TryPrices();
@@ -61,6 +65,9 @@ internal sealed class BudgetSearch
         return (_best, most);
     }
 
+    /// <summary>The plan by which counts are known to be within the budget, quickly made; null: they are known by others.</summary>
+    public BatchChoice? KnownFor(ImmutableArray<int> counts) => _cash.KnownFor(counts);
+
     private int MostRuns => _order.Effort switch
     {
         Effort.Quick => 60,
@@ -69,6 +76,48 @@ internal sealed class BudgetSearch
     };
 
     private long WorthOf(ImmutableArray<int> counts) => counts.Zip(_worths, (count, worth) => count * worth).Sum();
+
+    /// <summary>A share of the panels, what is worth most by its area first: doubled while it is within the budget, then halved.</summary>
+    private void AddDensest()
+    {
+        ImmutableArray<int> lines =
+        [
+            .. Enumerable.Range(0, _wanted.Length)
+                .OrderByDescending(i => _worths[i] / _order.Panels[i].Area.SquareMetres)
+                .ThenBy(i => i),
+        ];
+        long all = _wanted.Sum(count => (long)count);
+        long enough = 0;
+        long tried = Math.Max(1, all / FirstPart);
+        long tooMany = all + 1;
+        while (enough < all && tooMany - enough > Math.Max(1, all / (2 * FirstPart)) && !Exhausted)
+        {
+            var counts = FirstOf(lines, tried);
+            if (_cash.IsEnough(counts, _budget) == true)
+            {
+                Take(counts);
+                enough = tried;
+            }
+            else
+            {
+                tooMany = tried;
+            }
+
+            tried = tooMany > all ? Math.Min(all, 2 * enough) : (enough + tooMany) / 2;
+        }
+    }
+
+    private ImmutableArray<int> FirstOf(ImmutableArray<int> lines, long panels)
+    {
+        int[] counts = new int[_wanted.Length];
+        foreach (int line in lines)
+        {
+            counts[line] = (int)Math.Min(_wanted[line], panels);
+            panels -= counts[line];
+        }
+
+        return [.. counts];
+    }
 
     /// <summary>Prices for what is left out, halving between too low (all is left out) and too high.</summary>
     private void TryPrices()
@@ -121,15 +170,15 @@ internal sealed class BudgetSearch
     /// <summary>Goes through all counts that may be worth more than the best, line after line.</summary>
     private void TryCounts(int line, ImmutableArray<int> counts, long worth)
     {
+        if (_open && (Exhausted || _nodes > MostNodes))
+        {
+            return;
+        }
+
         long rest = 0;
         for (int i = line; i < _wanted.Length; i++)
         {
             rest += _worths[i] * _wanted[i];
-        }
-
-        if (_open && (Exhausted || _nodes > MostNodes))
-        {
-            return;
         }
 
         if (worth + rest <= WorthOf(_best) || _leaveOuts.Any(one => !one.Allows(counts, _wanted)))

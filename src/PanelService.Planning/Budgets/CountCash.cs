@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PanelService.Cutting;
+using PanelService.Planning.Batches;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Prices;
@@ -9,7 +10,7 @@ namespace PanelService.Planning.Budgets;
 /// <summary>What so many of each line cost in cash, remembered. More panels never cost less: known counts answer for others.</summary>
 internal sealed class CountCash(Order order, Search search)
 {
-    private readonly List<ImmutableArray<int>> _enough = [];
+    private readonly List<(ImmutableArray<int> Counts, BatchChoice Choice)> _enough = [];
     private readonly List<ImmutableArray<int>> _tooMany = [];
 
     /// <summary>How often the engine was asked.</summary>
@@ -28,7 +29,7 @@ internal sealed class CountCash(Order order, Search search)
     /// <param name="ask">Whether the engine may be asked where nothing is known.</param>
     public bool? IsEnough(ImmutableArray<int> counts, Money budget, bool ask = true)
     {
-        if (counts.All(count => count == 0) || _enough.Any(known => Covers(known, counts)))
+        if (counts.All(count => count == 0) || _enough.Any(known => Covers(known.Counts, counts)))
         {
             return true;
         }
@@ -36,13 +37,16 @@ internal sealed class CountCash(Order order, Search search)
         return _tooMany.Any(known => Covers(counts, known)) ? false : ask ? Ask(counts, budget) : null;
     }
 
+    /// <summary>The plan by which so many are known to be within the budget; null: others say so.</summary>
+    public BatchChoice? KnownFor(ImmutableArray<int> counts) => _enough.Find(known => known.Counts.SequenceEqual(counts)).Choice;
+
     private bool? Ask(ImmutableArray<int> counts, Money budget)
     {
         Runs++;
         var choice = ShopSearch.Cheapest(Of(order, counts) with { Effort = Effort.Quick }, search);
         if (choice.Best.Complete && choice.Spent <= budget)
         {
-            _enough.Add(counts);
+            _enough.Add((counts, choice));
             return true;
         }
 

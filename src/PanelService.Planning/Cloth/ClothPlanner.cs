@@ -98,7 +98,7 @@ internal static class ClothPlanner
         }
 
         plan = CheaperShelves(order, request, plan);
-        return plan with { Outcome = plan.Outcome.WithBound(Bound(order, request, plan.Outcome, engine)) };
+        return plan with { Outcome = plan.Outcome.WithBound(Bound(order, request, plan.Outcome, engine, search.Cancellation)) };
     }
 
     private static ClothPlan CheaperShelves(Order order, CutRequest request, ClothPlan plan)
@@ -144,14 +144,15 @@ internal static class ClothPlanner
     private static Money PriceOf(ImmutableArray<ClothPattern> patterns) =>
         patterns.Aggregate(Money.Zero, (sum, pattern) => sum + (pattern.Stock.Price * pattern.Copies));
 
-    private static Money Bound(Order order, CutRequest request, CutOutcome outcome, (ClothReach Reach, Money Least)? engine)
+    private static Money Bound(
+        Order order, CutRequest request, CutOutcome outcome, (ClothReach Reach, Money Least)? engine, CancellationToken cancellation)
     {
         if (!outcome.Complete)
         {
             return Money.Zero;
         }
 
-        var least = ClothBound.Of(order, request, outcome.Spent);
+        var least = ClothBound.Of(order, request, outcome.Spent, cancellation);
         return engine is { } saw && saw.Least <= outcome.Spent && saw.Least > least && saw.Reach.Covers(order, outcome.Spent) ? saw.Least : least;
     }
 

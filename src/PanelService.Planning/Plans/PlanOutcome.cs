@@ -31,6 +31,9 @@ public enum CannotReason
 
     /// <summary>A line fits no cloth of the order, whatever the number.</summary>
     NoClothFits,
+
+    /// <summary>Its plan has more places on sheets that all differ than can be written out.</summary>
+    TooManyPlaces,
 }
 
 /// <summary>A line that cannot be made.</summary>

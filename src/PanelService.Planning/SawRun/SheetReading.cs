@@ -30,7 +30,13 @@ internal static class SheetReading
             .Where(one => IsIn(one, good))
             .Where(one => all || (one.Width > kerf && one.Height > kerf
                 && kept.Contains((Length.FromSteps(one.X), Length.FromSteps(one.Y)))))];
-        return graph.Trimmed(whole.Width, whole.Height, (edges, sheet.EdgeTrim.Steps), graph.Of(good.Width, good.Height, needed));
+        var inner = graph.Of(good.Width, good.Height, needed);
+        if (graph.IsFarBeyond && graph.Rules.FenceReach < Math.Max(good.Width, good.Height))
+        {
+            graph.Follow(good, needed, part.Cuts.ToDictionary(cut => WorkpieceOf(cut, kerf), cut => (cut.Axis, cut.At.Steps + kerf)));
+        }
+
+        return graph.Trimmed(whole.Width, whole.Height, (edges, sheet.EdgeTrim.Steps), inner);
     }
 
     private static Rectangle Trimmed(Rectangle whole, SheetEdges edges, long trim)
@@ -48,6 +54,9 @@ internal static class SheetReading
         part.X >= whole.X && part.Y >= whole.Y
         && part.X + part.Width <= whole.X + whole.Width && part.Y + part.Height <= whole.Y + whole.Height;
 
+    private static Rectangle WorkpieceOf(SheetCut cut, long kerf) =>
+        new(cut.X.Steps, cut.Y.Steps, cut.Width.Steps + kerf, cut.Height.Steps + kerf);
+
     /// <summary>Everything the cuts leave of a part, grown by one kerf, dust included: together all of it.</summary>
     private static List<Rectangle> Parts(SheetLayout sheet, SheetPart part)
     {
@@ -55,7 +64,7 @@ internal static class SheetReading
         var parts = new List<Rectangle> { part.At with { Width = part.At.Width + kerf, Height = part.At.Height + kerf } };
         foreach (var cut in part.Cuts)
         {
-            var workpiece = new Rectangle(cut.X.Steps, cut.Y.Steps, cut.Width.Steps + kerf, cut.Height.Steps + kerf);
+            var workpiece = WorkpieceOf(cut, kerf);
             if (!parts.Remove(workpiece))
             {
                 throw new InvalidOperationException($"Cut {cut.Number} of sheet {sheet.Number} has no workpiece.");

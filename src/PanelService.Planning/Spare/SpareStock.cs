@@ -47,18 +47,20 @@ internal sealed class SpareStock
     private int OnBoards(PanelLine line)
     {
         long kerf = _goods.Order.Saw.Kerf.Steps;
-        return _boards.Sum(one => one.Count * Packed(
+        return AtMostInt(_boards.Sum(one => (long)one.Count * Packed(
             (one.Width.Steps + kerf, one.Height.Steps + kerf),
             (line.Width.Steps + kerf, line.Height.Steps + kerf),
-            BoardFit.TurningOn(line, one.Board)));
+            BoardFit.TurningOn(line, one.Board))));
     }
 
     private int OnCloth(PanelLine line)
     {
         var piece = ClothFit.WithMargins(new CutSize(line.Width, line.Height), _goods.Order.Bench);
-        return _cloth.Sum(one => one.Count * Packed(
-            (one.Width.Steps, one.Height.Steps), (piece.Width.Steps, piece.Height.Steps), ClothFit.TurningOn(line, one.Cloth)));
+        return AtMostInt(_cloth.Sum(one => (long)one.Count * Packed(
+            (one.Width.Steps, one.Height.Steps), (piece.Width.Steps, piece.Height.Steps), ClothFit.TurningOn(line, one.Cloth))));
     }
+
+    private static int AtMostInt(long count) => (int)Math.Min(int.MaxValue, count);
 
     // Where the order has no such liquid at all, lines are made without one.
     private int Covered(PanelLine line, ImmutableArray<LiquidSupply> supplies, bool isAdhesive) => supplies.IsEmpty

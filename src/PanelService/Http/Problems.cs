@@ -15,6 +15,7 @@ internal static class Problems
     internal const string NoBoardFits = "/problems/no-board-fits";
     internal const string NotEnoughStock = "/problems/not-enough-stock";
     internal const string NoClothFits = "/problems/no-cloth-fits";
+    internal const string TooManyPlaces = "/problems/too-many-places";
     internal const string NoSuchPlan = "/problems/no-such-plan";
     internal const string NoSuchPart = "/problems/no-such-part";
     internal const string NotPlannedYet = "/problems/not-planned-yet";
@@ -117,10 +118,11 @@ internal static class Problems
             CannotReason.NoBoardFits => NoBoardFits,
             CannotReason.NotEnoughStock => NotEnoughStock,
             CannotReason.NoClothFits => NoClothFits,
+            CannotReason.TooManyPlaces => TooManyPlaces,
             _ => throw new ArgumentOutOfRangeException(nameof(reason)),
         },
         Status = StatusCodes.Status422UnprocessableEntity,
-        Title = "The order cannot be made.",
+        Title = reason.Reason == CannotReason.TooManyPlaces ? "The plan is too large to be written out." : "The order cannot be made.",
         Detail = reason.Detail,
         Extensions = { ["marks"] = reason.Marks.Select(line => new Unmakeable(line.Mark, line.Missing, line.Count)).ToArray() },
     };

@@ -15,6 +15,7 @@ public sealed class PlanFailureTests(PlainHosts hosts) : IClassFixture<PlainHost
     [InlineData(CannotReason.NoBoardFits, "/problems/no-board-fits")]
     [InlineData(CannotReason.NotEnoughStock, "/problems/not-enough-stock")]
     [InlineData(CannotReason.NoClothFits, "/problems/no-cloth-fits")]
+    [InlineData(CannotReason.TooManyPlaces, "/problems/too-many-places")]
     public async Task Create_order_that_cannot_be_made_is_422_with_the_marks_and_what_is_missing(Enum reason, string type)
     {
         using var host = new TestHost(Refusing((CannotReason)reason));

@@ -90,6 +90,19 @@ public sealed class LimitedBoardsTests(ITestOutputHelper told)
         Assert.Equal(CannotReason.NoBoardFits, refused.Reason);
     }
 
+    [Fact]
+    public void Waste_too_large_both_ways_is_parted_in_few_cuts()
+    {
+        // Ten parts of 24 × 40 in have the sheet's area: nine cuts at least. Four strips of four take fifteen.
+        var plan = Planned(OrderOf(Line("A", 12, 11, 1)) with
+        {
+            Boards = [Hardboard with { Width = Inches(120), Height = Inches(80) }],
+            Saw = new SawSettings { Carry = new SizeLimit(Inches(24), Inches(40)), SupplierKerf = Inches(0.1875m) },
+        });
+
+        Assert.InRange(Assert.Single(plan.Sheets).Cuts.Count(cut => cut.BySupplier), 9, 15);
+    }
+
     [Theory]
     [InlineData("carry", "saw.carry, 6 × 12 in: it must hold 8 × 10 in")]
     [InlineData("heaviest", "saw.heaviest, 0.2 lb: the panel weighs 0.4 lb")]

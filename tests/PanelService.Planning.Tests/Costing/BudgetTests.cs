@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using PanelService.Planning.Budgets;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Plans;
@@ -26,6 +27,25 @@ public sealed class BudgetTests
     [Fact]
     public void Budget_for_no_panel_is_refused() =>
         Assert.Equal(CannotReason.NotEnoughStock, Assert.IsType<CannotBeMade>(Planner.Plan(OrderOf(Line("A", 8, 10, 30)) with { Budget = new Money(609) })).Reason);
+
+    [Fact]
+    public void Search_stopped_before_anything_is_known_never_says_that_the_budget_is_too_small() =>
+        Assert.Throws<OperationCanceledException>(() =>
+            Planner.Plan(OrderOf(Line("A", 8, 10, 30)) with { Budget = new Money(1830) }, cancellation: new CancellationToken(canceled: true)));
+
+    [Fact]
+    public void Choice_comes_with_the_plan_it_is_known_by_for_a_stop_that_leaves_no_time_for_another()
+    {
+        var order = OrderOf(Line("A", 8, 10, 30), Line("B", 11, 14, 9)) with { Budget = new Money(1829) };
+        var search = new BudgetSearch(order, [80, 154], new Search(null, default, default));
+
+        var made = search.Choose().Made;
+
+        var known = search.KnownFor(made)!;
+        Assert.Equal<int>(made.ToArray(), known.Best.Made.ToArray());
+        Assert.True(known.Best.Complete && known.Spent <= order.Budget, $"spent {known.Spent}");
+        Assert.True(made.Sum() > 10, $"made {string.Join(", ", made)}");
+    }
 
     [Fact]
     public void Choice_is_worth_as_much_as_the_best_of_all_counts()

@@ -19,6 +19,17 @@ public sealed class SparePanelTests
         Assert.Equal(11, spare.Count);
     }
 
+    [Fact]
+    public void More_than_can_be_counted_are_not_named()
+    {
+        // Each of 30,000 sheets of 400 × 400 in leaves 150 × 400 in and more: some billions of half an inch square.
+        var order = OrderOf(Line("A", 249, 249, 30_000), Line("B", 0.5m, 0.5m, 1)) with { Boards = [Hardboard with { Thickness = Inches(0.5m), Width = Inches(400), Height = Inches(400) }] };
+
+        var marks = Planned(order).CouldStillMake.Select(panel => panel.Mark);
+
+        Assert.DoesNotContain("B", marks);
+    }
+
     [Theory]
     [InlineData("8", "10", 10)]
     [InlineData("7.9375", "9.9375", 10)]

@@ -1,6 +1,9 @@
+using PanelService.Cutting;
+using PanelService.Planning.Batches;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
 using PanelService.Planning.Plans;
+using PanelService.Planning.Refusals;
 using static PanelService.Planning.Tests.Demo;
 
 namespace PanelService.Planning.Tests.Refusals;
@@ -51,6 +54,25 @@ public sealed class RefusalTests
         var plan = Planned(OrderOf(Line("A", 24, 36, 2) with { MayBuy = true, ShopPrice = new Money(1900) }));
         Assert.Equal(2, plan.Panels[0].Bought);
         Assert.Equal(new Proof(new Money(3800), new Money(3800)), plan.Proof);
+    }
+
+    [Fact]
+    public void Batch_with_more_places_than_can_be_written_out_is_refused_with_both_numbers()
+    {
+        var batch = BatchPlanner.Cheapest(OrderOf(Line("A", 8, 10, 2)), new Search(null, default, default)).Best;
+        var pattern = batch.Boards.Patterns[0];
+
+        var most = TooManyPlaces.Check(With(TooManyPlaces.Most));
+        var refused = TooManyPlaces.Check(With(TooManyPlaces.Most + 1));
+
+        Assert.Null(most);
+        Assert.Equal(CannotReason.TooManyPlaces, refused!.Reason);
+        Assert.Contains("500001 places", refused.Detail, StringComparison.Ordinal);
+
+        Batch With(int pieces) => batch with
+        {
+            Boards = batch.Boards with { Patterns = [pattern with { Block = new StackBlock(Axis.X, [.. Enumerable.Repeat<Block>(new PieceBlock(0, false), pieces)]) }] },
+        };
     }
 
     private static CannotBeMade Refused(Order order) => Assert.IsType<CannotBeMade>(Planner.Plan(order));

@@ -23,7 +23,8 @@ internal static class ClothBound
     /// <param name="order">The order.</param>
     /// <param name="request">How many of each line at what size; ready-made ones at their prices.</param>
     /// <param name="below">A plan of this price is known; the bound does not pass it.</param>
-    public static Money Of(Order order, CutRequest request, Money below)
+    /// <param name="cancellation">Ends what takes long; the bound stays true, and is lower.</param>
+    public static Money Of(Order order, CutRequest request, Money below, CancellationToken cancellation = default)
     {
         var pieces = ClothPieces.Of(order, request);
         var goods = ClothGood.AllOf(order);
@@ -34,7 +35,7 @@ internal static class ClothBound
         }
 
         ImmutableArray<long?> ready = [.. pieces.Select(piece => request.ReadyFor(piece.LineNumber)?.Price.Minor)];
-        var worths = new ClothWorths(pieces, goods, ready);
+        var worths = new ClothWorths(pieces, goods, ready, cancellation);
         var everything = Enumerable.Range(0, pieces.Length).ToImmutableHashSet();
         var first = worths.Inequality(forSale, everything, exactRemnants: true);
         var others = Groups(goods, forSale).Select(group => worths.Inequality(group, everything, exactRemnants: false));

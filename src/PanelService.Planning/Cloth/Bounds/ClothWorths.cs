@@ -20,15 +20,17 @@ internal sealed class ClothWorths
     private readonly ImmutableArray<ClothGood> _goods;
     private readonly ImmutableArray<long?> _readyPrices;
     private readonly ImmutableArray<ImmutableArray<double?>> _lengths;
+    private readonly CancellationToken _cancellation;
 
     /// <summary>Looks at the goods.</summary>
     /// <param name="pieces">The pieces.</param>
     /// <param name="goods">The goods.</param>
     /// <param name="readyPrices">Per piece: what a panel costs ready-made, in minor units; null: it cannot be bought.</param>
+    /// <param name="cancellation">From then on nothing is known of what goods hold: they may hold everything.</param>
     public ClothWorths(
-        ImmutableArray<ClothPieces> pieces, ImmutableArray<ClothGood> goods, ImmutableArray<long?> readyPrices)
+        ImmutableArray<ClothPieces> pieces, ImmutableArray<ClothGood> goods, ImmutableArray<long?> readyPrices, CancellationToken cancellation)
     {
-        (_pieces, _goods, _readyPrices) = (pieces, goods, readyPrices);
+        (_pieces, _goods, _readyPrices, _cancellation) = (pieces, goods, readyPrices, cancellation);
         _lengths = [.. goods.Select(good => good.IsRemnant ? [] : DualFeasible.Lengths(pieces, good.Cloth, good.Usable))];
     }
 
@@ -62,6 +64,11 @@ internal sealed class ClothWorths
 
     private double Holds(ClothGood good, ImmutableArray<double> worths, bool exactRemnants)
     {
+        if (_cancellation.IsCancellationRequested)
+        {
+            return double.PositiveInfinity;
+        }
+
         double threads = good.Length * ThreadKnapsack.BestThread(_pieces, worths, good.Cloth, good.Usable);
         return good.IsRemnant && exactRemnants ? Math.Min(threads, BestOf(good, worths)) : threads;
     }

@@ -37,6 +37,9 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit, C
     /// <summary>What it keeps to.</summary>
     public GraphRules Rules => rules;
 
+    /// <summary>Whether shapes are so many that each gets one way of cutting.</summary>
+    public bool IsFarBeyond => _work > limit * FarBeyond;
+
     /// <summary>The shape of a workpiece; its ways of cutting are in the graph.</summary>
     /// <param name="width">Grown by one kerf.</param>
     /// <param name="height">Grown by one kerf.</param>
@@ -90,6 +93,43 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit, C
         return edges.HasFlag(SheetEdges.Left) ? TrimStage(width, height, Axis.X, (lost, null, shape)) : shape;
     }
 
+    /// <summary>
+    /// Adds the way that is known from a layout: under a fence that reaches less far than the sheet, single ways
+    /// (<see cref="IsFarBeyond"/>) may lead to a shape that cannot be cut at all.
+    /// </summary>
+    /// <param name="sheet">What is cut, its factory edges gone, grown by one kerf.</param>
+    /// <param name="needed">What must come out of it, grown.</param>
+    /// <param name="cuts">The layout's cuts by their workpieces, grown: across which axis, and where the near part ends.</param>
+    public void Follow(Rectangle sheet, Rectangle[] needed, IReadOnlyDictionary<Rectangle, (Axis Axis, long End)> cuts)
+    {
+        var open = new Stack<(Rectangle Workpiece, Rectangle[] Needed)>([(sheet, needed)]);
+        while (open.TryPop(out var one))
+        {
+            if (!cuts.TryGetValue(one.Workpiece, out var cut))
+            {
+                continue;
+            }
+
+            var (near, far) = Parted(one.Workpiece, cut.Axis, cut.End);
+            Rectangle[] inNear = [.. one.Needed.Where(part => cut.Axis == Axis.X ? part.X < cut.End : part.Y < cut.End)];
+            Rectangle[] inFar = [.. one.Needed.Except(inNear)];
+            var shape = Of(one.Workpiece.Width, one.Workpiece.Height, one.Needed);
+            if (!shape.IsDone)
+            {
+                Add(shape, cut.Axis, cut.Axis == Axis.X ? near.Width : near.Height, ShapeOf(near, inNear), ShapeOf(far, inFar));
+            }
+
+            open.Push((near, inNear));
+            open.Push((far, inFar));
+        }
+    }
+
+    private static (Rectangle Near, Rectangle Far) Parted(Rectangle workpiece, Axis axis, long end) => axis == Axis.X
+        ? (workpiece with { Width = end - workpiece.X }, workpiece with { X = end, Width = workpiece.X + workpiece.Width - end })
+        : (workpiece with { Height = end - workpiece.Y }, workpiece with { Y = end, Height = workpiece.Y + workpiece.Height - end });
+
+    private CutShape? ShapeOf(Rectangle part, Rectangle[] needed) => needed.Length == 0 ? null : Of(part.Width, part.Height, needed);
+
     /// <summary>Puts the shapes in order: every shape after those that its splits leave.</summary>
     public void Finish()
     {
@@ -141,8 +181,6 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit, C
         }
     }
 
-    private bool IsFarBeyond => _work > limit * FarBeyond;
-
     private void Part(CutShape shape, Axis axis, BandSort[] sorts)
     {
         if (_work > limit || sorts.Aggregate(1L, (product, sort) => Math.Min(MostChoices + 1, product * (sort.Count + 1))) > MostChoices)
@@ -151,16 +189,24 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit, C
             int before = IsFarBeyond ? 0 : shape.Splits.Count;
             foreach (int sort in Enumerable.Range(0, sorts.Length).TakeWhile(_ => _work <= limit || shape.Splits.Count == before))
             {
-                Part(shape, axis, sorts, [.. sorts.Select((_, i) => i == sort ? 1 : 0)]);
+                int ways = shape.Splits.Count;
+                Part(shape, axis, sorts, Taking(sort, 1));
+                int others = sorts.Length == 1 ? 1 : 0;
+                int atFence = (int)Math.Min(sorts[sort].Count - others, rules.FenceReach / sorts[sort].Extent);
+                if (shape.Splits.Count == ways && atFence > 1)
+                {
+                    // A band too narrow to lie at the fence falls off a stack that it reaches.
+                    Part(shape, axis, sorts, Taking(sort, atFence));
+                }
             }
 
             return;
         }
 
-        int ways = shape.Splits.Count;
+        int known = shape.Splits.Count;
         foreach (int[] taken in BandChoices.Of([.. sorts.Select(sort => sort.Count)]))
         {
-            if (IsFarBeyond && shape.Splits.Count > ways)
+            if (IsFarBeyond && shape.Splits.Count > known)
             {
                 shape.IsPartial = true;
                 return;
@@ -168,6 +214,8 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit, C
 
             Part(shape, axis, sorts, taken);
         }
+
+        int[] Taking(int sort, int count) => [.. sorts.Select((_, i) => i == sort ? count : 0)];
     }
 
     /// <summary>Parts a shape into the bands taken and the others; room beyond the need goes to either.</summary>
@@ -198,6 +246,11 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit, C
 
     private void PartAt(CutShape shape, Axis axis, long nearSize, (Arrangement Near, Arrangement Far) parts)
     {
+        if (SidesFor(shape, axis, nearSize) is (false, false))
+        {
+            return;
+        }
+
         var near = axis == Axis.X ? Of(nearSize, shape.Height, parts.Near) : Of(shape.Width, nearSize, parts.Near);
         var far = axis == Axis.X
             ? Of(shape.Width - nearSize, shape.Height, parts.Far)
@@ -205,10 +258,10 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit, C
         Add(shape, axis, nearSize, near, far);
     }
 
-    private void Add(CutShape shape, Axis axis, long nearSize, CutShape near, CutShape? far)
+    private void Add(CutShape shape, Axis axis, long nearSize, CutShape? near, CutShape? far)
     {
         long farSize = (axis == Axis.X ? shape.Width : shape.Height) - nearSize;
-        var (nearMay, farMay) = rules.SidesFor(nearSize - rules.Kerf, farSize - rules.Kerf);
+        var (nearMay, farMay) = SidesFor(shape, axis, nearSize);
         if (!nearMay && !farMay)
         {
             return;
@@ -222,6 +275,10 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit, C
             nearMay ? SettingOf(shape, axis, nearSize - rules.Kerf) : -1,
             farMay ? SettingOf(shape, axis, farSize - rules.Kerf) : -1));
     }
+
+    /// <summary>Which of the two parts may lie at the fence; neither: the cut cannot be made.</summary>
+    private (bool Near, bool Far) SidesFor(CutShape shape, Axis axis, long nearSize) =>
+        rules.SidesFor(nearSize - rules.Kerf, (axis == Axis.X ? shape.Width : shape.Height) - nearSize - rules.Kerf);
 
     private int SettingOf(CutShape shape, Axis axis, long size)
     {
