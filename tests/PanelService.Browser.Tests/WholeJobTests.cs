@@ -117,6 +117,17 @@ public sealed class WholeJobTests(Studio studio)
     }
 
     [BrowserFact]
+    public async Task Drawings_are_laid_out_before_they_are_scrolled_to()
+    {
+        IPage page = await studio.VisitAsync();
+        await page.PlanAsync();
+
+        await page.WaitForFunctionAsync("() => [...document.querySelectorAll('.days figure.figure')].every((figure) => getComputedStyle(figure).contentVisibility === 'visible')");
+        Assert.True(await page.EvaluateAsync<bool>("() => [...document.querySelectorAll('.days figure.figure svg text')].every((text) => text.getBBox().width > 0)"));
+        await page.Context.CloseAsync();
+    }
+
+    [BrowserFact]
     public async Task Without_the_service_the_button_says_so_and_the_ticket_stays()
     {
         IPage page = await studio.VisitAsync();

@@ -35,6 +35,20 @@ export function parse(text) {
 const waiting = [];
 const idle = window.requestIdleCallback ?? ((/** @type {() => void} */ work) => setTimeout(work));
 
+/** So many parts of drawings are laid out before they come into sight. */
+const MOST_AHEAD = 30_000;
+
+/**
+ * Lays a drawing out while nothing else happens: a thousand parts that are laid out just as they are scrolled into sight take a
+ * frame of 50 to 90 ms. Where there are very many, the rest waits until it is looked at.
+ * @param {HTMLElement} element
+ */
+function layOutAhead(element) {
+  if (document.querySelectorAll('.laid svg *').length > MOST_AHEAD) return;
+  element.classList.add('laid');
+  element.getBoundingClientRect();
+}
+
 /** @param {() => void} work */
 function inTurn(work) {
   waiting.push(work);
@@ -70,7 +84,9 @@ export function figure(address, name, text) {
     if (drawing) refill(place, drawing);
     else refill(place, h('p', { class: 'hint' }, t.wrong.drawing, ' '), h('button', { type: 'button', onclick: fill }, t.wrong.retry));
     place.removeAttribute('aria-busy');
-    if (drawing) element.dispatchEvent(new CustomEvent('drawn', { bubbles: true }));
+    if (!drawing) return;
+    element.dispatchEvent(new CustomEvent('drawn', { bubbles: true }));
+    inTurn(() => layOutAhead(element));
   };
   void fill();
   return element;
