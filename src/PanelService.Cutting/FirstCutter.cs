@@ -14,7 +14,9 @@ namespace PanelService.Cutting;
 /// <summary>Parts a sheet with as few first cuts as it finds.</summary>
 internal sealed class FirstCutter
 {
-    private const int MostLooks = 3_000;
+    // With few cuts allowed most ways end soon; with any number the first way that is found at all is taken.
+    private const int MostLooks = 2_000;
+    private const int LooksForAny = 3_000;
     private const int MostCuts = 400;
 
     // How many first cuts a part may still take along an axis for the places of the cut before to be just right.
@@ -50,7 +52,18 @@ internal sealed class FirstCutter
         var cutter = new FirstCutter(frame, first, sizes);
         var part = new Part(cutter._blocks.Of(block), frame.Width, frame.Height, SheetEdges.All);
         int least = cutter.LeastCuts(part);
-        var way = cutter.Solve(part, least) ?? cutter.Solve(part, least + 1) ?? cutter.Solve(part, MostCuts);
+        var way = cutter.Solve(part, least);
+        for (int more = 1; way is null && cutter._looks > 0 && least + more < MostCuts; more += Math.Max(1, more / 3))
+        {
+            way = cutter.Solve(part, least + more);
+        }
+
+        if (way is null)
+        {
+            cutter._looks = LooksForAny;
+            way = cutter.Solve(part, MostCuts);
+        }
+
         return way is null ? null : new Writer(first.Kerf).Write(way, whole);
     }
 

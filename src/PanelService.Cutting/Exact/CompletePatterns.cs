@@ -15,6 +15,9 @@ internal sealed class CompletePatterns
 {
     private const int LabelsOfDepth = 60_000;
     private const long CapWorkOfDepth = 60_000;
+
+    // A look asks a dozen times: what takes longer than this seldom came to its end with twice as much.
+    private const long CapWorkOfLook = 25_000;
     private const int MostPatterns = 5_000;
     private const long MostGridWork = 80_000_000;
 
@@ -53,7 +56,7 @@ internal sealed class CompletePatterns
             return null;
         }
 
-        var own = new WorkMeter(Math.Min(depth * CapWorkOfDepth, _work.Left), _work.Cancellation);
+        var own = new WorkMeter(Math.Min(depth == 1 ? CapWorkOfLook : depth * CapWorkOfDepth, _work.Left), _work.Cancellation);
         long before = own.Left;
         var answer = BoundedPattern.Solve(grid, values, _model.Demand, own);
         _work.Spend(before - own.Left);

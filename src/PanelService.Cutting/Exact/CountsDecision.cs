@@ -64,8 +64,9 @@ internal sealed class CountsDecision
 
     /// <summary>Looks for a plan.</summary>
     /// <param name="counts">At most so many of each stock; none unlimited.</param>
+    /// <param name="briefly">Without patterns bounded by the demand, which take most of a look: another one comes after it.</param>
     /// <returns>A plan, or that there is none, or what is known to go on with.</returns>
-    public CountsAnswer Look(int[] counts)
+    public CountsAnswer Look(int[] counts, bool briefly = false)
     {
         using var relaxation = new CountsRelaxation(_model.Demand, counts, _work.Cancellation);
         foreach (var column in _pool.Columns.Where(c => counts[c.Stock] > 0))
@@ -73,7 +74,7 @@ internal sealed class CountsDecision
             relaxation.Add(column);
         }
 
-        if (Tighten(relaxation, counts, BoundedRounds) is not { } tight)
+        if (Tighten(relaxation, counts, briefly ? 0 : BoundedRounds) is not { } tight)
         {
             return CountsAnswer.Unknown;
         }

@@ -404,7 +404,7 @@ internal sealed class PlanSearch
         }
 
         bool isOpen = cover is { Plan: null, Impossible: false };
-        var answer = isOpen ? _decision!.Look(mix) : new CountsAnswer(cover.Plan, null, cover.Impossible);
+        var answer = isOpen ? _decision!.Look(mix, briefly: _roundDown is not null) : new CountsAnswer(cover.Plan, null, cover.Impossible);
         if (isOpen && answer is { Plan: null, Impossible: false } && _roundDown is not null)
         {
             RoundDownOnce();

@@ -103,6 +103,20 @@ public sealed class LimitedBoardsTests(ITestOutputHelper told)
         Assert.InRange(Assert.Single(plan.Sheets).Cuts.Count(cut => cut.BySupplier), 9, 15);
     }
 
+    [Fact]
+    public void Sheet_that_the_fence_cannot_trim_whole_is_first_cut_both_ways()
+    {
+        // As it lies both ways a factory edge of 48 in would have to be trimmed by a fence that reaches 40: a cut each way, and one for
+        // what is then still longer than the car.
+        var plan = Planned(OrderOf(Line("A", 24, 30, 1)) with
+        {
+            Boards = [Hardboard with { Thickness = Inches(0.25m), Width = Inches(48), Height = Inches(96), EdgeTrim = Inches(0.0625m) }],
+            Saw = new SawSettings { Carry = new SizeLimit(Inches(48), Inches(48)), FenceReach = Inches(40), SupplierKerf = Inches(0.09375m) },
+        });
+
+        Assert.Equal(3, Assert.Single(plan.Sheets).Cuts.Count(cut => cut.BySupplier));
+    }
+
     [Theory]
     [InlineData("carry", "saw.carry, 6 × 12 in: it must hold 8 × 10 in")]
     [InlineData("heaviest", "saw.heaviest, 0.2 lb: the panel weighs 0.4 lb")]

@@ -34,6 +34,11 @@ internal static class Orders
         yield return ("thorough, 100 odd formats", Order("millimetre", Odd(dice, 100, 500, 12000, 100), twoBoards, "thorough"));
         yield return ("100 odd formats of loose cloth from 1000 remnants", With(Order("millimetre", Odd(dice, 100, 500, 9000, 3), [], "steady"), order => ManyRemnants(order, dice)));
         yield return ("a million panels in rows on 10 m boards", Order("millimetre", Enumerable.Range(0, 10).Select(_ => Line(100, 100, 100_000)), [Board("a", 100_000, 100_000, 1000)], "quick"));
+        yield return ("a million panels of 500 formats on 10 m boards", Order("millimetre", Odd(dice, 500, 900, 2000, 1).Select(line => Times(line, 2000)), [Board("a", 100_000, 100_000, 1000)], "quick"));
+        yield return ("12 mm panels on 10 m boards, a fence of 600 mm", With(Order("millimetre", [Line(12, 12, 20_000)], [Board("a", 100_000, 100_000, 1000)], "quick"), order => order["saw"]!["fenceReach"] = 600));
+        yield return ("200 odd formats within four limits", With(Order("millimetre", Odd(dice, 200, 1000, 5800, 20), twoBoards, "steady"), Limited));
+        yield return ("the best of 500 odd formats within a budget", With(Order("millimetre", Odd(dice, 500, 1000, 9000, 40), twoBoards, "steady"), order => Budgeted(order, dice)));
+        yield return ("500 odd formats on 200 odd boards", With(Order("millimetre", Odd(dice, 500, 500, 12000, 40), [.. Enumerable.Range(0, 200).Select(i => Board($"b{i}", 6000 + dice.Below(94_000), 6000 + dice.Below(94_000), 500 + dice.Below(9500)))], "steady"), order => order["saw"]!["kerf"] = 0.1));
         yield return ("1 mm panels on 10 m boards", Order("millimetre", [Line(1, 1, 100_000)], [Board("a", 100_000, 100_000, 1000)], "steady"));
     }
 
@@ -43,11 +48,13 @@ internal static class Orders
     private static IEnumerable<JsonObject> Odd(Dice dice, int lines, int least, int most, int quantity) =>
         Enumerable.Range(0, lines).Select(_ => Line((least + dice.Below(most - least)) / 10m, (least + dice.Below(most - least)) / 10m, 1 + dice.Below(quantity)));
 
-    private static IEnumerable<JsonObject> Many(Dice dice, int lines, int quantity) => Odd(dice, lines, 50, 300, 1).Select(line =>
+    private static IEnumerable<JsonObject> Many(Dice dice, int lines, int quantity) => Odd(dice, lines, 50, 300, 1).Select(line => Times(line, quantity));
+
+    private static JsonObject Times(JsonObject line, int quantity)
     {
         line["quantity"] = quantity;
         return line;
-    });
+    }
 
     private static string Board(string id, int width, int height, int cents) => string.Create(
         CultureInfo.InvariantCulture, $"{{\"id\":\"{id}\",\"thickness\":5,\"width\":{width / 10m},\"height\":{height / 10m},\"price\":{cents / 100m}}}");
@@ -74,6 +81,25 @@ internal static class Orders
         {
             line!["mayBuy"] = true;
             line["shopPrice"] = Math.Round(1 + ((decimal)line["width"]! * (decimal)line["height"]! / 40_000), 2);
+        }
+    }
+
+    private static void Limited(JsonNode order) => order["saw"] = new JsonObject
+    {
+        ["fenceReach"] = 400,
+        ["largest"] = new JsonArray(900, 1300),
+        ["carry"] = new JsonArray(600, 1000),
+        ["heaviest"] = 6000,
+        ["supplierKerf"] = 5,
+        ["kerf"] = 2.2,
+    };
+
+    private static void Budgeted(JsonNode order, Dice dice)
+    {
+        order["budget"] = 2000;
+        foreach (JsonNode? line in order["panels"]!.AsArray())
+        {
+            line!["worth"] = 1 + (dice.Below(4900) / 100m);
         }
     }
 
