@@ -66,7 +66,7 @@ internal sealed class BatchPlanner
     private void TryWholeLines()
     {
         Try([.. _buyable.Aggregate(_nothing, (bought, line) => bought.SetItem(line, _maker.Wanted[line]))]);
-        foreach (int line in _buyable.Take(MostTurns))
+        foreach (int line in WhileSearching(_buyable.Take(MostTurns)))
         {
             Try(_nothing.SetItem(line, _maker.Wanted[line]));
         }
@@ -79,7 +79,7 @@ internal sealed class BatchPlanner
         while (better && turnsLeft > 0 && !_search.Cancellation.IsCancellationRequested)
         {
             better = false;
-            foreach (int line in _buyable.Take(turnsLeft))
+            foreach (int line in WhileSearching(_buyable.Take(turnsLeft)))
             {
                 int other = _best.Bought[line] == 0 ? _maker.Wanted[line] : 0;
                 better |= Try(_best.Bought.SetItem(line, other));
@@ -87,6 +87,8 @@ internal sealed class BatchPlanner
             }
         }
     }
+
+    private IEnumerable<int> WhileSearching(IEnumerable<int> lines) => lines.TakeWhile(_ => !_search.Cancellation.IsCancellationRequested);
 
     private bool Try(ImmutableArray<int> bought)
     {
