@@ -3,7 +3,8 @@
 // Idea:    a part is either small enough, or it is cut between two members of its stack, or waste is cut off it. Between
 //          the least and the most that a cut leaves on the near side, only the two ends matter, these moved by what up to three
 //          more first cuts take more or less than the saw's, and the places where one side, cut in so many the other way, is just small
-//          enough. Depth first, ways that promise fewest cuts first; what a part takes at least is known by area.
+//          enough. Depth first, ways that promise fewest cuts first, with few cuts allowed first and then more; what a part takes at
+//          least is known by area.
 // Cost:    bounded by the ways looked at; a sheet in two to six parts takes some hundred.
 // Not:     parts of a stack in another order than the arrangement has them.
 using System.Collections.Immutable;

