@@ -29,7 +29,7 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
     private const int PatientRuns = 4;
 
     // More places than this on sheets that all differ take longer, and more memory, than is left after a stop.
-    private const int MostAfterStop = 300_000;
+    private const int MostAfterStop = 150_000;
 
     /// <summary>Runs the boards as planned, and as they could be for the same money; keeps the best.</summary>
     /// <param name="order">The order.</param>
