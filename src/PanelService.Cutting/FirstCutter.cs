@@ -15,7 +15,7 @@ namespace PanelService.Cutting;
 /// <summary>Parts a sheet with as few first cuts as it finds.</summary>
 internal sealed class FirstCutter
 {
-    // With few cuts allowed most ways end soon; with any number the first way that is found at all is taken.
+    // With few cuts allowed most ways end soon. Where none is found so, the best of what comes up with any number is taken.
     private const int MostLooks = 2_000;
     private const int LooksForAny = 3_000;
     private const int MostCuts = 400;
@@ -193,7 +193,7 @@ internal sealed class FirstCutter
             .. again.Select(more => near is null ? least : least + more),
             .. again.Select(more => far is null ? most : most - more),
             .. Longest(axis, across, near is null ? SheetEdges.None : nearEdges),
-            .. Longest(axis, across, far is null ? SheetEdges.None : farEdges).Where(_ => !isWaste).Select(longest => extent - _first.Kerf - longest),
+            .. isWaste ? [] : Longest(axis, across, far is null ? SheetEdges.None : farEdges).Select(longest => extent - _first.Kerf - longest),
         ];
         if (Wider < 0)
         {

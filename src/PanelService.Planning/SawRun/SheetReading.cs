@@ -70,10 +70,9 @@ internal static class SheetReading
                 throw new InvalidOperationException($"Cut {cut.Number} of sheet {sheet.Number} has no workpiece.");
             }
 
-            long end = cut.At.Steps + kerf;
-            parts.AddRange(cut.Axis == Axis.X
-                ? [workpiece with { Width = end - workpiece.X }, workpiece with { X = end, Width = workpiece.X + workpiece.Width - end }]
-                : [workpiece with { Height = end - workpiece.Y }, workpiece with { Y = end, Height = workpiece.Y + workpiece.Height - end }]);
+            var (near, far) = CutGraph.Parted(workpiece, cut.Axis, cut.At.Steps + kerf);
+            parts.Add(near);
+            parts.Add(far);
         }
 
         return parts;

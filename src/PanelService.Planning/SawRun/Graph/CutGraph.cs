@@ -124,7 +124,11 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit, C
         }
     }
 
-    private static (Rectangle Near, Rectangle Far) Parted(Rectangle workpiece, Axis axis, long end) => axis == Axis.X
+    /// <summary>The two parts of a workpiece, grown.</summary>
+    /// <param name="workpiece">Grown by one kerf.</param>
+    /// <param name="axis">The axis cut across.</param>
+    /// <param name="end">Where the near part ends, grown.</param>
+    public static (Rectangle Near, Rectangle Far) Parted(Rectangle workpiece, Axis axis, long end) => axis == Axis.X
         ? (workpiece with { Width = end - workpiece.X }, workpiece with { X = end, Width = workpiece.X + workpiece.Width - end })
         : (workpiece with { Height = end - workpiece.Y }, workpiece with { Y = end, Height = workpiece.Y + workpiece.Height - end });
 
