@@ -155,7 +155,7 @@ internal sealed class PlanSearch
         }
 
         RaiseBound(_relaxation.Seed(ByArea(), _model.Demand, _box));
-        _decision = CountsDecision.Suits(_model) && !_model.IsLimited ? new CountsDecision(_model, _pool, _work) : null;
+        _decision = CountsDecision.Suits(_model) && !_model.IsLimited ? new CountsDecision(_model, _pool, _relaxation.Inequalities, _work) : null;
     }
 
     /// <summary>Every piece at the price of its area, kerf included, on the stock whose area is cheapest.</summary>

@@ -13,6 +13,10 @@ internal sealed class WithinCounts
     private const int ShakesOfBatch = 6;
     private const double PoolTime = 0.1;
 
+    // No way takes more than this part of the work that is left: a dive alone would take all of it, and the programme that
+    // chooses among its patterns would find a plan that the dive itself misses.
+    private const int Shares = 3;
+
     private readonly Model _model;
     private readonly ColumnPool _pool;
     private readonly Relaxation _relaxation;
@@ -50,7 +54,9 @@ internal sealed class WithinCounts
         var within = _box with { Most = counts };
         foreach (var find in MorePatterns(counts))
         {
+            _work.Reserve = _work.Left - (_work.Left / Shares);
             long best = find();
+            _work.Reserve = 0;
             if (best > price)
             {
                 var request = new PoolRequest(_model.Demand, within, price, price + 1, PoolTime);
