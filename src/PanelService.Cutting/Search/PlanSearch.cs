@@ -30,6 +30,9 @@ internal sealed class PlanSearch
     // One look at what the relaxation's whole part leaves takes this part of the work that is left.
     private const int RestShare = 10;
 
+    // The last look for a plan of many pieces takes this part of the work that is left.
+    private const int LastShare = 3;
+
     // A few milliseconds.
     private const long FirstPlanUnits = 2_000;
 
@@ -47,7 +50,6 @@ internal sealed class PlanSearch
     private readonly long _priceDivisor;
     private readonly WithinCounts _within;
     private readonly ProofRecord _proof;
-    private readonly double[] _areas;
     private GoalSearch[] _looks = [];
     private double[] _duals;
     private CountsDecision? _decision;
@@ -66,8 +68,7 @@ internal sealed class PlanSearch
         _priceDivisor = PriceDivisor(model);
         _within = new WithinCounts(model, _relaxation, _fill, new SearchState(_pool, _box, work), Take);
         _proof = new ProofRecord(model);
-        _areas = [.. Enumerable.Range(0, model.Types.Length).Select(model.PieceArea)];
-        _duals = _areas;
+        _duals = [.. Enumerable.Range(0, model.Types.Length).Select(model.PieceArea)];
     }
 
     /// <summary>The best plan so far: covers the demand unless <see cref="Missing"/>.</summary>
@@ -154,19 +155,8 @@ internal sealed class PlanSearch
             Take(PlainFill.Run(_model, _model.Demand, _box.Most));
         }
 
-        RaiseBound(_relaxation.Seed(ByArea(), _model.Demand, _box));
+        RaiseBound(_relaxation.Seed(_relaxation.ByArea(), _model.Demand, _box));
         _decision = CountsDecision.Suits(_model) && !_model.IsLimited ? new CountsDecision(_model, _pool, _relaxation.Inequalities, _work) : null;
-    }
-
-    /// <summary>Every piece at the price of its area, kerf included, on the stock whose area is cheapest.</summary>
-    private double[] ByArea()
-    {
-        double price = Enumerable.Range(0, _model.Stocks.Length)
-            .Select(s => _model.Stock(s).Price / _model.StockArea(s))
-            .Where(each => each > 0)
-            .DefaultIfEmpty(0)
-            .Min();
-        return [.. _areas.Select(area => area * price)];
     }
 
     // Many different pieces, one or two of each: patterns hardly repeat, so that rounding the relaxation is of little use.
@@ -194,7 +184,7 @@ internal sealed class PlanSearch
             SearchCounts(few ? _work.Left / 2 : 0);
         }
 
-        ImproveMany(ManyOrders.Share);
+        ImproveMany(LastShare);
     }
 
     private void ImproveMany(int share)

@@ -127,16 +127,17 @@ internal sealed class Pricing
     /// <summary>
     /// More patterns of a stock under the values last evaluated, the most valuable first: read from the same programme,
     /// so that a dear one serves several columns. 12 of them at a time made the relaxation of 75 formats on odd
-    /// sizes three times as fast. None where a programme is cheap.
+    /// sizes three times as fast. Of a cheap programme none, unless they are asked for.
     /// </summary>
     /// <param name="stock">The stock.</param>
     /// <param name="above">Only patterns worth more than this, in the units of the values.</param>
-    public IEnumerable<Column> More(int stock, double above)
+    /// <param name="cheap">Whether a cheap programme's are wanted, too.</param>
+    public IEnumerable<Column> More(int stock, double above, bool cheap)
     {
         int index = _model.ClassOf[stock];
         var level = _model.Classes[index].Level(_level);
         var programme = level.IsExact || !_lowerFilled[index] ? level.Upper : level.Lower;
-        if (programme.Grid.Work < FewestDear)
+        if (programme.Grid.Work < FewestDear && !cheap)
         {
             return [];
         }

@@ -2,8 +2,11 @@
 //          patterns and values from which whole plans are made.
 // Idea:    column generation: solve over the patterns known, price new ones with the exact programme, stop when none
 //          improves, or when the bound of the duals at hand rounds up to what the relaxation itself rounds up to.
-// Source:  Gilmore and Gomory, Operations Research 9 (1961), 13 (1965); the bound: DualVector.
-// Cost:    one programme per iteration; some tens of iterations for a dozen formats.
+//          Of many types it is the simplex that is dear: there several patterns are priced at once, under values between its own
+//          and the best known, which swing less.
+// Source:  Gilmore and Gomory, Operations Research 9 (1961), 13 (1965); the bound: DualVector; values between: Wentges,
+//          International Transactions in Operational Research 4 (1997).
+// Cost:    one programme per iteration; some tens of iterations for a dozen formats, some hundreds for a hundred.
 // Not:     trusted for the bound: that comes from whole-number arithmetic, the simplex only proposes values.
 namespace PanelService.Cutting.Search;
 
@@ -12,6 +15,14 @@ internal sealed class Relaxation
 {
     private const int MostAdded = 12;
     private const int MostTried = 100;
+
+    // From so many types on values are smoothed, and so many patterns added a round beside the best. Of fewer, and of odd sizes, whose
+    // programmes are dear, it took longer.
+    private const int ManyTypes = 30;
+    private const int MostAddedOfMany = 4;
+
+    // How far the values go from the best known to the simplex's own.
+    private const double Step = 0.3;
 
     private readonly Model _model;
     private readonly Pricing _pricing;
@@ -41,8 +52,7 @@ internal sealed class Relaxation
     /// <returns>The bound.</returns>
     public long Seed(double[] duals, int[] demand, StockBox box)
     {
-        var vector = _pricing.Evaluate(duals);
-        Inequalities.Add(vector);
+        var vector = Evaluate(duals);
         for (int s = 0; s < vector.Best.Length; s++)
         {
             if (box.Most[s] > 0 && _pricing.Best(s) is { } column)
@@ -52,6 +62,18 @@ internal sealed class Relaxation
         }
 
         return Math.Max(0, vector.Bound(_model, demand, box));
+    }
+
+    /// <summary>Every piece at the price of its area, kerf included, on the stock whose area is cheapest.</summary>
+    /// <returns>Values per type, in price units.</returns>
+    public double[] ByArea()
+    {
+        double price = Enumerable.Range(0, _model.Stocks.Length)
+            .Select(s => _model.Stock(s).Price / _model.StockArea(s))
+            .Where(each => each > 0)
+            .DefaultIfEmpty(0)
+            .Min();
+        return [.. Enumerable.Range(0, _model.Types.Length).Select(t => price * _model.PieceArea(t))];
     }
 
     /// <summary>Solves.</summary>
@@ -69,14 +91,28 @@ internal sealed class Relaxation
         }
 
         long bound = 0;
+        double[]? best = IsMany && !within ? ByArea() : null;
         var solution = master.Solve();
         while (solution is not null)
         {
-            var vector = _pricing.Evaluate(solution.Duals);
-            Inequalities.Add(vector);
-            bound = Math.Max(bound, vector.Bound(_model, demand, box));
-            bool improved = bound < enough && bound < RoundUp(solution.Price) && AddImproving(master, solution, vector, within ? demand : null, box);
-            if (!improved && !GoOn(master, solution, bound >= enough || bound >= RoundUp(solution.Price)))
+            bool improved = false;
+            if (best is not null)
+            {
+                double[] between = [.. best.Zip(solution.Duals, (known, own) => known + (Step * (own - known)))];
+                var smooth = Evaluate(between);
+                long own = smooth.Bound(_model, demand, box);
+                (best, bound) = own >= bound ? (between, own) : (best, bound);
+                improved = !IsClosed(bound, enough, solution) && AddImproving(master, solution, smooth, null, box);
+            }
+
+            if (!improved)
+            {
+                var vector = Evaluate(solution.Duals);
+                bound = Math.Max(bound, vector.Bound(_model, demand, box));
+                improved = !IsClosed(bound, enough, solution) && AddImproving(master, solution, vector, within ? demand : null, box);
+            }
+
+            if (!improved && !GoOn(master, solution, IsClosed(bound, enough, solution)))
             {
                 break;
             }
@@ -91,6 +127,18 @@ internal sealed class Relaxation
 
         return new RelaxationResult(bound, solution);
     }
+
+    /// <summary>Whether the simplex is dearer than the programmes.</summary>
+    private bool IsMany => _model.Types.Length >= ManyTypes && !_model.HasOddSizes;
+
+    private DualVector Evaluate(double[] duals)
+    {
+        var vector = _pricing.Evaluate(duals);
+        Inequalities.Add(vector);
+        return vector;
+    }
+
+    private static bool IsClosed(long bound, long enough, MasterSolution solution) => bound >= enough || bound >= RoundUp(solution.Price);
 
     /// <summary>Whether there is a way on where no pattern improves: finer grids, or a higher penalty for what is short.</summary>
     private bool GoOn(Master master, MasterSolution solution, bool closed)
@@ -148,12 +196,12 @@ internal sealed class Relaxation
     {
         double worth = Math.ScaleB(_model.Stock(stock).Price - solution.StockDuals[stock], vector.Shift);
         int added = 0;
-        foreach (var column in _pricing.More(stock, worth).Take(MostTried))
+        foreach (var column in _pricing.More(stock, worth, cheap: IsMany).Take(MostTried))
         {
             if (Improves(column, solution) && _pool.Add(column))
             {
                 master.Add(column);
-                if (++added == MostAdded)
+                if (++added == (IsMany ? MostAddedOfMany : MostAdded))
                 {
                     return;
                 }
