@@ -8,70 +8,72 @@
 // Not:     for many, or with much to waste.
 using System.Numerics;
 using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 using PanelService.Cutting.Patterns;
 
 namespace PanelService.Cutting.Lengths;
 
-/// <summary>Decides whether a few rectangles can be cut from one, and how.</summary>
+/// <summary>Decides whether a few rectangles can be cut from one, and how. One instance is used again for every room; it is not thread-safe.</summary>
 internal sealed class RestFronts
 {
-    private readonly (int Width, int Length)[] _parts;
     private readonly bool _turn;
-    private readonly (int Width, int Length) _room;
-    private readonly int _waste;
+    private readonly int _width;
     private readonly int[] _lostBeside;
     private readonly int[] _lostBehind;
+    private readonly bool[] _filled;
+    private readonly List<Front> _fronts = [];
+    private (int Width, int Length)[] _parts = [];
+    private int _length;
+    private int _waste;
 
     // Per set the place of its newest front, from 1; 0: it has none.
-    private readonly int[] _newest;
-    private readonly List<Front> _fronts = [];
-    private readonly SideIndex[] _byWidth;
-    private readonly SideIndex[] _byLength;
+    private int[] _newest = [];
+    private SideIndex[] _byWidth = [];
+    private SideIndex[] _byLength = [];
 
     /// <summary>Prepares.</summary>
-    /// <param name="parts">The rectangles' sizes.</param>
-    /// <param name="turn">Whether they may be turned.</param>
+    /// <param name="turn">Whether the rectangles may be turned.</param>
     /// <param name="width">Width of the rectangle they are cut from.</param>
-    /// <param name="length">Its length.</param>
-    public RestFronts((int Width, int Length)[] parts, bool turn, int width, int length)
+    /// <param name="longest">Its length is never more than this.</param>
+    public RestFronts(bool turn, int width, int longest)
     {
-        (_parts, _turn, _room) = (parts, turn, (width, length));
-        _waste = (width * length) - parts.Sum(part => part.Width * part.Length);
-        _newest = new int[1 << parts.Length];
-        (_byWidth, _byLength) = (new SideIndex[parts.Length + 1], new SideIndex[parts.Length + 1]);
-        _lostBeside = Lost(width, part => part.Width, part => part.Length);
-        _lostBehind = Lost(length, part => part.Length, part => part.Width);
+        (_turn, _width) = (turn, width);
+        _lostBeside = new int[width + 1];
+        _lostBehind = new int[longest + 1];
+        _filled = new bool[Math.Max(width, longest) + 1];
     }
 
     /// <summary>How many pairs were looked at.</summary>
     public long Looks { get; private set; }
 
     /// <summary>Decides.</summary>
+    /// <param name="parts">The rectangles' sizes.</param>
+    /// <param name="length">Length of the rectangle they are cut from.</param>
     /// <returns>Whether all parts can be cut from the room.</returns>
-    public bool Fit()
+    public bool Fit((int Width, int Length)[] parts, int length)
     {
+        Begin(parts, length);
         if (_waste < 0)
         {
             return false;
         }
 
-        for (int p = 0; p < _parts.Length; p++)
+        for (int p = 0; p < parts.Length; p++)
         {
-            var (width, length) = _parts[p];
-            Add(new Front(1 << p, width, length, 0) { First = -1 });
+            AddPart(p, parts[p].Width, parts[p].Length);
             if (_turn)
             {
-                Add(new Front(1 << p, length, width, 0) { First = -1 });
+                AddPart(p, parts[p].Length, parts[p].Width);
+            }
+
+            if (_newest[1 << p] == 0)
+            {
+                return false;
             }
         }
 
         Index(1, 0);
-        if (Enumerable.Range(0, _parts.Length).Any(p => _newest[1 << p] == 0))
-        {
-            return false;
-        }
-
-        for (int size = 2; size <= _parts.Length; size++)
+        for (int size = 2; size <= parts.Length; size++)
         {
             int from = _fronts.Count;
             for (int first = 1; first < size; first++)
@@ -83,12 +85,14 @@ internal sealed class RestFronts
             Index(size, from);
         }
 
-        return _newest[^1] > 0;
+        return _newest[Everything] > 0;
     }
 
     /// <summary>How the rectangles lie, after <see cref="Fit"/> said that they do.</summary>
     /// <param name="lying">A rectangle by its place, and whether it is turned.</param>
-    public Block Plan(Func<int, bool, Block> lying) => Plan(_newest[^1] - 1, lying);
+    public Block Plan(Func<int, bool, Block> lying) => Plan(_newest[Everything] - 1, lying);
+
+    private int Everything => (1 << _parts.Length) - 1;
 
     private Block Plan(int at, Func<int, bool, Block> lying)
     {
@@ -103,20 +107,49 @@ internal sealed class RestFronts
         return BlockMath.Join(first.Width + second.Width == front.Width ? Axis.X : Axis.Y, Plan(front.First, lying), Plan(front.Second, lying));
     }
 
+    private void Begin((int Width, int Length)[] parts, int length)
+    {
+        foreach (ref readonly var front in CollectionsMarshal.AsSpan(_fronts))
+        {
+            _newest[front.Set] = 0;
+        }
+
+        _fronts.Clear();
+        (_parts, _length) = (parts, length);
+        _waste = (_width * length) - parts.Sum(part => part.Width * part.Length);
+        if (_newest.Length <= Everything)
+        {
+            _newest = new int[Everything + 1];
+            _byWidth = [.. Enumerable.Range(0, parts.Length + 1).Select(_ => new SideIndex(_width))];
+            _byLength = [.. Enumerable.Range(0, parts.Length + 1).Select(_ => new SideIndex(_lostBehind.Length - 1))];
+        }
+
+        SetLost(_lostBeside, _width, alongWidth: true);
+        SetLost(_lostBehind, length, alongWidth: false);
+    }
+
+    private void AddPart(int part, int width, int length)
+    {
+        if (Suits(width, length, 0))
+        {
+            Add(new Front(1 << part, width, length, 0) { First = -1 });
+        }
+    }
+
     /// <summary>Sets beside one another those whose lengths nearly meet, the second at least as long.</summary>
     private void JoinBeside(int size, int other)
     {
         var seconds = _byLength[other];
         foreach (ref readonly var one in _byLength[size].All)
         {
-            int longest = one.Length + ((_waste - one.Waste) / one.Width);
-            var near = seconds.Between(one.Length, longest);
-            Looks += near.Length;
-            foreach (ref readonly var two in near)
+            var (from, to) = seconds.Between(one.Length, one.Length + ((_waste - one.Waste) / one.Width));
+            Looks += to - from;
+            for (int at = seconds.NextDisjoint(from, to, one.Set); at < to; at = seconds.NextDisjoint(at + 1, to, one.Set))
             {
-                if ((one.Set & two.Set) == 0)
+                ref readonly var two = ref seconds.All[at];
+                int waste = one.Waste + two.Waste + ((two.Length - one.Length) * one.Width);
+                if (Suits(one.Width + two.Width, two.Length, waste))
                 {
-                    int waste = one.Waste + two.Waste + ((two.Length - one.Length) * one.Width);
                     Add(new Front(one.Set | two.Set, one.Width + two.Width, two.Length, waste) { First = one.At, Second = two.At });
                 }
             }
@@ -129,29 +162,28 @@ internal sealed class RestFronts
         var seconds = _byWidth[other];
         foreach (ref readonly var one in _byWidth[size].All)
         {
-            int widest = one.Width + ((_waste - one.Waste) / one.Length);
-            var near = seconds.Between(one.Width, widest);
-            Looks += near.Length;
-            foreach (ref readonly var two in near)
+            var (from, to) = seconds.Between(one.Width, one.Width + ((_waste - one.Waste) / one.Length));
+            Looks += to - from;
+            for (int at = seconds.NextDisjoint(from, to, one.Set); at < to; at = seconds.NextDisjoint(at + 1, to, one.Set))
             {
-                if ((one.Set & two.Set) == 0)
+                ref readonly var two = ref seconds.All[at];
+                int waste = one.Waste + two.Waste + ((two.Width - one.Width) * one.Length);
+                if (Suits(two.Width, one.Length + two.Length, waste))
                 {
-                    int waste = one.Waste + two.Waste + ((two.Width - one.Width) * one.Length);
                     Add(new Front(one.Set | two.Set, two.Width, one.Length + two.Length, waste) { First = one.At, Second = two.At });
                 }
             }
         }
     }
 
-    /// <summary>Adds a front unless it wastes too much or another of its set is within it; drops those that it is within.</summary>
+    /// <summary>Whether a front fits and wastes no more than there is to waste, with what beside and behind it nothing can fill.</summary>
+    private bool Suits(int width, int length, int waste) =>
+        waste <= _waste && width <= _width && length <= _length
+        && waste + ((long)length * _lostBeside[width]) + ((long)width * _lostBehind[length]) <= _waste;
+
+    /// <summary>Adds a front unless another of its set is within it; drops those that it is within.</summary>
     private void Add(Front front)
     {
-        if (front.Width > _room.Width || front.Length > _room.Length
-            || front.Waste + ((long)front.Length * _lostBeside[front.Width]) + ((long)front.Width * _lostBehind[front.Length]) > _waste)
-        {
-            return;
-        }
-
         var fronts = CollectionsMarshal.AsSpan(_fronts);
         int kept = -1;
         for (int i = _newest[front.Set] - 1; i >= 0; i = fronts[i].Older)
@@ -180,52 +212,62 @@ internal sealed class RestFronts
         }
 
         front.Older = _newest[front.Set] - 1;
+        front.At = _fronts.Count;
         _fronts.Add(front);
         _newest[front.Set] = _fronts.Count;
     }
 
     private void Index(int size, int from)
     {
-        Front[] kept = [.. Enumerable.Range(from, _fronts.Count - from).Where(i => !_fronts[i].IsDropped).Select(i => _fronts[i] with { At = i })];
-        _byWidth[size] = new SideIndex(kept, front => front.Width, _room.Width);
-        _byLength[size] = new SideIndex(kept, front => front.Length, _room.Length);
+        var made = CollectionsMarshal.AsSpan(_fronts)[from..];
+        _byWidth[size].Fill(made, byWidth: true);
+        _byLength[size].Fill(made, byWidth: false);
     }
 
     /// <summary>Per extent of a part: how much of the room beside it no sum of sides fills.</summary>
-    private int[] Lost(int room, Func<(int Width, int Length), int> side, Func<(int Width, int Length), int> turned)
+    private void SetLost(int[] lost, int room, bool alongWidth)
     {
-        bool[] filled = new bool[room + 1];
+        var filled = _filled.AsSpan(0, room + 1);
+        filled.Clear();
         filled[0] = true;
-        foreach (var part in _parts)
+        foreach (var (width, length) in _parts)
         {
+            var (side, turned) = alongWidth ? (width, length) : (length, width);
             for (int sum = room; sum > 0; sum--)
             {
-                filled[sum] = filled[sum] || (sum >= side(part) && filled[sum - side(part)]) || (_turn && sum >= turned(part) && filled[sum - turned(part)]);
+                filled[sum] = filled[sum] || (sum >= side && filled[sum - side]) || (_turn && sum >= turned && filled[sum - turned]);
             }
         }
 
-        int[] lost = new int[room + 1];
+        lost[room] = 0;
         for (int beside = 1; beside <= room; beside++)
         {
             lost[room - beside] = filled[beside] ? 0 : lost[room - beside + 1] + 1;
         }
-
-        return lost;
     }
 
     /// <summary>Fronts by one of their sides.</summary>
-    private readonly struct SideIndex
+    private sealed class SideIndex(int longest)
     {
-        private readonly Front[] _all;
-        private readonly int[] _from;
+        private readonly int[] _from = new int[longest + 2];
+        private readonly int[] _next = new int[longest + 2];
+        private Front[] _all = [];
+        private int[] _sets = [];
+        private int _count;
 
-        public SideIndex(Front[] fronts, Func<Front, int> side, int most)
+        public ReadOnlySpan<Front> All => _all.AsSpan(0, _count);
+
+        public void Fill(ReadOnlySpan<Front> fronts, bool byWidth)
         {
-            _all = new Front[fronts.Length];
-            _from = new int[most + 2];
-            foreach (var front in fronts)
+            if (_all.Length < fronts.Length)
             {
-                _from[side(front) + 1]++;
+                (_all, _sets) = (new Front[2 * fronts.Length], new int[2 * fronts.Length]);
+            }
+
+            Array.Clear(_from);
+            foreach (ref readonly var front in fronts)
+            {
+                _from[(byWidth ? front.Width : front.Length) + 1] += front.IsDropped ? 0 : 1;
             }
 
             for (int s = 1; s < _from.Length; s++)
@@ -233,16 +275,41 @@ internal sealed class RestFronts
                 _from[s] += _from[s - 1];
             }
 
-            int[] next = [.. _from];
-            foreach (var front in fronts)
+            _count = _from[^1];
+            _from.CopyTo(_next, 0);
+            foreach (ref readonly var front in fronts)
             {
-                _all[next[side(front)]++] = front;
+                if (!front.IsDropped)
+                {
+                    int at = _next[byWidth ? front.Width : front.Length]++;
+                    (_all[at], _sets[at]) = (front, front.Set);
+                }
             }
         }
 
-        public ReadOnlySpan<Front> All => _all;
+        public (int From, int To) Between(int least, int most) => (_from[least], _from[Math.Min(most + 1, _from.Length - 1)]);
 
-        public ReadOnlySpan<Front> Between(int least, int most) => _all.AsSpan(_from[least].._from[Math.Min(most + 1, _from.Length - 1)]);
+        /// <summary>The next place from one on whose set has nothing of another, eight looked at at once; the end where there is none.</summary>
+        public int NextDisjoint(int from, int to, int set)
+        {
+            var mask = Vector256.Create(set);
+            int at = from;
+            for (; at <= to - Vector256<int>.Count; at += Vector256<int>.Count)
+            {
+                uint disjoint = Vector256.Equals(Vector256.Create(_sets, at) & mask, Vector256<int>.Zero).ExtractMostSignificantBits();
+                if (disjoint != 0)
+                {
+                    return at + BitOperations.TrailingZeroCount(disjoint);
+                }
+            }
+
+            while (at < to && (_sets[at] & set) != 0)
+            {
+                at++;
+            }
+
+            return at;
+        }
     }
 
     /// <summary>A rectangle that holds a set of the parts.</summary>
@@ -255,7 +322,7 @@ internal sealed class RestFronts
         public int Second { get; init; }
 
         /// <summary>Its own place among all.</summary>
-        public int At { get; init; }
+        public int At { get; set; }
 
         /// <summary>The place of another of its set; −1: there is none before it.</summary>
         public int Older { get; set; }

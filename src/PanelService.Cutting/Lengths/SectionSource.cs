@@ -1,11 +1,10 @@
 // Problem: draw a section of a strip, from selvedge to selvedge, that holds a certain piece, others that are still there, and wastes
 //          next to nothing.
 // Idea:    a block of a table as wide as the strip; or two blocks of one length beside one another that are. There are far too
-//          many pairs to list them: the first is drawn from those that hold the piece, the second from those that go with it.
+//          many pairs to list them: the first is drawn from those that hold the piece, the second from those that go with it (PartList).
 // Source:  ours.
 // Cost:    some dozen looks a draw.
 // Not:     every section: blocks are those of tables.
-using System.Runtime.InteropServices;
 using PanelService.Cutting.Many;
 using PanelService.Cutting.Patterns;
 
@@ -23,32 +22,21 @@ internal sealed class SectionSource
     private readonly StripPieces _strip;
     private readonly int _narrower;
     private readonly double _share;
-    private readonly List<SectionPart>[] _holding;
-    private readonly Dictionary<(int Length, int Width), List<SectionPart>> _bySize = [];
+    private readonly PartList<SectionPart>[] _holding;
+    private readonly Dictionary<(int Length, int Width), PartList<SectionPart>> _bySize;
 
-    /// <summary>Starts without blocks.</summary>
+    /// <summary>Gathers the blocks of some tables.</summary>
     /// <param name="strip">The strip.</param>
+    /// <param name="tables">The tables.</param>
     /// <param name="narrower">Sections may be narrower than the strip by so much.</param>
     /// <param name="share">The area sections may waste for each unit of their length.</param>
-    public SectionSource(StripPieces strip, int narrower, double share)
+    /// <param name="random">Where chance comes from.</param>
+    public SectionSource(StripPieces strip, IEnumerable<BlockTable> tables, int narrower, double share, SeededRandom random)
     {
         (_strip, _narrower, _share) = (strip, narrower, share);
-        _holding = [.. Enumerable.Range(0, strip.Count).Select(_ => new List<SectionPart>())];
-    }
-
-    /// <summary>Adds the blocks of a table.</summary>
-    /// <param name="table">The blocks.</param>
-    public void Add(BlockTable table)
-    {
-        for (int i = 0; i < table.All.Count; i++)
-        {
-            var block = table.All[i];
-            Add(new SectionPart(table, i, block.Set, block.Width, block.Length, block.Waste));
-            if (table.Turn && block.Width != block.Length)
-            {
-                Add(new SectionPart(table, i, block.Set, block.Length, block.Width, block.Waste));
-            }
-        }
+        SectionPart[] parts = [.. tables.SelectMany(Parts).Where(Suits)];
+        _holding = [.. strip.ByPiece(parts, part => part.Set, random)];
+        _bySize = parts.GroupBy(part => (part.Length, part.Width)).ToDictionary(same => same.Key, same => new PartList<SectionPart>(same, part => part.Set, random));
     }
 
     /// <summary>How many blocks hold a piece.</summary>
@@ -63,11 +51,10 @@ internal sealed class SectionSource
     /// <returns>A section; null where none was come by.</returns>
     public StripSection? Draw(int piece, UInt128 open, int room, SeededRandom random)
     {
-        var holding = _holding[piece];
-        for (int t = 0; t < Math.Min(Tries, holding.Count); t++)
+        var look = _holding[piece].Begin(Tries, random);
+        while (look.Next(open, out var first))
         {
-            var first = holding[random.Below(holding.Count)];
-            if ((first.Set & ~open) == 0 && first.Length <= room && Completed(first, open & ~first.Set, random) is { } section)
+            if (first.Length <= room && Completed(first, open & ~first.Set, random) is { } section)
             {
                 return section;
             }
@@ -76,20 +63,20 @@ internal sealed class SectionSource
         return null;
     }
 
-    private void Add(SectionPart part)
+    private static IEnumerable<SectionPart> Parts(BlockTable table)
     {
-        if (part.Width > _strip.Width || part.Length > _strip.Length || part.Waste > _share * part.Length)
+        for (int i = 0; i < table.All.Count; i++)
         {
-            return;
+            var block = table.All[i];
+            yield return new SectionPart(table, i, block.Set, block.Width, block.Length, block.Waste);
+            if (table.Turn && block.Width != block.Length)
+            {
+                yield return new SectionPart(table, i, block.Set, block.Length, block.Width, block.Waste);
+            }
         }
-
-        foreach (int p in StripPieces.PiecesOf(part.Set))
-        {
-            _holding[p].Add(part);
-        }
-
-        (CollectionsMarshal.GetValueRefOrAddDefault(_bySize, (part.Length, part.Width), out _) ??= []).Add(part);
     }
+
+    private bool Suits(SectionPart part) => part.Width <= _strip.Width && part.Length <= _strip.Length && part.Waste <= _share * part.Length;
 
     private StripSection? Completed(SectionPart first, UInt128 open, SeededRandom random)
     {
@@ -108,10 +95,10 @@ internal sealed class SectionSource
                 continue;
             }
 
-            for (int t = 0; t < Math.Min(Partners, seconds.Count); t++)
+            var look = seconds.Begin(Partners, random);
+            while (look.Next(open, out var second))
             {
-                var second = seconds[random.Below(seconds.Count)];
-                if ((second.Set & ~open) == 0 && second.Waste + (narrower * first.Length) <= waste && (int)UInt128.PopCount(second.Set) <= most)
+                if (second.Waste + (narrower * first.Length) <= waste && (int)UInt128.PopCount(second.Set) <= most)
                 {
                     return new StripSection(first.Set | second.Set, first.Length, first, second);
                 }

@@ -19,6 +19,9 @@ internal sealed class SectionsAndRest
     private const int FewestParts = 12;
     private const int MostParts = 14;
 
+    // Of all rests that were ever put together next to none had more pieces than this.
+    private const int MostLeft = 22;
+
     // Blocks that are one part of the rest have no more pieces than this; of so many that come up the likeliest is taken.
     private const int PartPieces = 8;
     private const int Compared = 3;
@@ -39,31 +42,47 @@ internal sealed class SectionsAndRest
     private const int LooksOfUnit = 200;
 
     private readonly StripPieces _strip;
-    private readonly SeededRandom _random = new(1);
+    private readonly SeededRandom _random;
     private readonly SectionSource _sections;
-    private readonly RestPart[][] _blocks;
+    private readonly PartList<RestPart>[] _blocks;
     private readonly RestPart[] _pieces;
-    private readonly int[] _rarestFirst;
+    private readonly SectionWalk _walk;
+    private readonly RestFronts _fronts;
+    private readonly HashSet<(UInt128 Open, int Room)> _decided = [];
 
     /// <summary>Gathers blocks and sections.</summary>
     /// <param name="strip">The strip.</param>
     /// <param name="work">Where the work of that is counted.</param>
     public SectionsAndRest(StripPieces strip, WorkMeter work)
     {
-        _strip = strip;
+        (_strip, _random) = (strip, new SeededRandom(1));
         int apart = 1 + (int)(strip.Waste * ApartShare / ((long)strip.Width * strip.Length));
-        _sections = new SectionSource(strip, apart, WasteShare * strip.Waste / strip.Length);
         var table = new BlockTable(strip, new TableShape(strip.IsFree, WideTable), work);
         table.Fill();
-        _sections.Add(table);
         var shape = new TableShape(strip.IsFree, SectionTable, SectionPieces, apart, Waste: (int)strip.Waste / WastePart, Drawn: true);
         var small = new BlockTable(strip, shape, work);
         small.Fill();
-        _sections.Add(small);
-        _blocks = ByPiece(Blocks(table));
+        _sections = new SectionSource(strip, [table, small], apart, WasteShare * strip.Waste / strip.Length, _random);
+        _blocks = [.. strip.ByPiece([.. Blocks(table)], part => part.Set, _random)];
         _pieces = [.. Enumerable.Range(0, strip.Count).Select(p => new RestPart(null, p, strip.Sizes[p].Width, strip.Sizes[p].Length, UInt128.One << p))];
-        _rarestFirst = [.. Enumerable.Range(0, strip.Count).OrderBy(_sections.Holding)];
+        _walk = new SectionWalk(strip, _sections, FewestParts, _random);
+        _fronts = new RestFronts(strip.IsFree, strip.Width, strip.Length);
     }
+
+    private SectionsAndRest(SectionsAndRest other, ulong seed)
+    {
+        (_strip, _random) = (other._strip, new SeededRandom(seed));
+        (_sections, _blocks, _pieces) = (other._sections, other._blocks, other._pieces);
+        _walk = new SectionWalk(_strip, _sections, FewestParts, _random);
+        _fronts = new RestFronts(_strip.IsFree, _strip.Width, _strip.Length);
+    }
+
+    /// <summary>How many rests were decided.</summary>
+    public int Decided { get; private set; }
+
+    /// <summary>Another search of the same blocks and sections.</summary>
+    /// <param name="seed">Another seed gives another search.</param>
+    public SectionsAndRest Another(ulong seed) => new(this, seed);
 
     /// <summary>Draws until the work allowed is done.</summary>
     /// <param name="work">The work allowed.</param>
@@ -73,23 +92,25 @@ internal sealed class SectionsAndRest
         while (!work.Exhausted)
         {
             work.Spend(UnitsOfDraw);
-            var (sections, open, room) = DrawSections();
-            if (DrawParts(open, FewestParts + _random.Below(MostParts - FewestParts + 1)) is not { } parts)
+            var taken = _walk.Step();
+            if (taken.Left > MostLeft || (taken.Left <= FewestParts && !_decided.Add((taken.Open, taken.Room)))
+                || DrawParts(taken.Open, FewestParts + _random.Below(MostParts - FewestParts + 1)) is not { } parts)
             {
                 continue;
             }
 
             if (parts.Count == 0)
             {
-                return Plan(sections, null);
+                return Plan(taken.Chosen, null);
             }
 
-            var fronts = new RestFronts([.. parts.Select(part => (part.Width, part.Length))], _strip.IsFree, _strip.Width, room);
-            bool fit = fronts.Fit();
-            work.Spend(fronts.Looks / LooksOfUnit);
+            Decided++;
+            long before = _fronts.Looks;
+            bool fit = _fronts.Fit([.. parts.Select(part => (part.Width, part.Length))], taken.Room);
+            work.Spend((_fronts.Looks - before) / LooksOfUnit);
             if (fit)
             {
-                return Plan(sections, fronts.Plan((part, turned) => parts[part].Lying(_strip, turned)));
+                return Plan(taken.Chosen, _fronts.Plan((part, turned) => parts[part].Lying(_strip, turned)));
             }
         }
 
@@ -113,31 +134,6 @@ internal sealed class SectionsAndRest
                 yield return new RestPart(table, i, block.Width, block.Length, block.Set) { Score = block.Score / (pieces - 1) };
             }
         }
-    }
-
-    private (List<StripSection> Sections, UInt128 Open, int Room) DrawSections()
-    {
-        var chosen = new List<StripSection>();
-        var open = _strip.Everything;
-        int room = _strip.Length;
-        int left = _strip.Count;
-        foreach (int p in _rarestFirst)
-        {
-            if (left <= FewestParts)
-            {
-                break;
-            }
-
-            if ((open >> p & UInt128.One) != 0 && _sections.Draw(p, open, room, _random) is { } section)
-            {
-                chosen.Add(section);
-                room -= section.Length;
-                open &= ~section.Set;
-                left = (int)UInt128.PopCount(open);
-            }
-        }
-
-        return (chosen, open, room);
     }
 
     /// <summary>What is left as no more parts than so many, some of them blocks; null where that did not come out.</summary>
@@ -166,39 +162,16 @@ internal sealed class SectionsAndRest
     }
 
     /// <summary>The likeliest of a few.</summary>
-    private RestPart? DrawBlock(RestPart[] of, UInt128 open)
+    private RestPart? DrawBlock(PartList<RestPart> of, UInt128 open)
     {
         RestPart? best = null;
-        int from = _random.Below(Math.Max(1, of.Length));
-        int found = 0;
-        for (int t = 0; t < Math.Min(Tries, of.Length) && found < Compared; t++)
+        var look = of.Begin(Tries, _random);
+        for (int found = 0; found < Compared && look.Next(open, out var block); found++)
         {
-            var block = Drawn(of, from, t);
-            if ((block.Set & ~open) == 0)
-            {
-                found++;
-                best = best is null || block.Score > best.Score ? block : best;
-            }
+            best = best is null || block.Score > best.Score ? block : best;
         }
 
         return best;
-    }
-
-    /// <summary>One of a short list in turn, of a long one by chance.</summary>
-    private RestPart Drawn(RestPart[] of, int from, int turn) => of.Length <= Tries ? of[(from + turn) % of.Length] : of[_random.Below(of.Length)];
-
-    private RestPart[][] ByPiece(IEnumerable<RestPart> parts)
-    {
-        List<RestPart>[] lists = [.. Enumerable.Range(0, _strip.Count).Select(_ => new List<RestPart>())];
-        foreach (var part in parts)
-        {
-            foreach (int p in StripPieces.PiecesOf(part.Set))
-            {
-                lists[p].Add(part);
-            }
-        }
-
-        return [.. lists.Select(list => list.ToArray())];
     }
 
     /// <summary>A piece, or a block of a table, that is laid as one.</summary>

@@ -22,6 +22,10 @@ internal sealed class StripJigsaw
     private const int LeastPieces = 12;
     private const long Gathering = 4_000_000;
 
+    // Both ways are tried for this part of the work; the one with so many times fewer rests is then given up.
+    private const int FirstPart = 8;
+    private const int Fewer = 2;
+
     private readonly StripPieces _strip;
     private readonly WorkMeter _work;
 
@@ -95,11 +99,29 @@ internal sealed class StripJigsaw
             return false;
         });
 
-        Block? plan = null;
-        SideBySide.Run(ways.Length, units, _work, (way, work) => searches[way].Advance(work), found =>
+        if (Advance(searches, [false, true], units / FirstPart) is { } early)
         {
-            plan = found[0] ?? (found[1] is { } mirrored ? BlockMath.Mirrored(mirrored) : null);
-            return plan is null;
+            return early;
+        }
+
+        // Where one way comes to far fewer rests, the other goes on twice.
+        int better = searches[1].Decided > searches[0].Decided ? 1 : 0;
+        if (searches[1 - better].Decided * Fewer >= searches[better].Decided)
+        {
+            return Advance(searches, [false, true], units - (units / FirstPart));
+        }
+
+        return Advance([searches[better], searches[better].Another(seed: 2)], [better == 1, better == 1], units - (units / FirstPart));
+    }
+
+    private Block? Advance(SectionsAndRest[] searches, bool[] mirrored, long units)
+    {
+        Block? plan = null;
+        SideBySide.Run(searches.Length, units, _work, (i, work) => searches[i].Advance(work), found =>
+        {
+            int first = Array.FindIndex(found, block => block is not null);
+            plan = first < 0 ? null : mirrored[first] ? BlockMath.Mirrored(found[first]!) : found[first];
+            return first < 0;
         });
         return plan;
     }

@@ -1,3 +1,4 @@
+using PanelService.Cutting.Many;
 using PanelService.Cutting.Search;
 
 namespace PanelService.Cutting.Lengths;
@@ -70,6 +71,25 @@ internal sealed class StripPieces
         {
             yield return (int)UInt128.TrailingZeroCount(set);
         }
+    }
+
+    /// <summary>For each piece the parts that hold it.</summary>
+    /// <param name="parts">The parts.</param>
+    /// <param name="set">A part's pieces: one bit for each.</param>
+    /// <param name="random">Where chance comes from.</param>
+    /// <typeparam name="T">What a part is.</typeparam>
+    public IEnumerable<PartList<T>> ByPiece<T>(IReadOnlyCollection<T> parts, Func<T, UInt128> set, SeededRandom random)
+    {
+        List<T>[] holding = [.. Enumerable.Range(0, Count).Select(_ => new List<T>())];
+        foreach (var part in parts)
+        {
+            foreach (int piece in PiecesOf(set(part)))
+            {
+                holding[piece].Add(part);
+            }
+        }
+
+        return holding.Select(some => new PartList<T>(some, set, random));
     }
 
     /// <summary>Everything mirrored: lengths become widths. What is found for it is a plan of this strip with its axes exchanged.</summary>

@@ -16,6 +16,7 @@ public sealed class RestFrontsTests
     {
         var random = new SeededRandom(turn ? 11UL : 12UL);
         int fitting = 0;
+        var fronts = Enumerable.Range(8, 6).ToDictionary(width => width, width => new RestFronts(turn, width, 100));
         for (int i = 0; i < 300; i++)
         {
             (int Width, int Length)[] parts = [.. Enumerable.Range(0, 2 + random.Below(5)).Select(_ => (2 + random.Below(9), 2 + random.Below(9)))];
@@ -23,13 +24,11 @@ public sealed class RestFrontsTests
             int length = (parts.Sum(part => part.Width * part.Length) / width) + 1 + random.Below(3);
 
             bool fits = FitsByTable(parts, turn, width, length);
-            var fronts = new RestFronts(parts, turn, width, length);
-
-            Assert.Equal(fits, fronts.Fit());
+            Assert.Equal(fits, fronts[width].Fit(parts, length));
             fitting += fits ? 1 : 0;
             if (fits)
             {
-                var plan = fronts.Plan((part, turned) => new PieceBlock(part, turned));
+                var plan = fronts[width].Plan((part, turned) => new PieceBlock(part, turned));
                 var size = BlockMath.Size(plan, [.. parts.Select(part => ((long)part.Width, (long)part.Length))], kerf: 0);
                 Assert.InRange(size.Width, 1, width);
                 Assert.InRange(size.Height, 1, length);
@@ -41,7 +40,7 @@ public sealed class RestFrontsTests
     }
 
     [Fact]
-    public void Fit_of_parts_larger_than_the_room_is_no() => Assert.False(new RestFronts([(5, 5), (5, 6)], turn: true, 9, 6).Fit());
+    public void Fit_of_parts_larger_than_the_room_is_no() => Assert.False(new RestFronts(turn: true, 9, 6).Fit([(5, 5), (5, 6)], 6));
 
     private static bool FitsByTable((int Width, int Length)[] parts, bool turn, int width, int length)
     {
