@@ -1,5 +1,5 @@
 // Problem: is there a whole plan within given counts of stocks, and which?
-// Idea:    1. take the values under which the counts are tightest: those the whole relaxation came by, or of the counts' own
+// Idea:    1. take the values under which the counts are tightest: those the whole relaxation came by, or the counts' own
 //             (CountsRelaxation). If even all stocks at their best hold less than the demand's worth, there is none.
 //          2. Otherwise a plan may waste no more than the difference, so that every pattern of it is close to the best
 //             of its stock. Draw many such patterns (PatternDraw) and look for a cover (CoverChoice): of a few stocks at once,

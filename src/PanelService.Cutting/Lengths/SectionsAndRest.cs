@@ -1,11 +1,11 @@
 // Problem: a strip with a little to waste, of so many pieces that no table of blocks reaches from one end to the other: a plan.
-// Idea:    sections that waste next to nothing are many (SectionSource). Some are drawn, rare pieces first, until a dozen pieces are
-//          left, and all there is to waste is left to these: a hundredth of a strip of fifty pieces is a twentieth of what twelve
-//          need. Whether these fit the rest of the strip is decided for good (RestFronts), in a millisecond, and some thousand
+// Idea:    sections that waste next to nothing are many (SectionSource). A walk goes from some of them to others (SectionWalk) that
+//          leave a dozen pieces or two, and what there is to waste is left to these: a hundredth of a strip of fifty pieces is a
+//          twentieth of what twelve need. Whether these fit the rest of the strip is decided for good (RestFronts), and some thousand
 //          rests are tried. Where more than a dozen are left, some are put together first, by what the table of blocks has.
 //          Long thin pieces make few sections across the strip, but many along it: the strip is looked at mirrored, too.
 // Source:  ours.
-// Cost:    a millisecond a draw, after half a second for blocks and sections.
+// Cost:    a tenth of a millisecond a rest, after a third of a second for blocks and sections.
 // Not:     complete.
 using PanelService.Cutting.Many;
 using PanelService.Cutting.Patterns;
@@ -50,31 +50,28 @@ internal sealed class SectionsAndRest
     private readonly RestFronts _fronts;
     private readonly HashSet<(UInt128 Open, int Room)> _decided = [];
 
+    private SectionsAndRest(StripPieces strip, SectionSource sections, PartList<RestPart>[] blocks, SeededRandom random)
+    {
+        (_strip, _sections, _blocks, _random) = (strip, sections, blocks, random);
+        _pieces = [.. Enumerable.Range(0, strip.Count).Select(p => new RestPart(null, p, strip.Sizes[p].Width, strip.Sizes[p].Length, UInt128.One << p))];
+        _walk = new SectionWalk(strip, sections, FewestParts, random);
+        _fronts = new RestFronts(strip.IsFree, strip.Width, strip.Length);
+    }
+
     /// <summary>Gathers blocks and sections.</summary>
     /// <param name="strip">The strip.</param>
     /// <param name="work">Where the work of that is counted.</param>
-    public SectionsAndRest(StripPieces strip, WorkMeter work)
+    public static SectionsAndRest Of(StripPieces strip, WorkMeter work)
     {
-        (_strip, _random) = (strip, new SeededRandom(1));
+        var random = new SeededRandom(1);
         int apart = 1 + (int)(strip.Waste * ApartShare / ((long)strip.Width * strip.Length));
         var table = new BlockTable(strip, new TableShape(strip.IsFree, WideTable), work);
         table.Fill();
         var shape = new TableShape(strip.IsFree, SectionTable, SectionPieces, apart, Waste: (int)strip.Waste / WastePart, Drawn: true);
         var small = new BlockTable(strip, shape, work);
         small.Fill();
-        _sections = new SectionSource(strip, [table, small], apart, WasteShare * strip.Waste / strip.Length, _random);
-        _blocks = [.. strip.ByPiece([.. Blocks(table)], part => part.Set, _random)];
-        _pieces = [.. Enumerable.Range(0, strip.Count).Select(p => new RestPart(null, p, strip.Sizes[p].Width, strip.Sizes[p].Length, UInt128.One << p))];
-        _walk = new SectionWalk(strip, _sections, FewestParts, _random);
-        _fronts = new RestFronts(strip.IsFree, strip.Width, strip.Length);
-    }
-
-    private SectionsAndRest(SectionsAndRest other, ulong seed)
-    {
-        (_strip, _random) = (other._strip, new SeededRandom(seed));
-        (_sections, _blocks, _pieces) = (other._sections, other._blocks, other._pieces);
-        _walk = new SectionWalk(_strip, _sections, FewestParts, _random);
-        _fronts = new RestFronts(_strip.IsFree, _strip.Width, _strip.Length);
+        var sections = new SectionSource(strip, [table, small], apart, WasteShare * strip.Waste / strip.Length, random);
+        return new SectionsAndRest(strip, sections, [.. strip.ByPiece([.. Blocks(table)], part => part.Set, random)], random);
     }
 
     /// <summary>How many rests were decided.</summary>
@@ -82,7 +79,7 @@ internal sealed class SectionsAndRest
 
     /// <summary>Another search of the same blocks and sections.</summary>
     /// <param name="seed">Another seed gives another search.</param>
-    public SectionsAndRest Another(ulong seed) => new(this, seed);
+    public SectionsAndRest Another(ulong seed) => new(_strip, _sections, _blocks, new SeededRandom(seed));
 
     /// <summary>Draws until the work allowed is done.</summary>
     /// <param name="work">The work allowed.</param>

@@ -93,25 +93,27 @@ internal sealed class StripJigsaw
         // Looked at as it lies and mirrored; a slice of no work gathers the sections of both.
         StripPieces[] ways = [_strip, _strip.Mirrored()];
         SectionsAndRest[] searches = [];
-        SideBySide.Run(ways.Length, 0, _work, (way, _) => new SectionsAndRest(ways[way], new WorkMeter(Gathering, _work.Cancellation)), found =>
+        SideBySide.Run(ways.Length, 0, _work, (way, _) => SectionsAndRest.Of(ways[way], new WorkMeter(Gathering, _work.Cancellation)), found =>
         {
             searches = found;
             return false;
         });
 
-        if (Advance(searches, [false, true], units / FirstPart) is { } early)
+        bool[] mirrored = [false, true];
+        if (Advance(searches, mirrored, units / FirstPart) is { } early)
         {
             return early;
         }
 
         // Where one way comes to far fewer rests, the other goes on twice.
         int better = searches[1].Decided > searches[0].Decided ? 1 : 0;
-        if (searches[1 - better].Decided * Fewer >= searches[better].Decided)
+        if (searches[1 - better].Decided * Fewer < searches[better].Decided)
         {
-            return Advance(searches, [false, true], units - (units / FirstPart));
+            searches = [searches[better], searches[better].Another(seed: 2)];
+            mirrored = [mirrored[better], mirrored[better]];
         }
 
-        return Advance([searches[better], searches[better].Another(seed: 2)], [better == 1, better == 1], units - (units / FirstPart));
+        return Advance(searches, mirrored, units - (units / FirstPart));
     }
 
     private Block? Advance(SectionsAndRest[] searches, bool[] mirrored, long units)

@@ -191,17 +191,18 @@ internal sealed class Relaxation
         return added;
     }
 
-    /// <summary>Other good columns from the same programme, where it is dear.</summary>
+    /// <summary>Other good columns from the same programme, where it or the simplex is dear.</summary>
     private void AddMore(Master master, MasterSolution solution, DualVector vector, int stock)
     {
         double worth = Math.ScaleB(_model.Stock(stock).Price - solution.StockDuals[stock], vector.Shift);
+        bool isMany = IsMany;
         int added = 0;
-        foreach (var column in _pricing.More(stock, worth, cheap: IsMany).Take(MostTried))
+        foreach (var column in _pricing.More(stock, worth, cheap: isMany).Take(MostTried))
         {
             if (Improves(column, solution) && _pool.Add(column))
             {
                 master.Add(column);
-                if (++added == (IsMany ? MostAddedOfMany : MostAdded))
+                if (++added == (isMany ? MostAddedOfMany : MostAdded))
                 {
                     return;
                 }
