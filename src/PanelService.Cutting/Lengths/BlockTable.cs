@@ -26,8 +26,9 @@ internal sealed class BlockTable
     private const int TriesOfUnit = 100;
     private const int CheckEvery = 1 << 16;
 
-    // So many times what is kept may gather before the rest is dropped.
+    // So many times what is kept may gather before the rest is dropped, and no more than so many above it.
     private const int Gathered = 6;
+    private const int MostGathered = 100_000;
 
     private readonly StripPieces _strip;
     private readonly TableShape _shape;
@@ -79,14 +80,14 @@ internal sealed class BlockTable
 
         Keep(1);
         int most = Math.Min(_strip.Count, _shape.Pieces);
-        for (int pieces = 2; pieces <= most && !_work.Exhausted; pieces++)
+        for (int pieces = 2, made = 0; pieces <= most && made < _shape.Enough && !_work.Exhausted; pieces++)
         {
             for (int few = 1; few <= pieces / 2; few++)
             {
                 Join(few, pieces - few);
             }
 
-            Keep(pieces);
+            made = Keep(pieces);
         }
 
         return _all.Count > 0 && UInt128.PopCount(_all[^1].Set) == (UInt128)_strip.Count ? _all.Count - 1 : -1;
@@ -224,7 +225,7 @@ internal sealed class BlockTable
             _found[at] = (block, rank);
         }
 
-        if (_found.Count >= Gathered * _shape.Kept)
+        if (_found.Count >= Math.Min(Gathered * _shape.Kept, _shape.Kept + MostGathered))
         {
             DropWorst();
         }
@@ -232,20 +233,23 @@ internal sealed class BlockTable
 
     private void DropWorst()
     {
-        var best = _found.Select((one, i) => (one, i)).OrderByDescending(one => one.one.Rank).ThenBy(one => one.i)
-            .Take(_shape.Kept).Select(one => one.one).ToList();
-        _found.Clear();
+        _work.Cancellation.ThrowIfCancellationRequested();
+        double[] ranks = [.. _found.Select(one => one.Rank)];
+        Array.Sort(ranks);
+        _least = ranks[^_shape.Kept];
+        int alike = _shape.Kept - ranks.Count(rank => rank > _least);
+        _found.RemoveAll(one => one.Rank < _least || (one.Rank <= _least && alike-- <= 0));
         _known.Clear();
-        foreach (var one in best)
+        for (int i = 0; i < _found.Count; i++)
         {
-            _known[(one.Block.Set, one.Block.Width, one.Block.Length)] = _found.Count;
-            _found.Add(one);
+            var block = _found[i].Block;
+            _known[(block.Set, block.Width, block.Length)] = i;
         }
-
-        _least = best[^1].Rank;
     }
 
-    private void Keep(int pieces)
+    /// <summary>Keeps what was found of a number of pieces.</summary>
+    /// <returns>How much that is.</returns>
+    private int Keep(int pieces)
     {
         if (_found.Count > _shape.Kept && pieces > 1)
         {
@@ -265,9 +269,11 @@ internal sealed class BlockTable
         }
 
         _sides[pieces] = [.. Enumerable.Range(0, bySide.Length).Where(side => bySide[side] is not null)];
+        int kept = _found.Count;
         _found.Clear();
         _known.Clear();
         _least = double.NegativeInfinity;
+        return kept;
 
         void Put(int side) => (bySide[side] ??= []).Add(_all.Count);
     }
@@ -289,10 +295,11 @@ internal sealed class BlockTable
 /// <param name="Turn">Whether blocks may be turned.</param>
 /// <param name="Kept">How many blocks are kept of each number of pieces.</param>
 /// <param name="Pieces">Blocks have no more pieces than this.</param>
+/// <param name="Enough">Where so many blocks have a number of pieces, blocks of more are not looked for.</param>
 /// <param name="Apart">Sides are joined that differ by no more than this.</param>
 /// <param name="Waste">No block wastes more than this.</param>
 /// <param name="Drawn">Whether what is kept is drawn by chance: many different blocks instead of the likeliest.</param>
-internal sealed record TableShape(bool Turn, int Kept, int Pieces = int.MaxValue, int Apart = 0, int Waste = 0, bool Drawn = false);
+internal sealed record TableShape(bool Turn, int Kept, int Pieces = int.MaxValue, int Enough = int.MaxValue, int Apart = 0, int Waste = 0, bool Drawn = false);
 
 /// <summary>A rectangle made of pieces.</summary>
 /// <param name="Set">One bit for each piece.</param>

@@ -41,7 +41,7 @@ internal sealed class LengthSearch
 
     // A jigsaw that was not put together without waste: as much more of the cloth, in thousandths, until sections do.
     private static readonly int[] _rooms = [10, 15, 30];
-    private const long SectionUnits = 2_000_000;
+    private const long SectionUnits = 2_500_000;
     private static readonly long[] _decide = [40_000, 250_000, 800_000];
 
     private readonly GoodsModel _goods;

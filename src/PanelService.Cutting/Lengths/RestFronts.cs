@@ -1,64 +1,71 @@
-// Problem: can these few rectangles be cut from that one, with little to waste, and how?
-// Idea:    for every set of them the smallest rectangles that hold it, sets of fewer first, as in FrontTable. Here a rectangle is
-//          dropped as soon as it wastes more than there is to waste, and few sets have any: two can only be joined whose sides
-//          nearly meet, and what is beside and behind them must fill the room, which no sum of the others' sides may do.
+// Problem: what are the smallest rectangles that hold a few of some parts, with little to waste?
+// Idea:    for every set of them, sets of fewer first, as in FrontTable. Here a rectangle is dropped as soon as it wastes more than
+//          there is to waste, and few sets have any: two can only be joined whose sides nearly meet, and what is beside and behind
+//          them must fill the room, which no sum of the others' sides may do. Of three beside one another the shortest is joined
+//          to the other two, and to nothing else: so one of the two that are joined is never made of two beside one another itself.
 // Source:  Held and Karp, J. SIAM 10 (1962); shape functions: Stockmeyer, Information and Control 57 (1983); sums of sides: Herz,
 //          IBM Journal 16 (1972), Christofides and Whitlock, Operations Research 25 (1977).
-// Cost:    pairs of rectangles whose sides nearly meet: for 13 to begin with and 1 % to waste about a millisecond.
-// Not:     for many, or with much to waste.
+// Cost:    pairs of rectangles whose sides nearly meet: sets of up to 6 of 20 with 1 % to waste take about a millisecond.
+// Not:     for large sets, or with much to waste.
 using System.Numerics;
 using System.Runtime.InteropServices;
-using System.Runtime.Intrinsics;
 using PanelService.Cutting.Patterns;
 
 namespace PanelService.Cutting.Lengths;
 
-/// <summary>Decides whether a few rectangles can be cut from one, and how. One instance is used again for every room; it is not thread-safe.</summary>
+/// <summary>The rectangles that hold a few of some parts. One instance is filled again for every room; it is not thread-safe.</summary>
 internal sealed class RestFronts
 {
     private readonly bool _turn;
     private readonly int _width;
+    private readonly int _most;
     private readonly int[] _lostBeside;
     private readonly int[] _lostBehind;
     private readonly bool[] _filled;
-    private readonly List<Front> _fronts = [];
+    private readonly List<RestFront> _fronts = [];
+    private readonly SideIndex[] _byWidth;
+    private readonly SideIndex[] _byLength;
     private (int Width, int Length)[] _parts = [];
     private int _length;
-    private int _waste;
 
     // Per set the place of its newest front, from 1; 0: it has none.
     private int[] _newest = [];
-    private SideIndex[] _byWidth = [];
-    private SideIndex[] _byLength = [];
 
     /// <summary>Prepares.</summary>
-    /// <param name="turn">Whether the rectangles may be turned.</param>
-    /// <param name="width">Width of the rectangle they are cut from.</param>
+    /// <param name="turn">Whether the parts may be turned.</param>
+    /// <param name="width">Width of the room they are cut from.</param>
     /// <param name="longest">Its length is never more than this.</param>
-    public RestFronts(bool turn, int width, int longest)
+    /// <param name="most">Sets are of no more parts than this.</param>
+    public RestFronts(bool turn, int width, int longest, int most)
     {
-        (_turn, _width) = (turn, width);
+        (_turn, _width, _most) = (turn, width, most);
         _lostBeside = new int[width + 1];
         _lostBehind = new int[longest + 1];
         _filled = new bool[Math.Max(width, longest) + 1];
+        _byWidth = [.. Enumerable.Range(0, most + 1).Select(_ => new SideIndex(width))];
+        _byLength = [.. Enumerable.Range(0, most + 1).Select(_ => new SideIndex(longest))];
     }
 
     /// <summary>How many pairs were looked at.</summary>
     public long Looks { get; private set; }
 
-    /// <summary>Decides.</summary>
-    /// <param name="parts">The rectangles' sizes.</param>
-    /// <param name="length">Length of the rectangle they are cut from.</param>
-    /// <returns>Whether all parts can be cut from the room.</returns>
-    public bool Fit((int Width, int Length)[] parts, int length)
+    /// <summary>The area there is to waste.</summary>
+    public int Waste { get; private set; }
+
+    /// <summary>The set of all parts.</summary>
+    public int Everything => (1 << _parts.Length) - 1;
+
+    /// <summary>The largest sets are of so many parts.</summary>
+    public int Most => Math.Min(_most, _parts.Length);
+
+    /// <summary>Fills it.</summary>
+    /// <param name="parts">The parts' sizes.</param>
+    /// <param name="length">Length of the room they are cut from.</param>
+    /// <returns>Whether every part has its place.</returns>
+    public bool Fill((int Width, int Length)[] parts, int length)
     {
         Begin(parts, length);
-        if (_waste < 0)
-        {
-            return false;
-        }
-
-        for (int p = 0; p < parts.Length; p++)
+        for (int p = 0; p < parts.Length && Waste >= 0; p++)
         {
             AddPart(p, parts[p].Width, parts[p].Length);
             if (_turn)
@@ -72,39 +79,70 @@ internal sealed class RestFronts
             }
         }
 
+        if (Waste < 0)
+        {
+            return false;
+        }
+
         Index(1, 0);
-        for (int size = 2; size <= parts.Length; size++)
+        for (int size = 2; size <= Most; size++)
         {
             int from = _fronts.Count;
             for (int first = 1; first < size; first++)
             {
-                JoinBeside(first, size - first);
-                JoinBehind(first, size - first);
+                Join(Axis.X, _byLength[first], _byLength[size - first]);
+                Join(Axis.Y, _byWidth[first], _byWidth[size - first]);
             }
 
             Index(size, from);
         }
 
-        return _newest[Everything] > 0;
+        return true;
     }
 
-    /// <summary>How the rectangles lie, after <see cref="Fit"/> said that they do.</summary>
-    /// <param name="lying">A rectangle by its place, and whether it is turned.</param>
-    public Block Plan(Func<int, bool, Block> lying) => Plan(_newest[Everything] - 1, lying);
+    /// <summary>A front of a set within a rectangle.</summary>
+    /// <param name="set">The set, of no more parts than <see cref="Most"/>.</param>
+    /// <param name="width">The rectangle's width.</param>
+    /// <param name="length">Its length.</param>
+    /// <returns>Its place; −1: there is none.</returns>
+    public int Within(int set, int width, int length)
+    {
+        int at = _newest[set] - 1;
+        while (at >= 0 && (_fronts[at].Width > width || _fronts[at].Length > length))
+        {
+            at = _fronts[at].Older;
+        }
 
-    private int Everything => (1 << _parts.Length) - 1;
+        return at;
+    }
 
-    private Block Plan(int at, Func<int, bool, Block> lying)
+    /// <summary>All fronts by the side along which they can be cut off, without those that are two cut off one after the other.</summary>
+    /// <param name="axis">The axis along which they are cut off: <see cref="Axis.Y"/> for those that reach over the width.</param>
+    /// <param name="spanning">Filled with them.</param>
+    public void Collect(Axis axis, SideIndex spanning) =>
+        spanning.Fill(Enumerable.Range(1, Most).Select(size => axis == Axis.Y ? _byWidth[size] : _byLength[size]), axis);
+
+    /// <summary>How much of a width no sum of the parts' sides fills.</summary>
+    /// <param name="width">The width.</param>
+    public int LostOfWidth(int width) => _lostBeside[_width - width];
+
+    /// <summary>How much of a length no sum of the parts' sides fills.</summary>
+    /// <param name="length">The length.</param>
+    public int LostOfLength(int length) => _lostBehind[_length - length];
+
+    /// <summary>How the parts of a front lie.</summary>
+    /// <param name="at">The front's place.</param>
+    /// <param name="lying">A part by its place, and whether it is turned.</param>
+    public Block Plan(int at, Func<int, bool, Block> lying)
     {
         var front = _fronts[at];
-        if (front.First < 0)
+        if (front.Made is not { } axis)
         {
             int part = BitOperations.TrailingZeroCount(front.Set);
             return lying(part, _parts[part] != (front.Width, front.Length));
         }
 
-        var (first, second) = (_fronts[front.First], _fronts[front.Second]);
-        return BlockMath.Join(first.Width + second.Width == front.Width ? Axis.X : Axis.Y, Plan(front.First, lying), Plan(front.Second, lying));
+        return BlockMath.Join(axis, Plan(front.First, lying), Plan(front.Second, lying));
     }
 
     private void Begin((int Width, int Length)[] parts, int length)
@@ -116,12 +154,10 @@ internal sealed class RestFronts
 
         _fronts.Clear();
         (_parts, _length) = (parts, length);
-        _waste = (_width * length) - parts.Sum(part => part.Width * part.Length);
+        Waste = (_width * length) - parts.Sum(part => part.Width * part.Length);
         if (_newest.Length <= Everything)
         {
             _newest = new int[Everything + 1];
-            _byWidth = [.. Enumerable.Range(0, parts.Length + 1).Select(_ => new SideIndex(_width))];
-            _byLength = [.. Enumerable.Range(0, parts.Length + 1).Select(_ => new SideIndex(_lostBehind.Length - 1))];
         }
 
         SetLost(_lostBeside, _width, alongWidth: true);
@@ -132,45 +168,32 @@ internal sealed class RestFronts
     {
         if (Suits(width, length, 0))
         {
-            Add(new Front(1 << part, width, length, 0) { First = -1 });
+            Add(new RestFront(1 << part, width, length, 0));
         }
     }
 
-    /// <summary>Sets beside one another those whose lengths nearly meet, the second at least as long.</summary>
-    private void JoinBeside(int size, int other)
+    /// <summary>Sets beside one another (<see cref="Axis.X"/>) or behind one another those whose sides nearly meet, the second's no shorter.</summary>
+    private void Join(Axis axis, SideIndex firsts, SideIndex seconds)
     {
-        var seconds = _byLength[other];
-        foreach (ref readonly var one in _byLength[size].All)
+        foreach (ref readonly var one in firsts.All)
         {
-            var (from, to) = seconds.Between(one.Length, one.Length + ((_waste - one.Waste) / one.Width));
-            Looks += to - from;
-            for (int at = seconds.NextDisjoint(from, to, one.Set); at < to; at = seconds.NextDisjoint(at + 1, to, one.Set))
+            if (one.Made == axis)
             {
-                ref readonly var two = ref seconds.All[at];
-                int waste = one.Waste + two.Waste + ((two.Length - one.Length) * one.Width);
-                if (Suits(one.Width + two.Width, two.Length, waste))
-                {
-                    Add(new Front(one.Set | two.Set, one.Width + two.Width, two.Length, waste) { First = one.At, Second = two.At });
-                }
+                continue;
             }
-        }
-    }
 
-    /// <summary>Sets behind one another those whose widths nearly meet, the second at least as wide.</summary>
-    private void JoinBehind(int size, int other)
-    {
-        var seconds = _byWidth[other];
-        foreach (ref readonly var one in _byWidth[size].All)
-        {
-            var (from, to) = seconds.Between(one.Width, one.Width + ((_waste - one.Waste) / one.Length));
+            var (side, along) = one.Sides(axis);
+            var (from, to) = seconds.Between(side, side + ((Waste - one.Waste) / along));
             Looks += to - from;
             for (int at = seconds.NextDisjoint(from, to, one.Set); at < to; at = seconds.NextDisjoint(at + 1, to, one.Set))
             {
                 ref readonly var two = ref seconds.All[at];
-                int waste = one.Waste + two.Waste + ((two.Width - one.Width) * one.Length);
-                if (Suits(two.Width, one.Length + two.Length, waste))
+                var (longer, rest) = two.Sides(axis);
+                int waste = one.Waste + two.Waste + ((longer - side) * along);
+                var (width, length) = axis == Axis.X ? (along + rest, longer) : (longer, along + rest);
+                if (Suits(width, length, waste))
                 {
-                    Add(new Front(one.Set | two.Set, two.Width, one.Length + two.Length, waste) { First = one.At, Second = two.At });
+                    Add(new RestFront(one.Set | two.Set, width, length, waste) { Made = axis, First = one.At, Second = two.At });
                 }
             }
         }
@@ -178,11 +201,11 @@ internal sealed class RestFronts
 
     /// <summary>Whether a front fits and wastes no more than there is to waste, with what beside and behind it nothing can fill.</summary>
     private bool Suits(int width, int length, int waste) =>
-        waste <= _waste && width <= _width && length <= _length
-        && waste + ((long)length * _lostBeside[width]) + ((long)width * _lostBehind[length]) <= _waste;
+        waste <= Waste && width <= _width && length <= _length
+        && waste + ((long)length * _lostBeside[width]) + ((long)width * _lostBehind[length]) <= Waste;
 
     /// <summary>Adds a front unless another of its set is within it; drops those that it is within.</summary>
-    private void Add(Front front)
+    private void Add(RestFront front)
     {
         var fronts = CollectionsMarshal.AsSpan(_fronts);
         int kept = -1;
@@ -220,8 +243,8 @@ internal sealed class RestFronts
     private void Index(int size, int from)
     {
         var made = CollectionsMarshal.AsSpan(_fronts)[from..];
-        _byWidth[size].Fill(made, byWidth: true);
-        _byLength[size].Fill(made, byWidth: false);
+        _byWidth[size].Fill(made, Axis.Y);
+        _byLength[size].Fill(made, Axis.X);
     }
 
     /// <summary>Per extent of a part: how much of the room beside it no sum of sides fills.</summary>
@@ -245,89 +268,34 @@ internal sealed class RestFronts
             lost[room - beside] = filled[beside] ? 0 : lost[room - beside + 1] + 1;
         }
     }
+}
 
-    /// <summary>Fronts by one of their sides.</summary>
-    private sealed class SideIndex(int longest)
-    {
-        private readonly int[] _from = new int[longest + 2];
-        private readonly int[] _next = new int[longest + 2];
-        private Front[] _all = [];
-        private int[] _sets = [];
-        private int _count;
+/// <summary>A rectangle that holds a set of parts.</summary>
+/// <param name="Set">One bit for each.</param>
+/// <param name="Width">Its width.</param>
+/// <param name="Length">Its length.</param>
+/// <param name="Waste">The area in it that is no part's.</param>
+internal record struct RestFront(int Set, int Width, int Length, int Waste)
+{
+    /// <summary>The axis along which its two lie one after the other; null: it is a part.</summary>
+    public Axis? Made { get; init; }
 
-        public ReadOnlySpan<Front> All => _all.AsSpan(0, _count);
+    /// <summary>The first of the two it is made of.</summary>
+    public int First { get; init; }
 
-        public void Fill(ReadOnlySpan<Front> fronts, bool byWidth)
-        {
-            if (_all.Length < fronts.Length)
-            {
-                (_all, _sets) = (new Front[2 * fronts.Length], new int[2 * fronts.Length]);
-            }
+    /// <summary>The second of the two.</summary>
+    public int Second { get; init; }
 
-            Array.Clear(_from);
-            foreach (ref readonly var front in fronts)
-            {
-                _from[(byWidth ? front.Width : front.Length) + 1] += front.IsDropped ? 0 : 1;
-            }
+    /// <summary>Its own place among all.</summary>
+    public int At { get; set; }
 
-            for (int s = 1; s < _from.Length; s++)
-            {
-                _from[s] += _from[s - 1];
-            }
+    /// <summary>The place of another of its set; −1: there is none before it.</summary>
+    public int Older { get; set; }
 
-            _count = _from[^1];
-            _from.CopyTo(_next, 0);
-            foreach (ref readonly var front in fronts)
-            {
-                if (!front.IsDropped)
-                {
-                    int at = _next[byWidth ? front.Width : front.Length]++;
-                    (_all[at], _sets[at]) = (front, front.Set);
-                }
-            }
-        }
+    /// <summary>Whether a smaller one of its set was found.</summary>
+    public bool IsDropped { get; set; }
 
-        public (int From, int To) Between(int least, int most) => (_from[least], _from[Math.Min(most + 1, _from.Length - 1)]);
-
-        /// <summary>The next place from one on whose set has nothing of another, eight looked at at once; the end where there is none.</summary>
-        public int NextDisjoint(int from, int to, int set)
-        {
-            var mask = Vector256.Create(set);
-            int at = from;
-            for (; at <= to - Vector256<int>.Count; at += Vector256<int>.Count)
-            {
-                uint disjoint = Vector256.Equals(Vector256.Create(_sets, at) & mask, Vector256<int>.Zero).ExtractMostSignificantBits();
-                if (disjoint != 0)
-                {
-                    return at + BitOperations.TrailingZeroCount(disjoint);
-                }
-            }
-
-            while (at < to && (_sets[at] & set) != 0)
-            {
-                at++;
-            }
-
-            return at;
-        }
-    }
-
-    /// <summary>A rectangle that holds a set of the parts.</summary>
-    private record struct Front(int Set, int Width, int Length, int Waste)
-    {
-        /// <summary>The first of the two it is made of; −1: it is a part.</summary>
-        public int First { get; init; }
-
-        /// <summary>The second of the two.</summary>
-        public int Second { get; init; }
-
-        /// <summary>Its own place among all.</summary>
-        public int At { get; set; }
-
-        /// <summary>The place of another of its set; −1: there is none before it.</summary>
-        public int Older { get; set; }
-
-        /// <summary>Whether a smaller one of its set was found.</summary>
-        public bool IsDropped { get; set; }
-    }
+    /// <summary>The side that meets the next one's where some lie along an axis, and the extent along it.</summary>
+    /// <param name="axis">The axis.</param>
+    public readonly (int Side, int Along) Sides(Axis axis) => axis == Axis.X ? (Length, Width) : (Width, Length);
 }

@@ -22,10 +22,6 @@ internal sealed class StripJigsaw
     private const int LeastPieces = 12;
     private const long Gathering = 4_000_000;
 
-    // Both ways are tried for this part of the work; the one with so many times fewer rests is then given up.
-    private const int FirstPart = 8;
-    private const int Fewer = 2;
-
     private readonly StripPieces _strip;
     private readonly WorkMeter _work;
 
@@ -88,44 +84,22 @@ internal sealed class StripJigsaw
         return null;
     }
 
+    /// <summary>By sections of the strip as it lies, and of the strip mirrored.</summary>
     private Block? FindSections(long units)
     {
-        // Looked at as it lies and mirrored; a slice of no work gathers the sections of both.
+        var blocks = StripBlocks.Of(_strip, Gathering, _work);
         StripPieces[] ways = [_strip, _strip.Mirrored()];
-        SectionsAndRest[] searches = [];
-        SideBySide.Run(ways.Length, 0, _work, (way, _) => SectionsAndRest.Of(ways[way], new WorkMeter(Gathering, _work.Cancellation)), found =>
-        {
-            searches = found;
-            return false;
-        });
-
-        bool[] mirrored = [false, true];
-        if (Advance(searches, mirrored, units / FirstPart) is { } early)
-        {
-            return early;
-        }
-
-        // Where one way comes to far fewer rests, the other goes on twice.
-        int better = searches[1].Decided > searches[0].Decided ? 1 : 0;
-        if (searches[1 - better].Decided * Fewer < searches[better].Decided)
-        {
-            searches = [searches[better], searches[better].Another(seed: 2)];
-            mirrored = [mirrored[better], mirrored[better]];
-        }
-
-        return Advance(searches, mirrored, units - (units / FirstPart));
-    }
-
-    private Block? Advance(SectionsAndRest[] searches, bool[] mirrored, long units)
-    {
+        var searches = new SectionsAndRest?[ways.Length];
         Block? plan = null;
-        SideBySide.Run(searches.Length, units, _work, (i, work) => searches[i].Advance(work), found =>
+        SideBySide.Run(ways.Length, units, _work, (way, work) => Search(way).Advance(work), found =>
         {
             int first = Array.FindIndex(found, block => block is not null);
-            plan = first < 0 ? null : mirrored[first] ? BlockMath.Mirrored(found[first]!) : found[first];
+            plan = first < 0 ? null : first == 1 ? BlockMath.Mirrored(found[first]!) : found[first];
             return first < 0;
         });
         return plan;
+
+        SectionsAndRest Search(int way) => searches[way] ??= new SectionsAndRest(ways[way], blocks, mirrored: way == 1, _work.Cancellation);
     }
 }
 

@@ -63,20 +63,22 @@ public sealed class StripJigsawTests
         Assert.Equal(model.Demand, BlockMath.Counts(block!, model.Types.Length));
     }
 
-    [Fact]
-    public void FindSections_of_sixty_pieces_is_a_plan_with_at_most_4_in_300_wasted()
+    [Theory]
+    [InlineData(4)]
+    [InlineData(9)]
+    public void FindSections_of_sixty_pieces_is_a_plan_with_at_most_3_in_300_wasted(ulong seed)
     {
-        var random = new SeededRandom(5);
+        var random = new SeededRandom(seed);
         var pieces = CutUp(random, 60, 300, 60);
         var model = new Model(new CuttingProblem(
-            [new Stock(60, 304, 1, 1)], [.. pieces.Select(size => new Piece(size.Width, size.Length, 1, [Turning.Either]))], Kerf: 0));
+            [new Stock(60, 303, 1, 1)], [.. pieces.Select(size => new Piece(size.Width, size.Length, 1, [Turning.Either]))], Kerf: 0));
         (int Type, long Width, long Length)[] given = [.. pieces.Select((size, i) => (model.TypeOf(i), (long)size.Width, (long)size.Length))];
 
-        var block = StripJigsaw.FindSections(model, given, 1_000_000, new WorkMeter(long.MaxValue, default));
+        var block = StripJigsaw.FindSections(model, given, 2_000_000, new WorkMeter(long.MaxValue, default));
 
         var size = BlockMath.Size(block!, model.Sizes, kerf: 0);
         Assert.InRange(size.Width, 1, 60);
-        Assert.InRange(size.Height, 300, 304);
+        Assert.InRange(size.Height, 300, 303);
         Assert.Equal(model.Demand, BlockMath.Counts(block!, model.Types.Length));
     }
 

@@ -7,7 +7,7 @@ using PanelService.Cutting.Search;
 namespace PanelService.Cutting.Tests.Lengths;
 
 /// <summary>Whether a few rectangles can be cut from one, against the programme over all sets that drops nothing.</summary>
-public sealed class RestFrontsTests
+public sealed class RestSplitTests
 {
     [Theory]
     [InlineData(true)]
@@ -16,7 +16,7 @@ public sealed class RestFrontsTests
     {
         var random = new SeededRandom(turn ? 11UL : 12UL);
         int fitting = 0;
-        var fronts = Enumerable.Range(8, 6).ToDictionary(width => width, width => new RestFronts(turn, width, 100));
+        var fronts = Enumerable.Range(8, 6).ToDictionary(width => width, width => new RestSplit(turn, width, longest: 100, few: 3));
         for (int i = 0; i < 300; i++)
         {
             (int Width, int Length)[] parts = [.. Enumerable.Range(0, 2 + random.Below(5)).Select(_ => (2 + random.Below(9), 2 + random.Below(9)))];
@@ -24,7 +24,7 @@ public sealed class RestFrontsTests
             int length = (parts.Sum(part => part.Width * part.Length) / width) + 1 + random.Below(3);
 
             bool fits = FitsByTable(parts, turn, width, length);
-            Assert.Equal(fits, fronts[width].Fit(parts, length));
+            Assert.Equal(fits, fronts[width].Fit(parts, length, most: 1_000_000));
             fitting += fits ? 1 : 0;
             if (fits)
             {
@@ -40,7 +40,7 @@ public sealed class RestFrontsTests
     }
 
     [Fact]
-    public void Fit_of_parts_larger_than_the_room_is_no() => Assert.False(new RestFronts(turn: true, 9, 6).Fit([(5, 5), (5, 6)], 6));
+    public void Fit_of_parts_larger_than_the_room_is_no() => Assert.False(new RestSplit(turn: true, 9, 6, few: 3).Fit([(5, 5), (5, 6)], 6, most: 1000));
 
     private static bool FitsByTable((int Width, int Length)[] parts, bool turn, int width, int length)
     {
