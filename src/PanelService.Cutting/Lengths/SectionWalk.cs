@@ -28,6 +28,9 @@ internal sealed class SectionWalk(StripPieces strip, SectionList sections, int f
     private int _room = strip.Length;
     private int _step;
 
+    // So many of those taken last were taken in the last step.
+    private int _added;
+
     /// <summary>How many sections were looked at.</summary>
     public long Looks { get; private set; }
 
@@ -64,8 +67,6 @@ internal sealed class SectionWalk(StripPieces strip, SectionList sections, int f
     /// <summary>The sections of one of the ways found by the last step.</summary>
     /// <param name="way">The way.</param>
     public StripSection[] Sections(SectionsTaken way) => [.. _taken.Take(_taken.Count - _added), .. way.Added.Select(i => _feasible[i])];
-
-    private int _added;
 
     private void Begin()
     {
