@@ -87,6 +87,10 @@ public sealed class Studio : IAsyncLifetime
         context.SetDefaultTimeout(Patience);
         await context.AddInitScriptAsync(NoHints);
         IPage page = await context.NewPageAsync();
+
+        // A test that waits in vain says nothing of why.
+        page.PageError += (_, fault) => Console.WriteLine($"the page: {fault}");
+        page.RequestFailed += (_, request) => Console.WriteLine($"the page: {request.Method} {request.Url} {request.Failure}");
         await page.GotoAsync(address.ToString(), new PageGotoOptions { WaitUntil = WaitUntilState.DOMContentLoaded });
         return page;
     }
