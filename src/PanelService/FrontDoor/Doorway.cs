@@ -55,18 +55,20 @@ internal static class Doorway
     {
         if (reach.Open)
         {
-            app.Lifetime.ApplicationStarted.Register(() => Tell(app));
+            // Made before anybody hears that the service is up: a link made later is the one that works.
+            string word = app.Services.GetRequiredService<JoinTickets>().NewLink();
+            app.Lifetime.ApplicationStarted.Register(() => Tell(app, word));
         }
     }
 
-    private static void Tell(WebApplication app)
+    private static void Tell(WebApplication app, string word)
     {
         if (app.Urls.Any(address => address.StartsWith("http:", StringComparison.OrdinalIgnoreCase)))
         {
             Console.WriteLine("Plain HTTP: whoever shares the network can read along, unless a proxy in front of it ends TLS. A certificate changes that (Kestrel:Certificates:Default).");
         }
 
-        Console.WriteLine($"To join with a browser, add this to the page's address, within minutes and once: /#join={app.Services.GetRequiredService<JoinTickets>().NewLink()}");
+        Console.WriteLine($"To join with a browser, add this to the page's address, within minutes and once: /#join={word}");
     }
 
     private static void AddAuthentications(this IServiceCollection services, Reach reach, string dataFolder)
