@@ -120,7 +120,7 @@ internal sealed class RestFronts
     /// <param name="axis">The axis along which they are cut off: <see cref="Axis.Y"/> for those that reach over the width.</param>
     /// <param name="spanning">Filled with them.</param>
     public void Collect(Axis axis, SideIndex spanning) =>
-        spanning.Fill(Enumerable.Range(1, Most).Select(size => axis == Axis.Y ? _byWidth[size] : _byLength[size]), axis);
+        spanning.Fill(CollectionsMarshal.AsSpan(_fronts), axis, made: false);
 
     /// <summary>How much of a width no sum of the parts' sides fills.</summary>
     /// <param name="width">The width.</param>
@@ -242,9 +242,9 @@ internal sealed class RestFronts
 
     private void Index(int size, int from)
     {
-        var made = CollectionsMarshal.AsSpan(_fronts)[from..];
-        _byWidth[size].Fill(made, Axis.Y);
-        _byLength[size].Fill(made, Axis.X);
+        var fronts = CollectionsMarshal.AsSpan(_fronts)[from..];
+        _byWidth[size].Fill(fronts, Axis.Y, made: true);
+        _byLength[size].Fill(fronts, Axis.X, made: true);
     }
 
     /// <summary>Per extent of a part: how much of the room beside it no sum of sides fills.</summary>

@@ -156,10 +156,9 @@ internal sealed class RestSplit
     /// <summary>What is left of a room; null where that cannot hold the other parts.</summary>
     private Room? CutOff(Axis axis, Room room, in RestFront front)
     {
-        var (side, along) = front.Sides(axis);
         var (full, extent) = axis == Axis.Y ? (room.Width, room.Length) : (room.Length, room.Width);
-        int rest = extent - along;
-        int waste = room.Waste - front.Waste - ((full - side) * along);
+        int rest = extent - front.Sides(axis).Along;
+        int waste = room.Waste - Wasted(axis, full, front);
         if (waste < 0 || rest <= 0 || (long)full * (axis == Axis.Y ? _fronts.LostOfLength(rest) : _fronts.LostOfWidth(rest)) > waste)
         {
             return null;
@@ -167,6 +166,13 @@ internal sealed class RestSplit
 
         int set = room.Set & ~front.Set;
         return axis == Axis.Y ? new Room(set, full, rest, waste) : new Room(set, rest, full, waste);
+    }
+
+    /// <summary>What is wasted where a front is cut off a room that wide.</summary>
+    private static int Wasted(Axis axis, int full, in RestFront front)
+    {
+        var (side, along) = front.Sides(axis);
+        return front.Waste + ((full - side) * along);
     }
 
     /// <summary>Lists what may be cut off a room, by the first part of it.</summary>
@@ -179,8 +185,7 @@ internal sealed class RestSplit
         _gathered.Clear();
         for (int at = index.NextDisjoint(from, to, ~room.Set); at < to; at = index.NextDisjoint(at + 1, to, ~room.Set))
         {
-            var (own, along) = index.All[at].Sides(axis);
-            if (((side - own) * along) + index.All[at].Waste <= room.Waste)
+            if (Wasted(axis, side, index.All[at]) <= room.Waste)
             {
                 _gathered.Add((BitOperations.TrailingZeroCount(index.Sets[at]), at));
             }

@@ -45,7 +45,7 @@ internal sealed class SectionsAndRest
     private readonly StripPieces _strip;
     private readonly SeededRandom _random = new(Seed);
     private readonly SectionList _sections;
-    private readonly PartList<StripPart>[] _blocks;
+    private readonly PartList[] _blocks;
     private readonly StripPart[] _pieces;
     private readonly SectionWalk _walk;
     private readonly RestSplit _split;
@@ -64,7 +64,7 @@ internal sealed class SectionsAndRest
         _strip = strip;
         var parts = blocks.Tables.SelectMany(table => StripPart.Of(table, mirrored));
         _sections = new SectionList(strip, parts, blocks.Apart, WasteShare * strip.Waste / strip.Length, cancellation);
-        _blocks = [.. strip.ByPiece([.. StripPart.Of(blocks.Tables[0], mirrored).Where(IsJoined)], part => part.Set, _random)];
+        _blocks = [.. strip.ByPiece(StripPart.Of(blocks.Tables[0], mirrored).Where(IsJoined), _random)];
         _pieces = [.. Enumerable.Range(0, strip.Count).Select(p => new StripPart(null, p, UInt128.One << p, strip.Sizes[p].Width, strip.Sizes[p].Length))];
         _walk = new SectionWalk(strip, _sections, MostParts, _random);
         _split = new RestSplit(strip.IsFree, strip.Width, strip.Length, FewParts);
@@ -148,7 +148,7 @@ internal sealed class SectionsAndRest
         for (int tries = 0; tries < Tries && parts.Count + (int)UInt128.PopCount(open) > MostParts; tries++)
         {
             int piece = _random.Below(_strip.Count);
-            if ((open >> piece & UInt128.One) != 0 && _blocks[piece].Begin(Tries, _random).Next(open, out var block))
+            if ((open >> piece & UInt128.One) != 0 && _blocks[piece].Draw(open, Tries, _random) is { } block)
             {
                 parts.Add(block);
                 open &= ~block.Set;

@@ -22,50 +22,37 @@ internal sealed class SideIndex(int longest)
     /// <summary>Fills it, without what was dropped.</summary>
     /// <param name="fronts">The fronts.</param>
     /// <param name="axis">They are put by the side that meets the next one's along this axis.</param>
-    public void Fill(ReadOnlySpan<RestFront> fronts, Axis axis)
+    /// <param name="made">Whether also those that are made along the axis.</param>
+    public void Fill(ReadOnlySpan<RestFront> fronts, Axis axis, bool made)
     {
         Array.Clear(_from);
         foreach (ref readonly var front in fronts)
         {
-            _from[front.Sides(axis).Side + 1] += front.IsDropped ? 0 : 1;
+            _from[front.Sides(axis).Side + 1] += Takes(front) ? 1 : 0;
         }
 
-        Begin();
+        for (int s = 1; s < _from.Length; s++)
+        {
+            _from[s] += _from[s - 1];
+        }
+
+        _count = _from[^1];
+        _from.CopyTo(_next, 0);
+        if (_all.Length < _count)
+        {
+            (_all, _sets) = (new RestFront[2 * _count], new int[2 * _count]);
+        }
+
         foreach (ref readonly var front in fronts)
         {
-            if (!front.IsDropped)
+            if (Takes(front))
             {
-                Put(front, axis);
-            }
-        }
-    }
-
-    /// <summary>Fills it with the fronts of others, without those made along the axis: these can be cut off one after the other.</summary>
-    /// <param name="others">The others, by the same side.</param>
-    /// <param name="axis">The axis.</param>
-    public void Fill(IEnumerable<SideIndex> others, Axis axis)
-    {
-        SideIndex[] all = [.. others];
-        Array.Clear(_from);
-        foreach (var other in all)
-        {
-            foreach (ref readonly var front in other.All)
-            {
-                _from[front.Sides(axis).Side + 1] += front.Made == axis ? 0 : 1;
+                int at = _next[front.Sides(axis).Side]++;
+                (_all[at], _sets[at]) = (front, front.Set);
             }
         }
 
-        Begin();
-        foreach (var other in all)
-        {
-            foreach (ref readonly var front in other.All)
-            {
-                if (front.Made != axis)
-                {
-                    Put(front, axis);
-                }
-            }
-        }
+        bool Takes(in RestFront front) => !front.IsDropped && (made || front.Made != axis);
     }
 
     /// <summary>The places of the fronts whose side is no shorter than one length and no longer than another.</summary>
@@ -103,26 +90,5 @@ internal sealed class SideIndex(int longest)
         }
 
         return at;
-    }
-
-    private void Begin()
-    {
-        for (int s = 1; s < _from.Length; s++)
-        {
-            _from[s] += _from[s - 1];
-        }
-
-        _count = _from[^1];
-        _from.CopyTo(_next, 0);
-        if (_all.Length < _count)
-        {
-            (_all, _sets) = (new RestFront[2 * _count], new int[2 * _count]);
-        }
-    }
-
-    private void Put(in RestFront front, Axis axis)
-    {
-        int at = _next[front.Sides(axis).Side]++;
-        (_all[at], _sets[at]) = (front, front.Set);
     }
 }

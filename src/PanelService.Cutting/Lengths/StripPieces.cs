@@ -75,21 +75,19 @@ internal sealed class StripPieces
 
     /// <summary>For each piece the parts that hold it.</summary>
     /// <param name="parts">The parts.</param>
-    /// <param name="set">A part's pieces: one bit for each.</param>
     /// <param name="random">Where chance comes from.</param>
-    /// <typeparam name="T">What a part is.</typeparam>
-    public IEnumerable<PartList<T>> ByPiece<T>(IReadOnlyCollection<T> parts, Func<T, UInt128> set, SeededRandom random)
+    public IEnumerable<PartList> ByPiece(IEnumerable<StripPart> parts, SeededRandom random)
     {
-        List<T>[] holding = [.. Enumerable.Range(0, Count).Select(_ => new List<T>())];
+        List<StripPart>[] holding = [.. Enumerable.Range(0, Count).Select(_ => new List<StripPart>())];
         foreach (var part in parts)
         {
-            foreach (int piece in PiecesOf(set(part)))
+            foreach (int piece in PiecesOf(part.Set))
             {
                 holding[piece].Add(part);
             }
         }
 
-        return holding.Select(some => new PartList<T>(some, set, random));
+        return holding.Select(some => new PartList(some, random));
     }
 
     /// <summary>Everything mirrored: lengths become widths. What is found for it is a plan of this strip with its axes exchanged.</summary>
