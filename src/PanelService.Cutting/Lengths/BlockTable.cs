@@ -37,6 +37,9 @@ internal sealed class BlockTable
     private readonly (int Width, int Length) _most;
     private readonly double[][] _gain;
     private readonly List<TableBlock> _all = [];
+
+    // Of most pairs only this is asked for, so it lies beside one another in memory.
+    private readonly List<UInt128> _pieces = [];
     private readonly List<int>?[][] _bySide;
     private readonly List<int>[] _sides;
     private readonly Dictionary<(UInt128 Set, int Width, int Length), int> _known = [];
@@ -159,50 +162,58 @@ internal sealed class BlockTable
 
     private void Join(int a, List<int> seconds, bool alike, (int First, int Second, bool Along) sides)
     {
-        var one = _all[a];
-        int side = Math.Max(sides.First, sides.Second);
-        int firstLength = OtherSide(one, sides.First, sides.Along);
-        double gain = _gain[sides.Along ? 1 : 0][side] - Math.Log((2 * Math.Abs(sides.First - sides.Second)) + 1) + one.Score;
+        Count(seconds.Count);
+        var pieces = CollectionsMarshal.AsSpan(_pieces);
+        var own = pieces[a];
         foreach (int b in seconds)
         {
-            Count();
-            var other = _all[b];
-            if ((alike && b <= a) || (one.Set & other.Set) != 0)
+            if ((own & pieces[b]) == 0 && (!alike || b > a))
             {
-                continue;
-            }
-
-            int secondLength = OtherSide(other, sides.Second, sides.Along);
-            int waste = one.Waste + other.Waste
-                + (sides.First < sides.Second ? (side - sides.First) * firstLength : (side - sides.Second) * secondLength);
-            int length = firstLength + secondLength;
-            bool turned = Turn ? side > length : sides.Along;
-            var (width, reach) = turned ? (length, side) : (side, length);
-            if (waste <= _shape.Waste && width <= _most.Width && reach <= _most.Length)
-            {
-                Found(new TableBlock(one.Set | other.Set, width, reach)
-                {
-                    Waste = waste,
-                    Score = gain + other.Score,
-                    First = a,
-                    Second = b,
-                    FirstSide = sides.First,
-                    SecondSide = sides.Second,
-                    IsTurned = turned,
-                });
+                Join(a, b, sides);
             }
         }
     }
 
-    private int OtherSide(TableBlock block, int side, bool along) =>
+    private void Join(int a, int b, (int First, int Second, bool Along) sides)
+    {
+        var all = CollectionsMarshal.AsSpan(_all);
+        ref readonly var one = ref all[a];
+        ref readonly var other = ref all[b];
+        int side = Math.Max(sides.First, sides.Second);
+        int firstLength = OtherSide(one, sides.First, sides.Along);
+        int secondLength = OtherSide(other, sides.Second, sides.Along);
+        int waste = one.Waste + other.Waste
+            + (sides.First < sides.Second ? (side - sides.First) * firstLength : (side - sides.Second) * secondLength);
+        int length = firstLength + secondLength;
+        bool turned = Turn ? side > length : sides.Along;
+        var (width, reach) = turned ? (length, side) : (side, length);
+        if (waste <= _shape.Waste && width <= _most.Width && reach <= _most.Length)
+        {
+            double gain = _gain[sides.Along ? 1 : 0][side] - Math.Log((2 * Math.Abs(sides.First - sides.Second)) + 1);
+            Found(new TableBlock(one.Set | other.Set, width, reach)
+            {
+                Waste = waste,
+                Score = gain + one.Score + other.Score,
+                First = a,
+                Second = b,
+                FirstSide = sides.First,
+                SecondSide = sides.Second,
+                IsTurned = turned,
+            });
+        }
+    }
+
+    private int OtherSide(in TableBlock block, int side, bool along) =>
         Turn ? (block.Width == side ? block.Length : block.Width) : along ? block.Width : block.Length;
 
-    private void Count()
+    private void Count(int tries)
     {
-        if (++_tries % CheckEvery == 0)
+        _tries += tries;
+        if (_tries >= CheckEvery)
         {
             _work.Cancellation.ThrowIfCancellationRequested();
-            _work.Spend(CheckEvery / TriesOfUnit);
+            _work.Spend(_tries / TriesOfUnit);
+            _tries %= TriesOfUnit;
         }
     }
 
@@ -266,6 +277,7 @@ internal sealed class BlockTable
             }
 
             _all.Add(block);
+            _pieces.Add(block.Set);
         }
 
         _sides[pieces] = [.. Enumerable.Range(0, bySide.Length).Where(side => bySide[side] is not null)];

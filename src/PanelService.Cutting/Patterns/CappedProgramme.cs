@@ -7,6 +7,7 @@
 //          compared eight at a time; counts are bytes, 32 types at a time: what two cells hold too much together is one vector subtraction, and mostly nothing.
 // Not:     exact: one pattern a cell cannot be best for every neighbour. It fills sheets; it proves nothing.
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
@@ -22,6 +23,9 @@ internal sealed class CappedProgramme
 
     // Values looked at together.
     private const int Wide = 8;
+
+    // Compiled at its best at once: a first fill would be half over before the runtime saw what it turns around.
+    private const MethodImplOptions Kernel = MethodImplOptions.AggressiveOptimization;
 
     private readonly Grid _grid;
     private readonly Axis _longAxis;
@@ -141,6 +145,7 @@ internal sealed class CappedProgramme
     }
 
     /// <summary>Every cut across the long axis, for eight cells of the short axis at a time.</summary>
+    [MethodImpl(Kernel)]
     private void TryLongCuts(int i)
     {
         var near = _longCuts.Near(i);
@@ -164,6 +169,7 @@ internal sealed class CappedProgramme
         }
     }
 
+    [MethodImpl(Kernel)]
     private void TryShortCuts(int i, int j)
     {
         int row = i * _stride;
@@ -180,29 +186,33 @@ internal sealed class CappedProgramme
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private int Join(int cell, int first, int second, Axis axis)
     {
-        int value = _value[first] + _value[second] - Excess(first, second);
-        if (value <= _value[cell])
+        int best = _value[cell];
+        int sum = _value[first] + _value[second];
+        int excess = Excess(first, second, sum - best);
+        if (excess >= sum - best)
         {
-            return _value[cell];
+            return best;
         }
 
         ref byte counts = ref MemoryMarshal.GetArrayDataReference(_counts);
         for (int t = 0; t < _types; t += Lanes)
         {
-            var sum = Vector256.LoadUnsafe(ref counts, (nuint)((first * _types) + t))
+            var both = Vector256.LoadUnsafe(ref counts, (nuint)((first * _types) + t))
                 + Vector256.LoadUnsafe(ref counts, (nuint)((second * _types) + t));
-            Vector256.Min(sum, Vector256.LoadUnsafe(ref _room[t])).StoreUnsafe(ref counts, (nuint)((cell * _types) + t));
+            Vector256.Min(both, Vector256.LoadUnsafe(ref _room[t])).StoreUnsafe(ref counts, (nuint)((cell * _types) + t));
         }
 
-        _value[cell] = value;
+        _value[cell] = sum - excess;
         _origin[cell] = Origin.Cut(first, second, axis);
-        return value;
+        return sum - excess;
     }
 
-    /// <summary>The value of what two cells hold too much together.</summary>
-    private int Excess(int first, int second)
+    /// <summary>The value of what two cells hold too much together, added up until it is so much that they are of no use.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private int Excess(int first, int second, int useless)
     {
         ref byte counts = ref MemoryMarshal.GetArrayDataReference(_counts);
         int excess = 0;
@@ -215,6 +225,10 @@ internal sealed class CappedProgramme
             {
                 int at = BitOperations.TrailingZeroCount(some);
                 excess += over[at] * _pieceValues[t + at];
+                if (excess >= useless)
+                {
+                    return excess;
+                }
             }
         }
 

@@ -16,6 +16,9 @@ internal sealed class ValueProgramme
 {
     private const int Lanes = 8;
 
+    // Compiled at its best at once: a first fill would be half over before the runtime saw what it turns around.
+    private const MethodImplOptions Kernel = MethodImplOptions.AggressiveOptimization;
+
     // So few rows of cuts are far less than a millisecond.
     private const int RowsOfLook = 64;
 
@@ -158,6 +161,7 @@ internal sealed class ValueProgramme
     public int At(int i, int j) => _best[(i * _stride) + j];
 
     /// <summary>One column of the table: single pieces, the column before, and every cut across the width.</summary>
+    [MethodImpl(Kernel)]
     private void CutAcrossWidth(int i, int firstOfTile)
     {
         var row = _best.AsSpan(i * _stride, _length);
@@ -199,6 +203,7 @@ internal sealed class ValueProgramme
         }
     }
 
+    [MethodImpl(Kernel)]
     private static void MaxOfSum(ref int target, ref int a, ref int b, int length)
     {
         for (nuint j = 0; j < (nuint)length; j += Lanes)
@@ -209,6 +214,7 @@ internal sealed class ValueProgramme
     }
 
     /// <summary>Every cut across the height of up to eight columns at once, on a transposed copy of them.</summary>
+    [MethodImpl(Kernel)]
     private void CutAcrossHeight(int first, int end, CancellationToken cancellation)
     {
         int count = _rows;
@@ -232,6 +238,7 @@ internal sealed class ValueProgramme
         }
     }
 
+    [MethodImpl(Kernel)]
     private void CutTile(int count, CancellationToken cancellation)
     {
         ref int tile = ref MemoryMarshal.GetArrayDataReference(_tile);
