@@ -2,6 +2,8 @@ using System.Diagnostics;
 using System.Globalization;
 using PanelService.Benchmarks.Suites;
 using PanelService.Cutting;
+using PanelService.Planning;
+using PanelService.Planning.Plans;
 
 namespace PanelService.Benchmarks.Running;
 
@@ -13,23 +15,29 @@ public static class StopRunner
     public static IEnumerable<Measurement> Run(Options options)
     {
         var random = new Xorshift(9_000);
-        var delays = new List<double>();
-        foreach (var one in CaseFilter.Run(Cases(options.Data), one => one.Name, one => Stopped(one, random, delays), options))
+
+        // By name, since the first case of each kind runs twice: first for the compiler.
+        var delays = new Dictionary<string, double>();
+        foreach (var one in Run(Boards(options.Data)).Concat(Run(Cloths())))
         {
             yield return one;
         }
 
-        double[] sorted = [.. delays.Order()];
+        double[] sorted = [.. delays.Values.Order()];
         if (sorted.Length > 0)
         {
             Console.WriteLine(string.Create(
                 CultureInfo.InvariantCulture,
                 $"{sorted.Length} stopped; delay ms: median {sorted[sorted.Length / 2]:0.0}, 95 % {sorted[sorted.Length * 95 / 100]:0.0}, worst {sorted[^1]:0.0}; late by more than 50 ms: {sorted.Count(d => d > 50)}"));
         }
+
+        IEnumerable<Measurement> Run(IEnumerable<StopCase> cases) => CaseFilter.Run(cases, one => one.Name, one => Stopped(one, random, delays), options);
     }
 
     // Of every nature, and such as take long.
-    private static CuttingCase[] Cases(string? data) =>
+    private static IEnumerable<StopCase> Boards(string? data)
+    {
+        CuttingCase[] cases =
         [
             .. StudioOrders.MixedBoards().Take(60),
             .. StudioOrders.Large(),
@@ -38,13 +46,33 @@ public static class StopRunner
             .. data is null ? [] : PublishedSheets.Furniture(data),
             .. data is null ? [] : PublishedSheets.Packing(data).Where((_, i) => i % 10 == 0),
         ];
+        return cases.Select(OfBoards);
+    }
 
-    private static Measurement Stopped(CuttingCase one, Xorshift random, List<double> delays)
+    // By the whole planner, so that what is made of the search after the stop counts too.
+    private static IEnumerable<StopCase> Cloths() => ClothOrders.Strips().Concat(ClothOrders.Mixed().Where((_, i) => i % 5 == 0)).Select(OfCloth);
+
+    private static StopCase OfBoards(CuttingCase one) => new(one.Name, stop =>
+    {
+        var result = CuttingPlanner.Plan(one.Problem, Effort.Thorough, null, stop);
+        return new StopAnswer(result.StoppedEarly, result.Spent, result.LeastPossible);
+    });
+
+    private static StopCase OfCloth(OrderCase one) => new(one.Name, stop =>
+    {
+        var outcome = Planner.Plan(one.Order with { Effort = Effort.Thorough }, null, stop);
+        return outcome is Planned { Plan: var plan }
+            ? new StopAnswer(plan.StoppedEarly, one.Proof(plan).Spent.Minor, one.Proof(plan).LeastPossible.Minor)
+            : new StopAnswer(false, 0, 0);
+    });
+
+    private static Measurement Stopped(StopCase one, Xorshift random, Dictionary<string, double> delays)
     {
         int after = random.Between(1, 700);
         using var source = new CancellationTokenSource();
         long asked = 0;
-        var (result, cpu, clock) = Timing.Of(() =>
+        double? late = null;
+        var (answer, cpu, clock) = Timing.Of(() =>
         {
             // A thread of its own, so that no pool's delay is measured; it does nothing but wait and ask.
             var asking = new Thread(() =>
@@ -54,17 +82,25 @@ public static class StopRunner
                 source.Cancel();
             });
             asking.Start();
-            var plan = CuttingPlanner.Plan(one.Problem, Effort.Thorough, null, source.Token);
+            var answer = one.Plan(source.Token);
             long back = Stopwatch.GetTimestamp();
             asking.Join();
-            if (plan.StoppedEarly && asked < back)
-            {
-                delays.Add(Stopwatch.GetElapsedTime(asked, back).TotalMilliseconds);
-            }
-
-            return plan;
+            late = answer.Stopped && asked < back ? Stopwatch.GetElapsedTime(asked, back).TotalMilliseconds : null;
+            return answer;
         });
-        string? late = result.StoppedEarly && delays.Count > 0 ? string.Create(CultureInfo.InvariantCulture, $"{delays[^1]:0.0} ms after") : "before the stop";
-        return new Measurement(late is "before the stop" ? late : "stopped", $"{one.Name} at {after}: {late}", result.Spent, result.LeastPossible, cpu, clock);
+        delays.Remove(one.Name);
+        if (late is { } delay)
+        {
+            delays.Add(one.Name, delay);
+        }
+
+        string told = late is null ? "before the stop" : string.Create(CultureInfo.InvariantCulture, $"{late:0.0} ms after");
+        return new Measurement(late is null ? told : "stopped", $"{one.Name} at {after}: {told}", answer.Spent, answer.LeastPossible, cpu, clock);
     }
+
+    /// <summary>Something to plan and to stop.</summary>
+    private sealed record StopCase(string Name, Func<CancellationToken, StopAnswer> Plan);
+
+    /// <summary>How a search ended.</summary>
+    private sealed record StopAnswer(bool Stopped, long Spent, long LeastPossible);
 }
