@@ -4,6 +4,8 @@
 // Source:  the valuation: Gardeyn and Wauters, EJOR 302 (2022).
 // Cost:    one comparison a place; the valuation only where the piece fits.
 // Checks:  overflow checks are off in the look for a place: see SlicingBin.
+using System.Runtime.CompilerServices;
+
 namespace PanelService.Cutting.Many;
 
 /// <summary>The places of a sheet where a piece may be put.</summary>
@@ -41,6 +43,7 @@ internal sealed class SlotTable
     /// <param name="slot">The place.</param>
     /// <param name="mostX">The largest width it takes.</param>
     /// <param name="mostY">The largest height it takes.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public void Add(in Slot slot, int mostX, int mostY)
     {
         if (mostX > 0 && mostY > 0)
@@ -70,6 +73,7 @@ internal sealed class SlotTable
     /// <param name="from">The place to start at.</param>
     /// <param name="width">The piece's width and a kerf.</param>
     /// <param name="height">The piece's height and a kerf.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public int NextFit(int from, int width, int height)
     {
         unchecked
