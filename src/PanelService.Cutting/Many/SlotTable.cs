@@ -5,6 +5,7 @@
 // Cost:    one comparison a place; the valuation only where the piece fits.
 // Checks:  overflow checks are off in the look for a place: see SlicingBin.
 using System.Runtime.CompilerServices;
+using PanelService.Cutting.Patterns;
 
 namespace PanelService.Cutting.Many;
 
@@ -43,7 +44,7 @@ internal sealed class SlotTable
     /// <param name="slot">The place.</param>
     /// <param name="mostX">The largest width it takes.</param>
     /// <param name="mostY">The largest height it takes.</param>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    [MethodImpl(Compiling.InPlace)]
     public void Add(in Slot slot, int mostX, int mostY)
     {
         if (mostX > 0 && mostY > 0)
@@ -73,7 +74,7 @@ internal sealed class SlotTable
     /// <param name="from">The place to start at.</param>
     /// <param name="width">The piece's width and a kerf.</param>
     /// <param name="height">The piece's height and a kerf.</param>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    [MethodImpl(Compiling.InPlace)]
     public int NextFit(int from, int width, int height)
     {
         unchecked

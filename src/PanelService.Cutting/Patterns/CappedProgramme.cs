@@ -24,9 +24,6 @@ internal sealed class CappedProgramme
     // Values looked at together.
     private const int Wide = 8;
 
-    // Compiled at its best at once: a first fill would be half over before the runtime saw what it turns around.
-    private const MethodImplOptions Kernel = MethodImplOptions.AggressiveOptimization;
-
     private readonly Grid _grid;
     private readonly Axis _longAxis;
     private readonly PointSet _long;
@@ -145,7 +142,7 @@ internal sealed class CappedProgramme
     }
 
     /// <summary>Every cut across the long axis, for eight cells of the short axis at a time.</summary>
-    [MethodImpl(Kernel)]
+    [MethodImpl(Compiling.AtOnce)]
     private void TryLongCuts(int i)
     {
         var near = _longCuts.Near(i);
@@ -169,7 +166,7 @@ internal sealed class CappedProgramme
         }
     }
 
-    [MethodImpl(Kernel)]
+    [MethodImpl(Compiling.AtOnce)]
     private void TryShortCuts(int i, int j)
     {
         int row = i * _stride;
@@ -186,7 +183,7 @@ internal sealed class CappedProgramme
         }
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    [MethodImpl(Compiling.InPlace)]
     private int Join(int cell, int first, int second, Axis axis)
     {
         int best = _value[cell];
@@ -211,7 +208,7 @@ internal sealed class CappedProgramme
     }
 
     /// <summary>The value of what two cells hold too much together, added up until it is so much that they are of no use.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    [MethodImpl(Compiling.InPlace)]
     private int Excess(int first, int second, int useless)
     {
         ref byte counts = ref MemoryMarshal.GetArrayDataReference(_counts);

@@ -16,9 +16,6 @@ internal sealed class ValueProgramme
 {
     private const int Lanes = 8;
 
-    // Compiled at its best at once: a first fill would be half over before the runtime saw what it turns around.
-    private const MethodImplOptions Kernel = MethodImplOptions.AggressiveOptimization;
-
     // So few rows of cuts are far less than a millisecond.
     private const int RowsOfLook = 64;
 
@@ -157,11 +154,11 @@ internal sealed class ValueProgramme
     /// <summary>The best value at two points.</summary>
     /// <param name="i">The index of the point along the width.</param>
     /// <param name="j">The index of the point along the height.</param>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    [MethodImpl(Compiling.InPlace)]
     public int At(int i, int j) => _best[(i * _stride) + j];
 
     /// <summary>One column of the table: single pieces, the column before, and every cut across the width.</summary>
-    [MethodImpl(Kernel)]
+    [MethodImpl(Compiling.AtOnce)]
     private void CutAcrossWidth(int i, int firstOfTile)
     {
         var row = _best.AsSpan(i * _stride, _length);
@@ -203,7 +200,7 @@ internal sealed class ValueProgramme
         }
     }
 
-    [MethodImpl(Kernel)]
+    [MethodImpl(Compiling.AtOnce)]
     private static void MaxOfSum(ref int target, ref int a, ref int b, int length)
     {
         for (nuint j = 0; j < (nuint)length; j += Lanes)
@@ -214,7 +211,7 @@ internal sealed class ValueProgramme
     }
 
     /// <summary>Every cut across the height of up to eight columns at once, on a transposed copy of them.</summary>
-    [MethodImpl(Kernel)]
+    [MethodImpl(Compiling.AtOnce)]
     private void CutAcrossHeight(int first, int end, CancellationToken cancellation)
     {
         int count = _rows;
@@ -238,7 +235,7 @@ internal sealed class ValueProgramme
         }
     }
 
-    [MethodImpl(Kernel)]
+    [MethodImpl(Compiling.AtOnce)]
     private void CutTile(int count, CancellationToken cancellation)
     {
         ref int tile = ref MemoryMarshal.GetArrayDataReference(_tile);

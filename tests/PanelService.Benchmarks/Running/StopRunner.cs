@@ -63,7 +63,7 @@ public static class StopRunner
         var outcome = Planner.Plan(one.Order with { Effort = Effort.Thorough }, null, stop);
         return outcome is Planned { Plan: var plan }
             ? new StopAnswer(plan.StoppedEarly, one.Proof(plan).Spent.Minor, one.Proof(plan).LeastPossible.Minor)
-            : new StopAnswer(false, 0, 0);
+            : new StopAnswer(false, 0, 0) { Fault = $"no plan: {((CannotBeMade)outcome).Detail}" };
     });
 
     private static Measurement Stopped(StopCase one, Xorshift random, Dictionary<string, double> delays)
@@ -95,12 +95,15 @@ public static class StopRunner
         }
 
         string told = late is null ? "before the stop" : string.Create(CultureInfo.InvariantCulture, $"{late:0.0} ms after");
-        return new Measurement(late is null ? told : "stopped", $"{one.Name} at {after}: {told}", answer.Spent, answer.LeastPossible, cpu, clock);
+        return new Measurement(late is null ? told : "stopped", $"{one.Name} at {after}: {told}", answer.Spent, answer.LeastPossible, cpu, clock) { Fault = answer.Fault };
     }
 
     /// <summary>Something to plan and to stop.</summary>
     private sealed record StopCase(string Name, Func<CancellationToken, StopAnswer> Plan);
 
     /// <summary>How a search ended.</summary>
-    private sealed record StopAnswer(bool Stopped, long Spent, long LeastPossible);
+    private sealed record StopAnswer(bool Stopped, long Spent, long LeastPossible)
+    {
+        public string? Fault { get; init; }
+    }
 }
