@@ -13,6 +13,7 @@ namespace PanelService.Benchmarks;
 /// <param name="Skip">Cases left out before the first that runs.</param>
 /// <param name="Seconds">A clock that stops each case; null: none, so that results repeat.</param>
 /// <param name="Only">Only cases whose name holds this text; null: all.</param>
+/// <param name="Draw">Which draw of the drawn suites: 0, that of the tables, or another, on which nothing was tuned.</param>
 /// <param name="Check">Whether every bound is computed again by code that shares nothing with the engine.</param>
 public sealed record Options(
     IReadOnlyList<string> Suites,
@@ -24,6 +25,7 @@ public sealed record Options(
     int Skip,
     double? Seconds,
     string? Only,
+    int Draw,
     bool Check)
 {
     /// <summary>How the program is called.</summary>
@@ -38,6 +40,7 @@ public sealed record Options(
           --first N       only the first N cases of a suite
           --skip N        leave the first N out
           --only TEXT     only cases whose name holds TEXT
+          --draw N        draw the drawn suites with other seeds: 0 (default) as the tables, another one nothing was tuned on
           --check         compute every bound again by code that shares nothing with the engine
           --seconds S     stop each case after S seconds (its result need not repeat then)
         """;
@@ -52,7 +55,7 @@ public sealed record Options(
     /// <exception cref="ArgumentException">An unknown option, or one without its value.</exception>
     public static Options Parse(IReadOnlyList<string> args)
     {
-        var options = new Options([], null, Effort.Steady, false, false, null, 0, null, null, false);
+        var options = new Options([], null, Effort.Steady, false, false, null, 0, null, null, 0, false);
         var suites = new List<string>();
         for (int i = 0; i < args.Count; i++)
         {
@@ -67,6 +70,7 @@ public sealed record Options(
                 "--first" => options with { First = int.Parse(Value(), CultureInfo.InvariantCulture) },
                 "--skip" => options with { Skip = int.Parse(Value(), CultureInfo.InvariantCulture) },
                 "--seconds" => options with { Seconds = double.Parse(Value(), CultureInfo.InvariantCulture) },
+                "--draw" => options with { Draw = int.Parse(Value(), NumberStyles.None, CultureInfo.InvariantCulture) },
                 "--only" => options with { Only = Value() },
                 ['-', ..] unknown => throw new ArgumentException($"Unknown option {unknown}."),
                 var suite => Add(options, suites, suite),

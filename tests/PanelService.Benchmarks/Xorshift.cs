@@ -13,6 +13,11 @@ public sealed class Xorshift
     /// <param name="seed">Any number; the same seed gives the same sequence for ever.</param>
     public Xorshift(ulong seed) => state = Spread(seed);
 
+    /// <summary>The sequence behind one case of a drawn suite.</summary>
+    /// <param name="number">The case's own, 0 to 9,999, over all suites.</param>
+    /// <param name="draw">Which draw; another gives every case another seed.</param>
+    public static Xorshift Drawn(int number, int draw) => new((ulong)number + (10_000 * (ulong)draw));
+
     /// <summary>A whole number, both ends included.</summary>
     /// <param name="low">Least.</param>
     /// <param name="high">Greatest; not below <paramref name="low"/>.</param>

@@ -7,14 +7,14 @@ namespace PanelService.Benchmarks.Running;
 public static class CuttingRunner
 {
     /// <summary>A suite's way of running, given its cases.</summary>
-    /// <param name="cases">Its cases, given the data folder.</param>
-    public static Func<Options, IEnumerable<Measurement>> Of(Func<string?, IEnumerable<CuttingCase>> cases) => options =>
-        CaseFilter.Run(cases(options.Data), one => one.Name, one => Measure(one, options), options);
+    /// <param name="cases">Its cases, given the command line.</param>
+    public static Func<Options, IEnumerable<Measurement>> Of(Func<Options, IEnumerable<CuttingCase>> cases) => options =>
+        CaseFilter.Run(cases(options), one => one.Name, one => Measure(one, options), options);
 
     /// <summary>A suite's way of running single sheets of published value.</summary>
-    /// <param name="cases">Its cases, given the data folder.</param>
-    public static Func<Options, IEnumerable<Measurement>> OfValues(Func<string?, IEnumerable<ValueCase>> cases) => options =>
-        CaseFilter.Run(cases(options.Data), one => one.Name, one => MeasureValue(one, options), options);
+    /// <param name="cases">Its cases, given the command line.</param>
+    public static Func<Options, IEnumerable<Measurement>> OfValues(Func<Options, IEnumerable<ValueCase>> cases) => options =>
+        CaseFilter.Run(cases(options), one => one.Name, one => MeasureValue(one, options), options);
 
     private static Measurement Measure(CuttingCase one, Options options)
     {

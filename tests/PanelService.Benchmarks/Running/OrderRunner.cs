@@ -8,9 +8,9 @@ namespace PanelService.Benchmarks.Running;
 public static class OrderRunner
 {
     /// <summary>A suite's way of running, given its orders.</summary>
-    /// <param name="cases">Its orders.</param>
-    public static Func<Options, IEnumerable<Measurement>> Of(Func<IEnumerable<OrderCase>> cases) => options =>
-        CaseFilter.Run(cases(), one => one.Name, one => Measure(one, options), options);
+    /// <param name="cases">Its orders, given the command line.</param>
+    public static Func<Options, IEnumerable<Measurement>> Of(Func<Options, IEnumerable<OrderCase>> cases) => options =>
+        CaseFilter.Run(cases(options), one => one.Name, one => Measure(one, options), options);
 
     private static Measurement Measure(OrderCase one, Options options)
     {

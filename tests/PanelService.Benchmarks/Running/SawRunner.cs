@@ -13,9 +13,9 @@ namespace PanelService.Benchmarks.Running;
 public static class SawRunner
 {
     /// <summary>A suite's way of running, given its cases.</summary>
-    /// <param name="cases">Its cases.</param>
-    public static Func<Options, IEnumerable<Measurement>> Of(Func<IEnumerable<CuttingCase>> cases) => options =>
-        CaseFilter.Run(cases(), one => one.Name, one => Measure(one, options), options);
+    /// <param name="cases">Its cases, given the command line.</param>
+    public static Func<Options, IEnumerable<Measurement>> Of(Func<Options, IEnumerable<CuttingCase>> cases) => options =>
+        CaseFilter.Run(cases(options), one => one.Name, one => Measure(one, options), options);
 
     private static Measurement Measure(CuttingCase one, Options options)
     {

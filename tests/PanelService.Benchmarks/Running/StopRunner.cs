@@ -18,7 +18,7 @@ public static class StopRunner
 
         // By name, since the first case of each kind runs twice: first for the compiler.
         var delays = new Dictionary<string, double>();
-        foreach (var one in Run(Boards(options.Data)).Concat(Run(Cloths())))
+        foreach (var one in Run(Boards(options)).Concat(Run(Cloths(options.Draw))))
         {
             yield return one;
         }
@@ -35,22 +35,22 @@ public static class StopRunner
     }
 
     // Of every nature, and such as take long.
-    private static IEnumerable<StopCase> Boards(string? data)
+    private static IEnumerable<StopCase> Boards(Options options)
     {
         CuttingCase[] cases =
         [
-            .. StudioOrders.MixedBoards().Take(60),
-            .. StudioOrders.Large(),
-            .. OddFormats.All(),
-            .. StudioOrders.Small().Take(20),
-            .. data is null ? [] : PublishedSheets.Furniture(data),
-            .. data is null ? [] : PublishedSheets.Packing(data).Where((_, i) => i % 10 == 0),
+            .. StudioOrders.MixedBoards(options.Draw).Take(60),
+            .. StudioOrders.Large(options.Draw),
+            .. OddFormats.All(options.Draw),
+            .. StudioOrders.Small(options.Draw).Take(20),
+            .. options.Data is null ? [] : PublishedSheets.Furniture(options.Data),
+            .. options.Data is null ? [] : PublishedSheets.Packing(options.Data).Where((_, i) => i % 10 == 0),
         ];
         return cases.Select(OfBoards);
     }
 
     // By the whole planner, so that what is made of the search after the stop counts too.
-    private static IEnumerable<StopCase> Cloths() => ClothOrders.Strips().Concat(ClothOrders.Mixed().Where((_, i) => i % 5 == 0)).Select(OfCloth);
+    private static IEnumerable<StopCase> Cloths(int draw) => ClothOrders.Strips(draw).Concat(ClothOrders.Mixed(draw).Where((_, i) => i % 5 == 0)).Select(OfCloth);
 
     private static StopCase OfBoards(CuttingCase one) => new(one.Name, stop =>
     {

@@ -8,11 +8,12 @@ namespace PanelService.Benchmarks.Suites;
 public static class ClothOrders
 {
     /// <summary>200 orders over five cloths, two by the roll and three by length, and 0 to 4 remnants.</summary>
-    public static IEnumerable<OrderCase> Mixed()
+    /// <param name="draw">Which draw: <see cref="Options.Draw"/>.</param>
+    public static IEnumerable<OrderCase> Mixed(int draw)
     {
         for (int number = 0; number < 200; number++)
         {
-            var random = new Xorshift(7_000 + (ulong)number);
+            var random = Xorshift.Drawn(7_000 + number, draw);
             var formats = random.Draw(Inches.Formats, random.Between(1, 8));
             PanelLine[] lines = [.. formats.Select((format, i) => new PanelLine
             {
@@ -27,11 +28,12 @@ public static class ClothOrders
     }
 
     /// <summary>100 strips, cut up at random from edge to edge into 20 to 60 pieces; sold by the inch.</summary>
-    public static IEnumerable<OrderCase> Strips()
+    /// <param name="draw">Which draw: <see cref="Options.Draw"/>.</param>
+    public static IEnumerable<OrderCase> Strips(int draw)
     {
         for (int number = 0; number < 100; number++)
         {
-            var random = new Xorshift(8_000 + (ulong)number);
+            var random = Xorshift.Drawn(8_000 + number, draw);
             int width = random.Pick<int>([54, 60, 72, 84]), length = random.Between(2 * width, 5 * width);
             var pieces = CutUp(random, width, length, random.Between(20, 60));
             PanelLine[] lines = [.. pieces.GroupBy(piece => piece).Select((group, i) => new PanelLine

@@ -9,11 +9,12 @@ public static class Jigsaws
     private const int Price = 610;
 
     /// <summary>100 jigsaws of 1 to 4 sheets of 24 x 48 in, each in 6 to 12 pieces, kerf 1/8 in.</summary>
-    public static IEnumerable<CuttingCase> All()
+    /// <param name="draw">Which draw: <see cref="Options.Draw"/>.</param>
+    public static IEnumerable<CuttingCase> All(int draw)
     {
         for (int number = 0; number < 100; number++)
         {
-            var random = new Xorshift(5_000 + (ulong)number);
+            var random = Xorshift.Drawn(5_000 + number, draw);
             int sheets = 1 + (number % 4);
             var pieces = Enumerable.Range(0, sheets).SelectMany(_ => CutUp(random)).ToArray();
             var problem = new CuttingProblem(

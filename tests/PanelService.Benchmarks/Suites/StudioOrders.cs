@@ -14,11 +14,12 @@ public static class StudioOrders
     ];
 
     /// <summary>500 orders of 1 to 12 formats, 1 to 40 of each, from sheets of one size.</summary>
-    public static IEnumerable<CuttingCase> OneSheetSize()
+    /// <param name="draw">Which draw: <see cref="Options.Draw"/>.</param>
+    public static IEnumerable<CuttingCase> OneSheetSize(int draw)
     {
         for (int number = 0; number < 500; number++)
         {
-            var random = new Xorshift(1_000 + (ulong)number);
+            var random = Xorshift.Drawn(1_000 + number, draw);
             var sheet = random.Pick(Sheets);
             var formats = random.Draw(
                 [.. Inches.Formats.Where(f => Inches.Fits(f, (sheet.Width, sheet.Height)))], random.Between(1, 12));
@@ -31,18 +32,20 @@ public static class StudioOrders
     }
 
     /// <summary>100 of these orders on sheets of which the fence reaches a third, the longer way.</summary>
-    public static IEnumerable<CuttingCase> LimitedFence() => OneSheetSize().Take(100).Select(one => one with
+    /// <param name="draw">Which draw: <see cref="Options.Draw"/>.</param>
+    public static IEnumerable<CuttingCase> LimitedFence(int draw) => OneSheetSize(draw).Take(100).Select(one => one with
     {
         Name = one.Name.Replace("studio", "fence", StringComparison.Ordinal),
         Problem = one.Problem with { FenceReach = one.Problem.Stocks.Max(stock => Math.Max(stock.Width, stock.Height)) / 3 },
     });
 
     /// <summary>500 orders from five boards of two thicknesses and three sizes and 1 to 4 offcuts on hand at no cost.</summary>
-    public static IEnumerable<CuttingCase> MixedBoards()
+    /// <param name="draw">Which draw: <see cref="Options.Draw"/>.</param>
+    public static IEnumerable<CuttingCase> MixedBoards(int draw)
     {
         for (int number = 0; number < 500; number++)
         {
-            var random = new Xorshift(2_000 + (ulong)number);
+            var random = Xorshift.Drawn(2_000 + number, draw);
             var formats = random.Draw(Inches.Formats, random.Between(1, 12));
             int[] demands = [.. formats.Select(_ => random.Between(1, 40))];
             yield return new CuttingCase("all", $"mixed-{number}", Mixed(random, formats, demands, random.Between(1, 4)));
@@ -50,12 +53,13 @@ public static class StudioOrders
     }
 
     /// <summary>300 orders of 1 to 12 pieces in all, from 2 to 4 sheet sizes.</summary>
-    public static IEnumerable<CuttingCase> Small()
+    /// <param name="draw">Which draw: <see cref="Options.Draw"/>.</param>
+    public static IEnumerable<CuttingCase> Small(int draw)
     {
         (int Width, int Height, int Price)[] sizes = [(24, 24, 340), (24, 48, 610), (48, 48, 1090), (48, 96, 1980)];
         for (int number = 0; number < 300; number++)
         {
-            var random = new Xorshift(3_000 + (ulong)number);
+            var random = Xorshift.Drawn(3_000 + number, draw);
             var sheets = random.Draw(sizes, random.Between(2, 4));
             var fitting = Inches.Formats.Where(f => sheets.Any(s => Inches.Fits(f, (s.Width, s.Height)))).ToArray();
             var drawn = Enumerable.Range(0, random.Between(1, 12)).Select(_ => random.Pick(fitting)).ToArray();
@@ -69,13 +73,14 @@ public static class StudioOrders
     }
 
     /// <summary>Ten formats, 10 to 100,000 panels, five boards; five orders of each size.</summary>
-    public static IEnumerable<CuttingCase> Large()
+    /// <param name="draw">Which draw: <see cref="Options.Draw"/>.</param>
+    public static IEnumerable<CuttingCase> Large(int draw)
     {
         foreach (int panels in (int[])[10, 100, 1_000, 10_000, 100_000])
         {
             for (int number = 0; number < 5; number++)
             {
-                var random = new Xorshift(4_000 + (ulong)number);
+                var random = Xorshift.Drawn(4_000 + number, draw);
                 var formats = random.Draw(Inches.Formats, 10);
                 int[] weights = [.. formats.Select(_ => random.Between(1, 9))];
                 int[] demands = [.. weights.Select(w => Math.Max(1, (int)((long)panels * w / weights.Sum())))];
