@@ -43,7 +43,7 @@ public static class BestPattern
     public static long AtMost(
         long width, long height, ImmutableArray<Piece> pieces, ImmutableArray<int> values, long kerf, long mostWork)
     {
-        var grid = Grid.Within(new GridArea(pieces, [.. pieces.Select(p => p.On[0])], width, height, kerf), up: false, mostWork);
+        var grid = Grid.Bounding(new GridArea(pieces, [.. pieces.Select(p => p.On[0])], width, height, kerf), mostWork);
         if (grid.Shapes.Length == 0 && grid.Tiny.Length == 0)
         {
             return 0;
@@ -85,11 +85,11 @@ public static class BestPattern
         long most = CuttingPlanner.WorkFor(effort) * VisitsOfUnit;
 
         // Sizes of tens of thousands of sums would take the machine's memory: what is found among coarser ones is cut as well, and bounded.
-        var fitting = Grid.Within(area, up: true, most, CancellationToken.None);
+        var fitting = Grid.Fitting(area, most, CancellationToken.None);
         var answer = BoundedPattern.Solve(fitting, values.AsSpan(), demand, work);
         if (!fitting.IsExact)
         {
-            var bounding = Grid.Within(area, up: false, most, CancellationToken.None);
+            var bounding = Grid.Bounding(area, most, CancellationToken.None);
             long tiny = bounding.Tiny.Sum(one => (long)values[one.Piece] * demand[one.Piece]);
             var own = new WorkMeter(CuttingPlanner.WorkFor(effort), cancellation);
             return (answer.Value, answer.Block, BoundedPattern.Solve(bounding, values.AsSpan(), demand, own).UpperBound + tiny);

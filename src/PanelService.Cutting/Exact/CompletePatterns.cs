@@ -146,7 +146,7 @@ internal sealed class CompletePatterns
     {
         var (width, height, _, _) = _model.Stock(stock);
         var turning = _model.Types.Select((type, t) => values[t] > 0 ? type.On[_model.Stocks[stock]] : Turning.None);
-        var grid = Grid.Within(new GridArea(_model.Types, [.. turning], width, height, _model.Kerf) { MostNear = _model.MostNear }, up: false, MostGridWork, _work.Cancellation);
-        return grid.IsExact ? grid : null;
+        var area = new GridArea(_model.Types, [.. turning], width, height, _model.Kerf) { MostNear = _model.MostNear };
+        return Grid.ExactWithin(area, MostGridWork, _work.Cancellation);
     }
 }

@@ -151,8 +151,7 @@ internal sealed class TightCover
     {
         var (width, height, _, _) = _model.Stock(stock);
         var area = new GridArea(_model.Types, [.. _model.Types.Select(t => t.On[_model.Stocks[stock]])], width, height, _model.Kerf) { MostNear = _model.MostNear };
-        var grid = Grid.Within(area, up: false, MostGridWork, _work.Cancellation);
-        if (!grid.IsExact || grid.X.Count == 0 || grid.Y.Count == 0 || _work.Exhausted)
+        if (Grid.ExactWithin(area, MostGridWork, _work.Cancellation) is not { } grid || grid.X.Count == 0 || grid.Y.Count == 0 || _work.Exhausted)
         {
             return null;
         }

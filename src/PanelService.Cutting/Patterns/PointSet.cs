@@ -60,6 +60,24 @@ internal sealed class PointSet
         return new PointSet([.. sums.Ones().Where(at => at > 0).Select(at => at * divisor)]);
     }
 
+    /// <summary>The last point of every interval, and the points kept.</summary>
+    /// <param name="kept">Points that stay.</param>
+    /// <param name="interval">The length of an interval.</param>
+    public PointSet Thinned(IEnumerable<long> kept, long interval)
+    {
+        var points = new List<long>(kept);
+        for (int i = 0; i < _points.Length; i++)
+        {
+            if (i + 1 == _points.Length || _points[i + 1] / interval != _points[i] / interval)
+            {
+                points.Add(_points[i]);
+            }
+        }
+
+        points.Sort();
+        return new PointSet([.. points.Distinct()]);
+    }
+
     private static void Add(BitRow sums, long first, long? second, int demand)
     {
         for (int copy = 0; copy < demand; copy++)

@@ -11,18 +11,25 @@ using System.Runtime.Intrinsics;
 
 namespace PanelService.Cutting.Patterns;
 
-/// <summary>The exact programme. One instance is filled again for each set of values; it is not thread-safe.</summary>
+/// <summary>
+/// The exact programme, in a table of 31 bits or a narrow one of 15 (<see cref="NarrowTable"/>). One instance is filled again for
+/// each set of values; it is not thread-safe.
+/// </summary>
 internal sealed class ValueProgramme
 {
     private const int Lanes = 8;
+
+    /// <summary>A narrow table's visit takes this part of another's.</summary>
+    public const int NarrowShare = 3;
 
     // So few rows of cuts are far less than a millisecond.
     private const int RowsOfLook = 64;
 
     private readonly Grid _grid;
     private readonly int _stride;
-    private readonly int[] _best;
-    private readonly int[] _tile;
+    private readonly int[] _best = [];
+    private readonly int[] _tile = [];
+    private readonly NarrowTable? _narrow;
     private readonly int[][] _shapesByColumn;
     private int[] _values = [];
     private int _rows;
@@ -31,12 +38,21 @@ internal sealed class ValueProgramme
 
     /// <summary>Makes room for a grid.</summary>
     /// <param name="grid">The points and shapes.</param>
-    public ValueProgramme(Grid grid)
+    /// <param name="narrow">Whether fifteen bits are enough for what the largest rectangle is worth.</param>
+    public ValueProgramme(Grid grid, bool narrow = false)
     {
         _grid = grid;
-        _stride = (grid.Y.Count + Lanes - 1) / Lanes * Lanes;
-        _best = new int[checked(grid.X.Count * _stride)];
-        _tile = new int[_stride * Lanes];
+        if (narrow)
+        {
+            _narrow = new NarrowTable(grid);
+        }
+        else
+        {
+            _stride = (grid.Y.Count + Lanes - 1) / Lanes * Lanes;
+            _best = new int[checked(grid.X.Count * _stride)];
+            _tile = new int[_stride * Lanes];
+        }
+
         _shapesByColumn = new int[grid.X.Count][];
         var byColumn = grid.Shapes.Select((shape, index) => (At: grid.X.Floor(shape.Width), index)).ToLookup(s => s.At, s => s.index);
         for (int i = 0; i < grid.X.Count; i++)
@@ -45,15 +61,25 @@ internal sealed class ValueProgramme
         }
     }
 
+    /// <summary>Whether the values outgrew a narrow table when it was last filled: then it is void.</summary>
+    /// <param name="width">The largest width of interest, without the kerf.</param>
+    /// <param name="height">The largest height of interest, without the kerf.</param>
+    public bool IsOutgrown(long width, long height)
+    {
+        int i = _grid.X.Floor(width + _grid.Kerf);
+        int j = _grid.Y.Floor(height + _grid.Kerf);
+        return _narrow is not null && i >= 0 && j >= 0 && At(i, j) == short.MaxValue;
+    }
+
     /// <summary>The grid.</summary>
     public Grid Grid => _grid;
 
     /// <summary>Fills the whole table.</summary>
-    /// <param name="values">The value of one of each piece, 0 or more; no pattern's value may reach 2³¹.</param>
+    /// <param name="values">The value of one of each piece, 0 or more; no pattern's value may reach 2³¹; of a narrow table no piece's 2¹⁵.</param>
     public long Fill(ReadOnlySpan<int> values) => Fill(values, long.MaxValue / 2, long.MaxValue / 2);
 
     /// <summary>Fills the table for rectangles up to a size; what was filled beyond it before is void.</summary>
-    /// <param name="values">The value of one of each piece, 0 or more; no pattern's value may reach 2³¹.</param>
+    /// <param name="values">The value of one of each piece, 0 or more; no pattern's value may reach 2³¹; of a narrow table no piece's 2¹⁵.</param>
     /// <param name="width">The largest width of interest, without the kerf.</param>
     /// <param name="height">The largest height of interest, without the kerf.</param>
     /// <param name="cancellation">Ends it half-way, with an exception.</param>
@@ -67,6 +93,15 @@ internal sealed class ValueProgramme
         int columns = _grid.X.Floor(width + _grid.Kerf) + 1;
         _rows = _grid.Y.Floor(height + _grid.Kerf) + 1;
         _length = Math.Min(_stride, (_rows + Lanes - 1) / Lanes * Lanes);
+        long visits = (_grid.CutsX.CountBefore(columns) * _rows) + (_grid.CutsY.CountBefore(_rows) * columns) + ((long)columns * _rows);
+        if (_narrow is not null)
+        {
+            (int, int)[][] shapes = [.. _shapesByColumn.Select(
+                column => column.Select(index => (_grid.Y.Floor(_grid.Shapes[index].Height), worth[_grid.Shapes[index].Piece])).ToArray())];
+            _narrow.Fill(shapes, columns, _rows, cancellation);
+            return visits / NarrowShare;
+        }
+
         var points = _grid.X.Points[..columns];
         int first = 0;
         while (first < points.Length)
@@ -87,7 +122,7 @@ internal sealed class ValueProgramme
             first = end;
         }
 
-        return (_grid.CutsX.CountBefore(columns) * _rows) + (_grid.CutsY.CountBefore(_rows) * columns) + ((long)columns * _rows);
+        return visits;
     }
 
     /// <summary>The best value of a rectangle, sizes without the kerf.</summary>
@@ -155,7 +190,7 @@ internal sealed class ValueProgramme
     /// <param name="i">The index of the point along the width.</param>
     /// <param name="j">The index of the point along the height.</param>
     [MethodImpl(Compiling.InPlace)]
-    public int At(int i, int j) => _best[(i * _stride) + j];
+    public int At(int i, int j) => _narrow is { } narrow ? narrow.At(i, j) : _best[(i * _stride) + j];
 
     /// <summary>One column of the table: single pieces, the column before, and every cut across the width.</summary>
     [MethodImpl(Compiling.AtOnce)]

@@ -30,6 +30,10 @@ internal sealed class PlanSearch
     // One look at what the relaxation's whole part leaves takes this part of the work that is left.
     private const int RestShare = 10;
 
+    // So many of the emptiest sheets are laid out anew, for this part of the work each.
+    private static readonly int[] Emptiest = [3, 5];
+    private const int EmptiestShare = 30;
+
     // The last look for a plan of many pieces takes this part of the work that is left.
     private const int LastShare = 3;
 
@@ -120,6 +124,7 @@ internal sealed class PlanSearch
         }
 
         _work.Reserve = _work.Left * KeptBack / 100;
+        (_relaxation.Known, _relaxation.PriceStep) = (Bound, _priceDivisor);
         var root = _relaxation.Solve(_model.Demand, _box);
         _work.Reserve = 0;
         RaiseBound(root.Bound);
@@ -137,6 +142,7 @@ internal sealed class PlanSearch
         }
 
         ImproveRest(root.Solution);
+        ImproveEmptiest();
         SolveSmallOrder();
         SearchCounts();
     }
@@ -285,15 +291,37 @@ internal sealed class PlanSearch
     /// </summary>
     private void ImproveRest(MasterSolution? solution)
     {
-        if (Proven || Missing > 0 || solution is null || !_model.HasOddSizes || _model.IsLimited || !ManyOrders.CanHold(_model))
+        if (solution is not null)
+        {
+            Improve(RestShare, solution.Uses.Select(use => new ColumnUse(use.Column, (int)Math.Floor(use.Copies + 1e-6))).Where(use => use.Copies > 0));
+        }
+    }
+
+    /// <summary>
+    /// The best plan kept but for its emptiest sheets, ruin and recreate for what these hold: where a plan has a sheet too many,
+    /// a few of the last that were filled leave most of the room.
+    /// </summary>
+    private void ImproveEmptiest()
+    {
+        foreach (int emptiest in Emptiest)
+        {
+            var sheets = Best.SelectMany(use => Enumerable.Repeat(use.Column, use.Copies)).OrderByDescending(Filled);
+            Improve(EmptiestShare, sheets.SkipLast(emptiest).Select(column => new ColumnUse(column, 1)));
+        }
+    }
+
+    private double Filled(Column column) =>
+        column.Counts.Select((count, t) => count * _model.PieceArea(t)).Sum() / _model.StockArea(column.Stock);
+
+    private void Improve(int share, IEnumerable<ColumnUse> uses)
+    {
+        if (Proven || Missing > 0 || !_model.HasOddSizes || _model.IsLimited || !ManyOrders.CanHold(_model))
         {
             return;
         }
 
-        var whole = solution.Uses.Select(use => new ColumnUse(use.Column, (int)Math.Floor(use.Copies + 1e-6)));
-        var (kept, _) = ExactDemand.Of(whole.Where(use => use.Copies > 0), _model);
-        var request = new ManyRequest(Spent, Bound, _work.Left / RestShare, Seed: 1);
-        ManyOrders.ImproveRest(_model, kept, request, _work, uses => Take(uses));
+        var (kept, _) = ExactDemand.Of(uses, _model);
+        ManyOrders.ImproveRest(_model, kept, new ManyRequest(Spent, Bound, _work.Left / share, Seed: 1), _work, found => Take(found));
     }
 
     /// <summary>Orders of a few pieces are decided for good.</summary>

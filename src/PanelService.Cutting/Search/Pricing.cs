@@ -2,10 +2,17 @@ using PanelService.Cutting.Patterns;
 
 namespace PanelService.Cutting.Search;
 
-/// <summary>The exact programmes of all grids, filled for one set of values: best value and pattern of every stock.</summary>
+/// <summary>
+/// The programmes of all grids, filled for one set of values: best value and pattern of every stock. On a coarse grid there
+/// are two of each: what no pattern is worth more than is evaluated, the best pattern that fits is proposed.
+/// </summary>
 internal sealed class Pricing
 {
-    private const double ValueRoom = int.MaxValue / 2;
+    private const double WideRoom = int.MaxValue / 2;
+    private const double NarrowRoom = short.MaxValue - 1;
+
+    // Sizes rounded down let a little more onto a sheet; where it is more than this, smaller values are tried.
+    private const double SizesDown = 1.1;
 
     // About 30 ms. Patterns that hold to the demand are worth it: with a limit of 1,000,000 and pruned patterns beyond,
     // four more of the first 60 mixed orders stay open.
@@ -23,39 +30,79 @@ internal sealed class Pricing
 
     private readonly Model _model;
     private readonly WorkMeter _work;
-    private readonly bool[] _lowerFilled;
-    private int[] _values = [];
     private int _level;
+    private bool _proposed;
 
     /// <summary>Makes it.</summary>
     /// <param name="model">The model.</param>
     /// <param name="work">Where its work is counted.</param>
-    public Pricing(Model model, WorkMeter work)
-    {
-        (_model, _work) = (model, work);
-        _lowerFilled = new bool[model.Classes.Length];
-    }
+    public Pricing(Model model, WorkMeter work) => (_model, _work) = (model, work);
 
-    /// <summary>Rounds duals down to whole values and finds the best pattern value of every stock.</summary>
+    /// <summary>Rounds duals down to whole values and finds what no pattern of every stock is worth more than.</summary>
     /// <param name="duals">Values per type in price units, 0 or more.</param>
     public DualVector Evaluate(double[] duals)
     {
-        int shift = ShiftFor(duals);
-        double scale = Math.ScaleB(1, shift);
-        int[] values = [.. duals.Select(d => (int)Math.Floor(d * scale))];
-        return new DualVector(values, shift, Evaluate(values));
+        for (int shift = ShiftFor(duals, SizesDown); ; shift--)
+        {
+            int[] values = Rounded(duals, shift);
+            long[] best = Evaluate(values);
+            if (!IsOutgrown)
+            {
+                return new DualVector(values, shift, best);
+            }
+        }
     }
 
-    /// <summary>Finds the best pattern value of every stock.</summary>
-    /// <param name="values">Values per type, 0 to <see cref="LargestValue"/>.</param>
-    public long[] Evaluate(int[] values) => Evaluate(values, [.. _model.Stocks.Select(_ => 1)]);
+    /// <summary>The same on the finest grid, whatever has been refined to; leaves no pattern to read.</summary>
+    /// <param name="duals">Values per type in price units, 0 or more.</param>
+    public DualVector EvaluateFinely(double[] duals)
+    {
+        int level = _level;
+        _level = StockClass.Finest;
+        var vector = Evaluate(duals);
+        _level = level;
+        return vector;
+    }
 
-    /// <summary>Finds the best pattern value of the stocks there are some of; 0 for the others.</summary>
+    /// <summary>Whether a fill of the finest grids is a small part of the work that is left.</summary>
+    public bool CanEvaluateFinely => (_work.Left - _work.Reserve) / 2 > WorkOf(StockClass.Finest);
+
+    private long WorkOf(int level) => _model.Classes.Sum(c => c.Level(level).Work) / VisitsOfUnit;
+
+    /// <summary>Finds what no pattern of every stock is worth more than.</summary>
     /// <param name="values">Values per type, 0 to <see cref="LargestValue"/>.</param>
+    public long[] Evaluate(int[] values) => Fill(values, [.. _model.Stocks.Select(_ => 1)], level => level.Upper);
+
+    /// <summary>The same by the best patterns that are sure to fit: on a coarse grid no bound, but a pattern of every stock.</summary>
+    /// <param name="duals">Values per type in price units, 0 or more.</param>
+    public DualVector Propose(double[] duals)
+    {
+        int shift = ShiftFor(duals, room: 1);
+        int[] values = Rounded(duals, shift);
+        return new DualVector(values, shift, Propose(values, [.. _model.Stocks.Select(_ => 1)]));
+    }
+
+    /// <summary>Finds the best patterns that are sure to fit, of the stocks there are some of; 0 for the others.</summary>
+    /// <param name="values">Values per type: see <see cref="ScaleOf"/>.</param>
     /// <param name="left">How many of each stock there are.</param>
-    public long[] Evaluate(int[] values, int[] left)
+    public long[] Propose(int[] values, int[] left)
+    {
+        long[] best = Fill(values, left, level => level.Lower);
+        _proposed = true;
+        return best;
+    }
+
+    private static int[] Rounded(double[] duals, int shift)
+    {
+        double scale = Math.ScaleB(1, shift);
+        return [.. duals.Select(d => (int)Math.Floor(d * scale))];
+    }
+
+    private long[] Fill(int[] values, int[] left, Func<GridLevel, ValueProgramme> programmeOf)
     {
         long[] best = new long[_model.Stocks.Length];
+        _proposed = false;
+        IsOutgrown = false;
         foreach (var stockClass in _model.Classes)
         {
             int[] members = [.. stockClass.Members.Where(s => left[s] > 0)];
@@ -65,18 +112,23 @@ internal sealed class Pricing
             }
 
             (long width, long height) = (members.Max(s => _model.Stock(s).Width), members.Max(s => _model.Stock(s).Height));
-            var upper = stockClass.Level(_level).Upper;
-            _work.Spend(20 + (upper.Fill(values, width, height, _work.Cancellation) / VisitsOfUnit));
+            var programme = programmeOf(stockClass.Level(_level));
+            _work.Spend(20 + (programme.Fill(values, width, height, _work.Cancellation) / VisitsOfUnit));
+            IsOutgrown |= programme.IsOutgrown(width, height);
             foreach (int s in members)
             {
-                best[s] = upper.Value(_model.Stock(s).Width, _model.Stock(s).Height);
+                best[s] = programme.Value(_model.Stock(s).Width, _model.Stock(s).Height);
             }
         }
 
-        _values = values;
-        Array.Clear(_lowerFilled);
         return best;
     }
+
+    /// <summary>Whether the values last evaluated were more than a narrow table holds.</summary>
+    private bool IsOutgrown { get; set; }
+
+    /// <summary>Whether the best patterns that are sure to fit need not be the best.</summary>
+    public bool IsCoarse => _model.Classes.Any(c => !c.Level(_level).IsExact);
 
     /// <summary>The programme last filled for a stock; null where its patterns need not fit.</summary>
     /// <param name="stock">The stock.</param>
@@ -86,39 +138,33 @@ internal sealed class Pricing
     /// <summary>Whether finer grids are left to go on with, and work enough for more than a look at them.</summary>
     public bool CanRefine => _model.Classes.Any(c => c.HasFiner(_level)) && (_level == 0 || CanAfford(_level + 1));
 
-    private bool CanAfford(int level)
-    {
-        long left = (_work.Left - _work.Reserve) / DearRounds;
-        return left > StockClass.MostWork(level - 1) / VisitsOfUnit
-            && left > _model.Classes.Sum(c => c.Level(level).Upper.Grid.Work) / VisitsOfUnit;
-    }
+    private bool CanAfford(int level) => (_work.Left - _work.Reserve) / DearRounds > WorkOf(level);
+
+    /// <summary>Whether it still is at the coarsest grids.</summary>
+    public bool IsFirst => _level == 0;
 
     /// <summary>Goes on with finer grids.</summary>
     public void Refine() => _level++;
 
     /// <summary>No pattern outgrows the programme when no piece is worth more than this, at most a million.</summary>
-    public int LargestValue => (int)Math.Clamp(ValueRoom / MostPieces(_model), 1, 1_000_000);
+    public int LargestValue => (int)Math.Clamp(WideRoom / MostPieces(_model), 1, 1_000_000);
+
+    /// <summary>What values may be multiplied with so that no pattern that fits outgrows the programme.</summary>
+    /// <param name="values">Per type, 0 or more, one of them more.</param>
+    public double ScaleOf(double[] values) => IsCoarse ? NarrowRoom / Worth(values) : LargestValue / values.Max();
 
     /// <summary>
-    /// A best pattern of a stock under the values last evaluated; null where it is worth nothing. On a coarse grid:
-    /// the pattern of the bound where it truly fits, else the best that is sure to.
+    /// The best pattern of a stock as last evaluated or proposed; null where it is worth nothing. On a coarse grid the
+    /// pattern of a bound need not fit: then null, too.
     /// </summary>
     /// <param name="stock">The stock.</param>
     public Column? Best(int stock)
     {
-        int index = _model.ClassOf[stock];
-        var level = _model.Classes[index].Level(_level);
         var (width, height) = (_model.Stock(stock).Width, _model.Stock(stock).Height);
-        var block = level.Upper.Pattern(width, height);
-        if (block is not null && !level.IsExact && !Fits(block, width, height))
+        var block = LastFilled(stock).Pattern(width, height);
+        if (block is not null && !_proposed && IsCoarse && !Fits(block, width, height))
         {
-            if (!_lowerFilled[index])
-            {
-                _work.Spend(20 + (level.Lower.Fill(_values, long.MaxValue / 2, long.MaxValue / 2, _work.Cancellation) / VisitsOfUnit));
-                _lowerFilled[index] = true;
-            }
-
-            block = level.Lower.Pattern(width, height);
+            return null;
         }
 
         return block is null ? null : new Column(stock, BlockMath.Counts(block, _model.Types.Length), block);
@@ -134,9 +180,7 @@ internal sealed class Pricing
     /// <param name="cheap">Whether a cheap programme's are wanted, too.</param>
     public IEnumerable<Column> More(int stock, double above, bool cheap)
     {
-        int index = _model.ClassOf[stock];
-        var level = _model.Classes[index].Level(_level);
-        var programme = level.IsExact || !_lowerFilled[index] ? level.Upper : level.Lower;
+        var programme = LastFilled(stock);
         if (programme.Grid.Work < FewestDear && !cheap)
         {
             return [];
@@ -150,8 +194,14 @@ internal sealed class Pricing
             .Where(column =>
             {
                 piecesLeft -= column.Counts.Sum();
-                return level.IsExact || Fits(column.Block, width, height);
+                return _proposed || Fits(column.Block, width, height);
             });
+    }
+
+    private ValueProgramme LastFilled(int stock)
+    {
+        var level = _model.Classes[_model.ClassOf[stock]].Level(_level);
+        return _proposed ? level.Lower : level.Upper;
     }
 
     private bool Fits(Block block, long width, long height)
@@ -187,8 +237,10 @@ internal sealed class Pricing
         Piece[] pieces = [.. _model.Types.Select((type, t) => type with { Demand = Math.Max(1, open[t]) })];
         Turning[] turning = [.. _model.Types.Select((type, t) => open[t] > 0 ? type.On[index] : Turning.None)];
         var area = new GridArea(pieces, turning, _model.Stock(stock).Width, _model.Stock(stock).Height, _model.Kerf) { MostNear = _model.MostNear };
-        var grid = Grid.Within(area, up: true, 2 * MostCappedWork, _work.Cancellation);
-        if (_model.Classes[_model.ClassOf[stock]].IsExact && !grid.IsExact)
+        var grid = _model.Classes[_model.ClassOf[stock]].IsExact
+            ? Grid.ExactWithin(area, 2 * MostCappedWork, _work.Cancellation)
+            : Grid.Fitting(area, 2 * MostCappedWork, _work.Cancellation);
+        if (grid is null)
         {
             return Pruned(stock, open);
         }
@@ -198,23 +250,29 @@ internal sealed class Pricing
         return block is null ? null : new Column(stock, BlockMath.Counts(block, open.Length), block);
     }
 
-    /// <summary>More pieces than any pattern of any grid can hold.</summary>
+    /// <summary>More pieces than any pattern of an exact grid can hold.</summary>
     private static double MostPieces(Model model)
     {
         double smallest = Enumerable.Range(0, model.Types.Length).Min(model.PieceArea);
-        return model.Classes.Max(c => (double)(c.Area.Width + model.Kerf) * (c.Area.Height + model.Kerf)) / smallest * CoarseRoom(model);
+        return model.Classes.Max(c => (double)(c.Area.Width + model.Kerf) * (c.Area.Height + model.Kerf)) / smallest;
     }
 
-    /// <summary>Sizes rounded down let more pieces in: never so many that a side holds twice as many.</summary>
-    private static double CoarseRoom(Model model) => model.HasOddSizes ? 4 : 1;
-
     /// <summary>The largest power of two that no pattern's value can outgrow the programme with.</summary>
-    private int ShiftFor(double[] duals)
+    /// <param name="duals">Values per type.</param>
+    /// <param name="room">How many times its area a coarse grid may let onto a sheet.</param>
+    private int ShiftFor(double[] duals, double room)
+    {
+        double worth = IsCoarse ? room * Worth(duals) : Worth(duals);
+        return worth <= 0 ? 0 : Math.Clamp((int)Math.Floor(Math.Log2((IsCoarse ? NarrowRoom : WideRoom) / worth)), -30, 40);
+    }
+
+    /// <summary>No pattern is worth more than this.</summary>
+    private double Worth(double[] values)
     {
         double density = 0;
-        for (int i = 0; i < duals.Length; i++)
+        for (int i = 0; i < values.Length; i++)
         {
-            density = Math.Max(density, duals[i] / _model.PieceArea(i));
+            density = Math.Max(density, values[i] / _model.PieceArea(i));
         }
 
         double area = Enumerable.Range(0, _model.Stocks.Length).Max(_model.StockArea);
@@ -225,7 +283,6 @@ internal sealed class Pricing
             area = Math.Max(area, (double)(stockClass.Area.Width + _model.Kerf) * (stockClass.Area.Height + _model.Kerf));
         }
 
-        double worth = density * area * CoarseRoom(_model);
-        return worth <= 0 ? 0 : Math.Clamp((int)Math.Floor(Math.Log2(ValueRoom / worth)), -30, 40);
+        return density * area;
     }
 }

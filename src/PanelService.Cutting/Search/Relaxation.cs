@@ -24,6 +24,11 @@ internal sealed class Relaxation
     // How far the values go from the best known to the simplex's own.
     private const double Step = 0.3;
 
+    // Of nine orders of odd sizes the finest grid's bound came to between 99.2 and 99.6 % of the price of patterns that fit, in
+    // most of them under six tenths of the simplex's values.
+    private const double FinestShare = 0.9955;
+    private const double FinestOwn = 0.6;
+
     private readonly Model _model;
     private readonly Pricing _pricing;
     private readonly ColumnPool _pool;
@@ -53,6 +58,11 @@ internal sealed class Relaxation
     public long Seed(double[] duals, int[] demand, StockBox box)
     {
         var vector = Evaluate(duals);
+        if (_pricing.IsCoarse)
+        {
+            _pricing.Propose(duals);
+        }
+
         for (int s = 0; s < vector.Best.Length; s++)
         {
             if (box.Most[s] > 0 && _pricing.Best(s) is { } column)
@@ -105,6 +115,12 @@ internal sealed class Relaxation
                 improved = !IsClosed(bound, enough, solution) && AddImproving(master, solution, smooth, null, box);
             }
 
+            // On a coarse grid the bound costs a programme of its own: once, when no pattern that fits improves.
+            if (!improved && _pricing.IsCoarse)
+            {
+                improved = AddImproving(master, solution, _pricing.Propose(solution.Duals), within ? demand : null, box);
+            }
+
             if (!improved)
             {
                 var vector = Evaluate(solution.Duals);
@@ -125,6 +141,11 @@ internal sealed class Relaxation
             solution = master.Solve();
         }
 
+        if (solution is not null && !within && PromisesMore(solution.Price))
+        {
+            bound = Math.Max(bound, EvaluateFinely(solution.Duals).Bound(_model, demand, box));
+        }
+
         return new RelaxationResult(bound, solution);
     }
 
@@ -143,7 +164,7 @@ internal sealed class Relaxation
     /// <summary>Whether there is a way on where no pattern improves: finer grids, or a higher penalty for what is short.</summary>
     private bool GoOn(Master master, MasterSolution solution, bool closed)
     {
-        if (!closed && _pricing.CanRefine)
+        if (!closed && !IsReached(solution.Price) && _pricing.CanRefine)
         {
             _pricing.Refine();
             return true;
@@ -151,6 +172,33 @@ internal sealed class Relaxation
 
         return !closed && solution.Short > 1e-7 && master.RaisePenalty();
     }
+
+    /// <summary>
+    /// Whether the finest grid would raise the bound known, if it came as close to the price of patterns that fit as it
+    /// mostly does.
+    /// </summary>
+    private bool PromisesMore(double price) =>
+        _pricing.IsCoarse && PriceStep > 0 && Math.Ceiling(price * FinestShare / PriceStep) > Known / PriceStep && _pricing.CanEvaluateFinely;
+
+    /// <summary>
+    /// The finest grid's bound under values between the simplex's own and those by area: pieces that fit only there are
+    /// worth too much under its own.
+    /// </summary>
+    private DualVector EvaluateFinely(double[] duals)
+    {
+        var vector = _pricing.EvaluateFinely([.. duals.Zip(ByArea(), (own, area) => (FinestOwn * own) + ((1 - FinestOwn) * area))]);
+        Inequalities.Add(vector);
+        return vector;
+    }
+
+    /// <summary>A bound known from elsewhere.</summary>
+    public long Known { get; set; }
+
+    /// <summary>Every plan's price is a multiple of this.</summary>
+    public long PriceStep { get; set; } = 1;
+
+    /// <summary>Whether a whole plan cannot cost less than the bound known, by which the relaxation rounds up.</summary>
+    private bool IsReached(double price) => PriceStep > 1 && !_pricing.IsFirst && Known / PriceStep >= (long)Math.Ceiling((price / PriceStep) - 1e-7);
 
     private static long RoundUp(double price) => (long)Math.Ceiling(price - (1e-7 * Math.Max(1, Math.Abs(price))));
 

@@ -34,9 +34,9 @@ internal sealed class Scatter
         for (int shake = 0; shake < shakes && !_work.Exhausted; shake++)
         {
             double[] shaken = Shaken(duals, strength);
-            double largest = shaken.Max();
-            int[] values = [.. shaken.Select(d => Math.Max(1, (int)(d / largest * _pricing.LargestValue)))];
-            long[] worth = _pricing.Evaluate(values, left);
+            double scale = _pricing.ScaleOf(shaken);
+            int[] values = [.. shaken.Select(d => Math.Max(1, (int)(d * scale)))];
+            long[] worth = _pricing.Propose(values, left);
             for (int s = 0; s < left.Length; s++)
             {
                 if (worth[s] > 0 && left[s] > 0 && _pricing.BestWithin(s, _model.Demand, values) is { } column)

@@ -93,7 +93,7 @@ internal sealed class SequentialFill
     private Column? BestNext(int[] open, int[] left, double[] values)
     {
         int[] whole = Whole(values, open);
-        var most = _pricing.Evaluate(whole, left);
+        var most = _pricing.Propose(whole, left);
         Column? best = null;
         double bestRatio = double.PositiveInfinity;
         double bestWorth = 0;
@@ -133,7 +133,8 @@ internal sealed class SequentialFill
     /// </summary>
     private int[] Whole(double[] values, int[] open)
     {
-        double largest = Math.Max(1e-9, values.Where((_, t) => open[t] > 0).DefaultIfEmpty(0).Max());
-        return [.. values.Select((v, t) => open[t] == 0 ? 0 : Math.Max(1, (int)Math.Round(v / largest * _pricing.LargestValue)))];
+        double[] wanted = [.. values.Select((v, t) => open[t] == 0 ? 0 : Math.Max(1e-9, v))];
+        double scale = _pricing.ScaleOf(wanted);
+        return [.. wanted.Select((v, t) => open[t] == 0 ? 0 : Math.Max(1, (int)Math.Round(v * scale)))];
     }
 }

@@ -9,8 +9,11 @@ internal sealed class StockClass
     // furniture plant, sizes in millimetres, the second level leaves 20 coarse, the third none.
     private static readonly long[] LevelWork = [16_000_000, 160_000_000, 4_000_000_000];
 
-    private readonly GridLevel?[] _levels = new GridLevel?[LevelWork.Length];
+    // Of a coarse grid, whose table is narrow: about 2 ms, 25 ms and 600 ms. The third is for bounds above all: as a
+    // relaxation it takes a tenth off what the second leaves between patterns and true sizes, and some seconds.
+    private static readonly long[] CoarseWork = [32_000_000, 500_000_000, 12_000_000_000];
 
+    private readonly GridLevel?[] _levels = new GridLevel?[LevelWork.Length];
     private readonly CancellationToken _cancellation;
 
     /// <summary>Makes it; a level is made when it is first asked for.</summary>
@@ -33,9 +36,8 @@ internal sealed class StockClass
     /// <param name="level">From 0, the coarsest.</param>
     public bool HasFiner(int level) => level + 1 < LevelWork.Length && !Level(level).IsExact;
 
-    /// <summary>No programme of a level is more work than this, in cell visits.</summary>
-    /// <param name="level">From 0, the coarsest.</param>
-    public static long MostWork(int level) => LevelWork[level];
+    /// <summary>The level of the finest grid.</summary>
+    public static int Finest => LevelWork.Length - 1;
 
     /// <summary>A level; the coarsest exact one where a finer one than that is asked for.</summary>
     /// <param name="level">From 0, the coarsest.</param>
@@ -50,25 +52,47 @@ internal sealed class StockClass
         return Made(at);
     }
 
-    private GridLevel Made(int level) => _levels[level] ??= GridLevel.Make(Area, LevelWork[level], _cancellation);
+    private GridLevel Made(int level) => _levels[level] ??= GridLevel.Make(Area, LevelWork[level], CoarseWork[level], _cancellation);
 }
 
-/// <summary>The two programmes of one fineness.</summary>
-/// <param name="Upper">Its values are bounds; its patterns need not fit.</param>
-/// <param name="Lower">Its patterns fit; the same programme where sizes are the true ones.</param>
-internal sealed record GridLevel(ValueProgramme Upper, ValueProgramme Lower)
+/// <summary>The two programmes of one fineness, each made when it is first asked for.</summary>
+internal sealed class GridLevel
 {
+    private readonly Func<ValueProgramme> _makeUpper;
+    private readonly Func<ValueProgramme> _makeLower;
+    private ValueProgramme? _upper;
+    private ValueProgramme? _lower;
+
+    private GridLevel(Func<ValueProgramme> upper, Func<ValueProgramme> lower, long work) => (_makeUpper, _makeLower, Work) = (upper, lower, work);
+
+    /// <summary>Its values are bounds; its patterns need not fit.</summary>
+    public ValueProgramme Upper => _upper ??= _makeUpper();
+
+    /// <summary>Its patterns fit; the same programme where sizes are the true ones.</summary>
+    public ValueProgramme Lower => _lower ??= _makeLower();
+
     /// <summary>Whether sizes are the true ones.</summary>
-    public bool IsExact => ReferenceEquals(Upper, Lower);
+    public bool IsExact { get; private init; }
+
+    /// <summary>No fill of a programme is more work than this, in cell visits.</summary>
+    public long Work { get; }
 
     /// <summary>Makes a level.</summary>
     /// <param name="area">What the grid is made for.</param>
-    /// <param name="work">The most work of one programme.</param>
-    /// <param name="cancellation">Ends it half-way, with an exception.</param>
-    public static GridLevel Make(GridArea area, long work, CancellationToken cancellation)
+    /// <param name="work">The most work of one programme of true sizes.</param>
+    /// <param name="coarseWork">The most work of one of a coarse grid.</param>
+    /// <param name="cancellation">Ends the making of a programme half-way, with an exception.</param>
+    public static GridLevel Make(GridArea area, long work, long coarseWork, CancellationToken cancellation)
     {
-        var down = Grid.Within(area, up: false, work, cancellation);
-        var upper = new ValueProgramme(down);
-        return new GridLevel(upper, down.IsExact ? upper : new ValueProgramme(Grid.Within(area, up: true, work, cancellation)));
+        if (Grid.ExactWithin(area, work, cancellation) is { } exact)
+        {
+            var programme = new ValueProgramme(exact);
+            return new GridLevel(() => programme, () => programme, exact.Work) { IsExact = true };
+        }
+
+        return new GridLevel(
+            () => new ValueProgramme(Grid.Bounding(area, coarseWork, cancellation), narrow: true),
+            () => new ValueProgramme(Grid.Fitting(area, coarseWork, cancellation), narrow: true),
+            coarseWork / ValueProgramme.NarrowShare);
     }
 }

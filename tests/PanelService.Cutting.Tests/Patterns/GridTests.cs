@@ -1,0 +1,116 @@
+using PanelService.Cutting.Patterns;
+
+namespace PanelService.Cutting.Tests.Patterns;
+
+/// <summary>Coarse grids and narrow tables against the exact programme.</summary>
+public sealed class GridTests
+{
+    private const long Kerf = 3;
+
+    // So little work that no grid of these problems stays exact.
+    private const long LittleWork = 60_000;
+
+    private const int LargestOfNarrow = short.MaxValue;
+
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void Coarse_grids_enclose_the_best_value(int seed)
+    {
+        var (area, values) = Problem(seed);
+        int best = Filled(new ValueProgramme(Grid.Exact(area)), values, area);
+        var down = Grid.Bounding(area, LittleWork);
+        var fitting = Grid.Fitting(area, LittleWork);
+        Assert.False(down.IsExact);
+        Assert.False(fitting.IsExact);
+
+        foreach (bool narrow in (bool[])[false, true])
+        {
+            Assert.InRange(Filled(new ValueProgramme(down, narrow), values, area), best, int.MaxValue);
+            Assert.InRange(Filled(new ValueProgramme(fitting, narrow), values, area), best / 2, best);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void A_pattern_of_a_fitting_grid_fits_and_is_worth_what_it_says(int seed)
+    {
+        var (area, values) = Problem(seed);
+        var programme = new ValueProgramme(Grid.Fitting(area, LittleWork), narrow: true);
+        int value = Filled(programme, values, area);
+
+        var block = programme.Pattern(area.Width, area.Height)!;
+        int[] counts = BlockMath.Counts(block, values.Length);
+        Assert.Equal(value, counts.Zip(values, (count, one) => count * one).Sum());
+        var (width, height) = BlockMath.Size(block, [.. area.Pieces.Select(piece => (piece.Width, piece.Height))], Kerf);
+        Assert.InRange(width, 1, area.Width);
+        Assert.InRange(height, 1, area.Height);
+    }
+
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void A_narrow_table_says_the_same_as_a_wide_one(int seed)
+    {
+        var (area, values) = Problem(seed);
+        var grid = Grid.Exact(area);
+        var wide = new ValueProgramme(grid);
+        var narrow = new ValueProgramme(grid, narrow: true);
+
+        // Filled twice, the second time for a part of the sheet: nothing of the first may be left.
+        narrow.Fill([.. values.Select(value => 2 * value)]);
+        narrow.Fill(values, area.Width * 3 / 4, area.Height * 2 / 3);
+        wide.Fill(values);
+
+        int columns = grid.X.Floor((area.Width * 3 / 4) + Kerf);
+        int rows = grid.Y.Floor((area.Height * 2 / 3) + Kerf);
+        for (int i = 0; i <= columns; i++)
+        {
+            for (int j = 0; j <= rows; j++)
+            {
+                Assert.Equal(wide.At(i, j), narrow.At(i, j));
+            }
+        }
+    }
+
+    [Fact]
+    public void A_narrow_table_says_when_it_is_outgrown()
+    {
+        var (area, values) = Problem(1);
+        int best = Filled(new ValueProgramme(Grid.Exact(area)), values, area);
+        var narrow = new ValueProgramme(Grid.Exact(area), narrow: true);
+
+        int most = (LargestOfNarrow - 1) / best;
+        narrow.Fill([.. values.Select(value => most * value)]);
+        Assert.False(narrow.IsOutgrown(area.Width, area.Height));
+
+        narrow.Fill([.. values.Select(value => (most + 2) * value)]);
+        Assert.True(narrow.IsOutgrown(area.Width, area.Height));
+    }
+
+    [Fact]
+    public void Units_down_lose_less_than_the_least_unit()
+    {
+        // Both axes of the sheet hold 8 units of 61 and lose all but one step of a ninth; the pieces lose nothing.
+        Piece[] pieces = [new(61 - Kerf, 122 - Kerf, 4, [Turning.Either])];
+        var area = new GridArea(pieces, [Turning.Either], (9 * 61) - 1 - Kerf, (9 * 61) - 1 - Kerf, Kerf);
+
+        Assert.Equal((61, 61), area.UnitsDown(55));
+    }
+
+    public static TheoryData<int> Seeds() => [.. Enumerable.Range(1, 12)];
+
+    private static int Filled(ValueProgramme programme, int[] values, GridArea area)
+    {
+        programme.Fill(values);
+        return programme.Value(area.Width, area.Height);
+    }
+
+    /// <summary>Five pieces of odd sizes; a sheet is worth a few thousand.</summary>
+    private static (GridArea Area, int[] Values) Problem(int seed)
+    {
+        var random = new Random(seed);
+        Piece[] pieces = [.. Enumerable.Range(0, 5).Select(_ => new Piece(random.Next(90, 300), random.Next(90, 300), random.Next(2, 9), [Turning.Either]))];
+        int[] values = [.. pieces.Select(piece => (int)(piece.Width * piece.Height * random.Next(80, 120) / 20_000))];
+        var turning = pieces.Select((_, i) => i % 3 == 0 ? Turning.Upright : Turning.Either).ToArray();
+        return (new GridArea(pieces, turning, random.Next(700, 900), random.Next(900, 1200), Kerf), values);
+    }
+}
