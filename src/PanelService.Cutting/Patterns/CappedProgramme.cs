@@ -16,10 +16,10 @@ namespace PanelService.Cutting.Patterns;
 /// <summary>Fills one stock rectangle well from a bounded demand.</summary>
 internal sealed class CappedProgramme
 {
-    private const int Lanes = 32;
+    /// <summary>No pattern holds more of a piece: two counts of at most this add up within a byte.</summary>
+    public const int MostOfOne = 127;
 
-    // Two counts of at most this add up within a byte.
-    private const int MostOfOne = 127;
+    private const int Lanes = 32;
 
     // Values looked at together.
     private const int Wide = 8;

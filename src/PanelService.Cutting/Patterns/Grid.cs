@@ -133,6 +133,12 @@ internal sealed class Grid
             return exact;
         }
 
+        // Of very many small pieces a row has more inner cuts than points can be spared for.
+        if (area.MostPieces > NarrowTable.MostPieces)
+        {
+            return Rounded(area, up: true, mostWork, cancellation);
+        }
+
         // Sizes of very many places are rounded first.
         long unit = 1;
         var shapes = area.Shapes((unit, unit), up: true);

@@ -21,6 +21,10 @@ internal sealed record GridArea(
     /// <summary>The longer extent, kerf included.</summary>
     public long Longest => Math.Max(Width, Height) + Kerf;
 
+    /// <summary>The largest stock holds no more pieces than this.</summary>
+    public double MostPieces => (double)(Width + Kerf) * (Height + Kerf) / Shape.Of(Pieces, Turning, Kerf)
+        .Where(Fits).Select(s => (double)s.Width * s.Height).DefaultIfEmpty(1).Min();
+
     /// <summary>The ways pieces can lie that truly fit, with their sizes rounded to a unit.</summary>
     /// <param name="units">The unit along the width and along the height; 1: the true sizes.</param>
     /// <param name="up">Whether sizes are rounded up (what no longer fits is left out) or down (what is smaller than the

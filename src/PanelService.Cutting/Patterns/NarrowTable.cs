@@ -14,6 +14,12 @@ namespace PanelService.Cutting.Patterns;
 /// <summary>The best values of all rectangles of a grid, in sixteen bits.</summary>
 internal sealed class NarrowTable
 {
+    /// <summary>Of a sheet that holds no more pieces than this each can be worth so much that rounding hardly matters.</summary>
+    public const int MostPieces = 500;
+
+    /// <summary>The most that a sheet may be worth, with room for every piece's value to be rounded up.</summary>
+    public const int Room = short.MaxValue - (2 * MostPieces);
+
     private const int Lanes = 32;
 
     // Cells that a row keeps in registers: four vectors.

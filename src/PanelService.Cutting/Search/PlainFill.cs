@@ -1,11 +1,12 @@
 // Problem: a whole plan at once for an order of any size, before anything else is known.
-// Idea:    every type by itself, in rows and columns, on the stock that gives the cheapest piece so; no type shares a sheet.
+// Idea:    every type by itself, in rows and columns, on the stock that gives the cheapest piece so; no type shares a sheet. Or
+//          in shelves, where types do (ShelfFill), if that leaves less missing or is cheaper.
 // Source:  common practice: what a pencil does first.
 // Cost:    types × stocks, however many pieces.
 // Not:     good. It is there so that a search that is stopped early has a plan to show.
 namespace PanelService.Cutting.Search;
 
-/// <summary>A plan of sheets of one type each.</summary>
+/// <summary>A plan of sheets of one type each, or of shelves.</summary>
 internal static class PlainFill
 {
     // A block of more pieces would cost more memory than the plan is worth.
@@ -17,6 +18,16 @@ internal static class PlainFill
     /// <param name="available">How many of each stock there are; <see cref="StockBox.Unlimited"/> for any number.</param>
     /// <returns>The columns used; they may leave something missing where the stocks are used up.</returns>
     public static List<ColumnUse> Run(Model model, int[] demand, int[] available)
+    {
+        var rows = InRows(model, demand, available);
+        return new ShelfFill(model).Run(demand, available) is { } shelves && Rank(shelves).CompareTo(Rank(rows)) < 0 ? shelves : rows;
+
+        (long Missing, long Price) Rank(List<ColumnUse> uses) => (
+            demand.Select((wanted, t) => Math.Max(0, wanted - uses.Sum(use => (long)use.Copies * use.Column.Counts[t]))).Sum(),
+            uses.Sum(use => (long)use.Copies * model.Stock(use.Column.Stock).Price));
+    }
+
+    private static List<ColumnUse> InRows(Model model, int[] demand, int[] available)
     {
         int[] left = [.. available];
         var uses = new List<ColumnUse>();

@@ -9,10 +9,11 @@ namespace PanelService.Cutting.Search;
 internal sealed class Pricing
 {
     private const double WideRoom = int.MaxValue / 2;
-    private const double NarrowRoom = short.MaxValue - 1;
 
-    // Sizes rounded down let a little more onto a sheet; where it is more than this, smaller values are tried.
-    private const double SizesDown = 1.1;
+    // Sizes rounded down let a little more onto a sheet; where it is more than this, smaller values are tried. Where a side
+    // holds thousands of pieces it may be twice as many, but not more.
+    private const double MoreOfNarrow = 1.1;
+    private const double MoreOfCoarse = 4;
 
     // About 30 ms. Patterns that hold to the demand are worth it: with a limit of 1,000,000 and pruned patterns beyond,
     // four more of the first 60 mixed orders stay open.
@@ -42,7 +43,7 @@ internal sealed class Pricing
     /// <param name="duals">Values per type in price units, 0 or more.</param>
     public DualVector Evaluate(double[] duals)
     {
-        for (int shift = ShiftFor(duals, SizesDown); ; shift--)
+        for (int shift = ShiftFor(duals, IsNarrow ? MoreOfNarrow : IsCoarse ? MoreOfCoarse : 1); ; shift--)
         {
             int[] values = Rounded(duals, shift);
             long[] best = Evaluate(values);
@@ -77,7 +78,7 @@ internal sealed class Pricing
     /// <param name="duals">Values per type in price units, 0 or more.</param>
     public DualVector Propose(double[] duals)
     {
-        int shift = ShiftFor(duals, room: 1);
+        int shift = ShiftFor(duals, more: 1);
         int[] values = Rounded(duals, shift);
         return new DualVector(values, shift, Propose(values, [.. _model.Stocks.Select(_ => 1)]));
     }
@@ -151,7 +152,7 @@ internal sealed class Pricing
 
     /// <summary>What values may be multiplied with so that no pattern that fits outgrows the programme.</summary>
     /// <param name="values">Per type, 0 or more, one of them more.</param>
-    public double ScaleOf(double[] values) => IsCoarse ? NarrowRoom / Worth(values) : LargestValue / values.Max();
+    public double ScaleOf(double[] values) => IsNarrow ? Room / Worth(values) : LargestValue / values.Max();
 
     /// <summary>
     /// The best pattern of a stock as last evaluated or proposed; null where it is worth nothing. On a coarse grid the
@@ -220,8 +221,19 @@ internal sealed class Pricing
     public Column? BestWithin(int stock, int[] open, int[] values)
     {
         var free = Best(stock);
-        return free is null || Enumerable.Range(0, open.Length).All(t => free.Counts[t] <= open[t]) ? free : Capped(stock, open, values);
+        if (free is null || Enumerable.Range(0, open.Length).All(t => free.Counts[t] <= open[t]))
+        {
+            return free;
+        }
+
+        return open.Any(d => d > CappedProgramme.MostOfOne) && Pruned(stock, open) is { } pruned && HoldsAsMuch(pruned, open)
+            ? pruned
+            : Capped(stock, open, values);
     }
+
+    /// <summary>Whether a pattern holds whatever one of the capped programme can.</summary>
+    private static bool HoldsAsMuch(Column pruned, int[] open) =>
+        open.Zip(pruned.Counts).All(pair => pair.Second >= Math.Min(pair.First, CappedProgramme.MostOfOne));
 
     /// <summary>The best pattern without what it holds too much: quick, and good while much is still wanted.</summary>
     private Column? Pruned(int stock, int[] open)
@@ -259,12 +271,16 @@ internal sealed class Pricing
 
     /// <summary>The largest power of two that no pattern's value can outgrow the programme with.</summary>
     /// <param name="duals">Values per type.</param>
-    /// <param name="room">How many times its area a coarse grid may let onto a sheet.</param>
-    private int ShiftFor(double[] duals, double room)
+    /// <param name="more">How many times its area a grid may let onto a sheet.</param>
+    private int ShiftFor(double[] duals, double more)
     {
-        double worth = IsCoarse ? room * Worth(duals) : Worth(duals);
-        return worth <= 0 ? 0 : Math.Clamp((int)Math.Floor(Math.Log2((IsCoarse ? NarrowRoom : WideRoom) / worth)), -30, 40);
+        double worth = more * Worth(duals);
+        return worth <= 0 ? 0 : Math.Clamp((int)Math.Floor(Math.Log2(Room / worth)), -30, 40);
     }
+
+    private double Room => IsNarrow ? NarrowTable.Room : WideRoom;
+
+    private bool IsNarrow => _model.Classes.Any(c => c.Level(_level).IsNarrow);
 
     /// <summary>No pattern is worth more than this.</summary>
     private double Worth(double[] values)

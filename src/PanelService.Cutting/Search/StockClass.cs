@@ -9,9 +9,9 @@ internal sealed class StockClass
     // furniture plant, sizes in millimetres, the second level leaves 20 coarse, the third none.
     private static readonly long[] LevelWork = [16_000_000, 160_000_000, 4_000_000_000];
 
-    // Of a coarse grid, whose table is narrow: about 2 ms, 25 ms and 600 ms. The third is for bounds above all: as a
-    // relaxation it takes a tenth off what the second leaves between patterns and true sizes, and some seconds.
-    private static readonly long[] CoarseWork = [32_000_000, 500_000_000, 12_000_000_000];
+    // Of a coarse grid whose table is narrow: about 2 ms, 25 ms and 600 ms. The third is for bounds above all: as a relaxation
+    // it takes a tenth off what the second leaves between patterns and true sizes, and some seconds.
+    private static readonly long[] NarrowWork = [32_000_000, 500_000_000, 12_000_000_000];
 
     private readonly GridLevel?[] _levels = new GridLevel?[LevelWork.Length];
     private readonly CancellationToken _cancellation;
@@ -52,7 +52,7 @@ internal sealed class StockClass
         return Made(at);
     }
 
-    private GridLevel Made(int level) => _levels[level] ??= GridLevel.Make(Area, LevelWork[level], CoarseWork[level], _cancellation);
+    private GridLevel Made(int level) => _levels[level] ??= GridLevel.Make(Area, LevelWork[level], NarrowWork[level], _cancellation);
 }
 
 /// <summary>The two programmes of one fineness, each made when it is first asked for.</summary>
@@ -74,15 +74,18 @@ internal sealed class GridLevel
     /// <summary>Whether sizes are the true ones.</summary>
     public bool IsExact { get; private init; }
 
+    /// <summary>Whether the tables of a coarse grid are narrow: not where pieces are so small that their values would be told roughly.</summary>
+    public bool IsNarrow { get; private init; }
+
     /// <summary>No fill of a programme is more work than this, in cell visits.</summary>
     public long Work { get; }
 
     /// <summary>Makes a level.</summary>
     /// <param name="area">What the grid is made for.</param>
     /// <param name="work">The most work of one programme of true sizes.</param>
-    /// <param name="coarseWork">The most work of one of a coarse grid.</param>
+    /// <param name="narrowWork">The most work of one of a coarse grid with narrow tables.</param>
     /// <param name="cancellation">Ends the making of a programme half-way, with an exception.</param>
-    public static GridLevel Make(GridArea area, long work, long coarseWork, CancellationToken cancellation)
+    public static GridLevel Make(GridArea area, long work, long narrowWork, CancellationToken cancellation)
     {
         if (Grid.ExactWithin(area, work, cancellation) is { } exact)
         {
@@ -90,9 +93,14 @@ internal sealed class GridLevel
             return new GridLevel(() => programme, () => programme, exact.Work) { IsExact = true };
         }
 
+        bool narrow = area.MostPieces <= NarrowTable.MostPieces;
+        long coarse = narrow ? narrowWork : work;
         return new GridLevel(
-            () => new ValueProgramme(Grid.Bounding(area, coarseWork, cancellation), narrow: true),
-            () => new ValueProgramme(Grid.Fitting(area, coarseWork, cancellation), narrow: true),
-            coarseWork / ValueProgramme.NarrowShare);
+            () => new ValueProgramme(Grid.Bounding(area, coarse, cancellation), narrow),
+            () => new ValueProgramme(Grid.Fitting(area, coarse, cancellation), narrow),
+            narrow ? coarse / ValueProgramme.NarrowShare : coarse)
+        {
+            IsNarrow = narrow,
+        };
     }
 }

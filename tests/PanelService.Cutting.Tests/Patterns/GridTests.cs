@@ -96,6 +96,24 @@ public sealed class GridTests
         Assert.Equal((61, 61), area.UnitsDown(55));
     }
 
+    [Fact]
+    public void Odd_pieces_so_small_that_a_narrow_table_would_be_outgrown_are_planned()
+    {
+        // A sheet holds some 20,000 of the smallest: each would be worth a unit or two of fifteen bits, and rounded up more than the sheet.
+        var random = new Random(3);
+        Piece[] pieces = [.. Enumerable.Range(0, 60).Select(_ => new Piece(random.Next(50, 301), random.Next(50, 301), 200, [Turning.Either]))];
+        var problem = new CuttingProblem([new Stock(12_200, 24_400, 1000, null)], [.. pieces], Kerf: 32);
+
+        var result = CuttingPlanner.Plan(problem, Effort.Quick);
+
+        Assert.True(result.Complete);
+        double sheets = pieces.Sum(piece => (piece.Width + 32.0) * (piece.Height + 32) * piece.Demand) / ((12_200 + 32.0) * (24_400 + 32));
+        Assert.InRange(result.LeastPossible, (long)sheets * 1000, result.Spent);
+
+        // No block holds more than 2,000 pieces.
+        Assert.InRange(result.Spent, result.LeastPossible, 7000);
+    }
+
     public static TheoryData<int> Seeds() => [.. Enumerable.Range(1, 12)];
 
     private static int Filled(ValueProgramme programme, int[] values, GridArea area)
