@@ -1,7 +1,8 @@
 // The way of a search:
 //   1. a first whole plan at once, by ruin and recreate over a few milliseconds (ManyOrders);
 //   2. relax the whole problem: a bound, good patterns, and a plan by rounding them down (Relaxation, RoundDown), which
-//      waits for the first look of 4. where there is a plan already: mostly it is not needed then;
+//      waits for the first look of 4. where there is a plan already: mostly it is not needed then. Of odd sizes what the
+//      whole part leaves, and the plan's emptiest sheets, are laid out anew (ManyOrders);
 //   3. orders of a few pieces are decided for good (SmallOrder);
 //   4. the cheapest counts of stocks the relaxation allows (CountSearch), and a short look for a plan within just these
 //      (TightCover, CountsDecision). Found: proven, unless cheaper counts stand open.
