@@ -49,38 +49,31 @@ internal sealed class NarrowTable
     public int At(int i, int j) => _best[(i * _stride) + j];
 
     /// <summary>Fills the table.</summary>
-    /// <param name="shapesByColumn">Which shapes are as wide as each point, with their values.</param>
+    /// <param name="shapesByColumn">Which shapes are as wide as each point.</param>
+    /// <param name="values">The value of one of each piece.</param>
     /// <param name="columns">How many points along the width.</param>
     /// <param name="rows">How many points along the height.</param>
     /// <param name="cancellation">Ends it half-way, with an exception.</param>
-    public void Fill((int Row, int Value)[][] shapesByColumn, int columns, int rows, CancellationToken cancellation)
+    public void Fill(int[][] shapesByColumn, int[] values, int columns, int rows, CancellationToken cancellation)
     {
         _rows = rows;
         _length = Math.Min(_stride, (rows + Held - 1) / Held * Held);
-        var points = _grid.X.Points[..columns];
-        int first = 0;
-        while (first < points.Length)
+        for (int first = 0, end; first < columns; first = end)
         {
-            int end = first + 1;
-            while (end < points.Length && end - first < Lanes && points[end] - points[first] < points[0])
-            {
-                end++;
-            }
-
+            end = _grid.X.EndOfTile(first, columns, Lanes);
             for (int i = first; i < end; i++)
             {
-                Start(i, first, shapesByColumn);
+                Start(i, first, shapesByColumn, values);
                 CutAcrossWidth(i);
                 cancellation.ThrowIfCancellationRequested();
             }
 
             CutAcrossHeight(first, end);
-            first = end;
         }
     }
 
     /// <summary>What a column has without a cut: single pieces, and the last column of the tile before.</summary>
-    private void Start(int i, int firstOfTile, (int Row, int Value)[][] shapesByColumn)
+    private void Start(int i, int firstOfTile, int[][] shapesByColumn, int[] values)
     {
         var row = _best.AsSpan(i * _stride, _length);
         if (firstOfTile == 0)
@@ -94,9 +87,10 @@ internal sealed class NarrowTable
 
         for (int column = firstOfTile; column <= i; column++)
         {
-            foreach (var (from, value) in shapesByColumn[column])
+            foreach (int index in shapesByColumn[column])
             {
-                for (int j = from; j < _rows && row[j] < value; j++)
+                int value = values[_grid.Shapes[index].Piece];
+                for (int j = _grid.Y.Floor(_grid.Shapes[index].Height); j < _rows && row[j] < value; j++)
                 {
                     row[j] = (short)value;
                 }

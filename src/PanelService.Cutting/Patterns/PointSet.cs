@@ -30,6 +30,21 @@ internal sealed class PointSet
         return at >= 0 ? at : ~at - 1;
     }
 
+    /// <summary>Where a tile ends: no piece is so narrow that one of its points depends on another.</summary>
+    /// <param name="first">The tile's first point.</param>
+    /// <param name="count">Only so many points.</param>
+    /// <param name="most">The most points of a tile.</param>
+    public int EndOfTile(int first, int count, int most)
+    {
+        int end = first + 1;
+        while (end < count && end - first < most && _points[end] - _points[first] < _points[0])
+        {
+            end++;
+        }
+
+        return end;
+    }
+
     /// <summary>All sums of piece extents up to a limit.</summary>
     /// <param name="extents">Per piece: the one or two extents it can have along the axis, and how many there are.</param>
     /// <param name="limit">The largest sum of interest.</param>

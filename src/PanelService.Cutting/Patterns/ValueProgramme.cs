@@ -96,22 +96,13 @@ internal sealed class ValueProgramme
         long visits = (_grid.CutsX.CountBefore(columns) * _rows) + (_grid.CutsY.CountBefore(_rows) * columns) + ((long)columns * _rows);
         if (_narrow is not null)
         {
-            (int, int)[][] shapes = [.. _shapesByColumn.Select(
-                column => column.Select(index => (_grid.Y.Floor(_grid.Shapes[index].Height), worth[_grid.Shapes[index].Piece])).ToArray())];
-            _narrow.Fill(shapes, columns, _rows, cancellation);
+            _narrow.Fill(_shapesByColumn, worth, columns, _rows, cancellation);
             return visits / NarrowShare;
         }
 
-        var points = _grid.X.Points[..columns];
-        int first = 0;
-        while (first < points.Length)
+        for (int first = 0, end; first < columns; first = end)
         {
-            int end = first + 1;
-            while (end < points.Length && end - first < Lanes && points[end] - points[first] < points[0])
-            {
-                end++;
-            }
-
+            end = _grid.X.EndOfTile(first, columns, Lanes);
             for (int i = first; i < end; i++)
             {
                 CutAcrossWidth(i, first);
@@ -119,7 +110,6 @@ internal sealed class ValueProgramme
             }
 
             CutAcrossHeight(first, end, cancellation);
-            first = end;
         }
 
         return visits;

@@ -9,8 +9,8 @@ namespace PanelService.Cutting.Search;
 /// <summary>A plan of sheets of one type each, or of shelves.</summary>
 internal static class PlainFill
 {
-    // A block of more pieces would cost more memory than the plan is worth.
-    private const long MostInOneBlock = 2_000;
+    /// <summary>A block of more pieces would cost more memory than the plan is worth.</summary>
+    public const int MostInOneBlock = 2_000;
 
     /// <summary>Fills.</summary>
     /// <param name="model">The model.</param>

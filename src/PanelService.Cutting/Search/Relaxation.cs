@@ -47,6 +47,12 @@ internal sealed class Relaxation
     /// <summary>Every value vector evaluated, oldest first: each is an inequality that holds for every plan.</summary>
     public List<DualVector> Inequalities { get; } = [];
 
+    /// <summary>A bound known from elsewhere.</summary>
+    public long Known { get; set; }
+
+    /// <summary>Every plan's price is a multiple of this.</summary>
+    public long PriceStep { get; set; } = 1;
+
     /// <summary>
     /// Starts from values that are likely: a first bound, and a pattern of every stock. Without it the first rounds
     /// price what leaving pieces out would cost, and a search cut short then has no bound to speak of.
@@ -190,12 +196,6 @@ internal sealed class Relaxation
         Inequalities.Add(vector);
         return vector;
     }
-
-    /// <summary>A bound known from elsewhere.</summary>
-    public long Known { get; set; }
-
-    /// <summary>Every plan's price is a multiple of this.</summary>
-    public long PriceStep { get; set; } = 1;
 
     /// <summary>Whether a whole plan cannot cost less than the bound known, by which the relaxation rounds up.</summary>
     private bool IsReached(double price) => PriceStep > 1 && !_pricing.IsFirst && Known / PriceStep >= (long)Math.Ceiling((price / PriceStep) - 1e-7);

@@ -39,19 +39,7 @@ internal sealed class SequentialFill
         var uses = new List<ColumnUse>();
         while (open.Any(d => d > 0) && !_work.Exhausted && BestNext(open, left, values) is { } column)
         {
-            int copies = left[column.Stock];
-            for (int t = 0; t < open.Length; t++)
-            {
-                copies = column.Counts[t] > 0 ? Math.Min(copies, open[t] / column.Counts[t]) : copies;
-            }
-
-            for (int t = 0; t < open.Length; t++)
-            {
-                open[t] -= copies * column.Counts[t];
-            }
-
-            StockBox.TakeOff(left, column.Stock, copies);
-            uses.Add(new ColumnUse(column, copies));
+            uses.Add(StockBox.TakeAll(column, open, left));
             _pool.Add(column);
         }
 

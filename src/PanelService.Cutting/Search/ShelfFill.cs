@@ -13,8 +13,6 @@ namespace PanelService.Cutting.Search;
 /// <param name="model">The model.</param>
 internal sealed class ShelfFill(Model model)
 {
-    // A block of more pieces would cost more memory than the plan is worth.
-    private const int MostInOneBlock = 2_000;
     private const int MostStocksTried = 6;
 
     private readonly int[] _stocks = [.. Enumerable.Range(0, model.Stocks.Length).OrderBy(s => model.Stock(s).Price / model.StockArea(s)).ThenBy(s => s)];
@@ -43,19 +41,7 @@ internal sealed class ShelfFill(Model model)
                 return null;
             }
 
-            int copies = left[column.Stock];
-            for (int t = 0; t < open.Length; t++)
-            {
-                copies = column.Counts[t] > 0 ? Math.Min(copies, open[t] / column.Counts[t]) : copies;
-            }
-
-            for (int t = 0; t < open.Length; t++)
-            {
-                open[t] -= copies * column.Counts[t];
-            }
-
-            StockBox.TakeOff(left, column.Stock, copies);
-            uses.Add(new ColumnUse(column, copies));
+            uses.Add(StockBox.TakeAll(column, open, left));
         }
 
         return uses;
@@ -113,7 +99,7 @@ internal sealed class ShelfFill(Model model)
             .ToArray();
         var shelves = new List<Block>();
         long room = model.Stock(stock).Height + model.Kerf;
-        int places = MostInOneBlock;
+        int places = PlainFill.MostInOneBlock;
         while (places > 0 && Array.Find(lying, one => rest[one.Type] > 0 && one.Height <= room) is { } first)
         {
             shelves.Add(Shelf(lying, first.Height, model.Stock(stock).Width + model.Kerf, rest, ref places));

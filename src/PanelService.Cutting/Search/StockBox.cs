@@ -19,4 +19,25 @@ internal sealed record StockBox(int[] Least, int[] Most)
     /// <param name="stock">The stock used.</param>
     /// <param name="copies">How many of it.</param>
     public static void TakeOff(int[] left, int stock, int copies) => left[stock] -= left[stock] == Unlimited ? 0 : copies;
+
+    /// <summary>Uses a column as often as demand and stock allow, and takes that off both.</summary>
+    /// <param name="column">The column; it holds something.</param>
+    /// <param name="open">What is still wanted of each type.</param>
+    /// <param name="left">How many of each stock are left.</param>
+    public static ColumnUse TakeAll(Column column, int[] open, int[] left)
+    {
+        int copies = left[column.Stock];
+        for (int t = 0; t < open.Length; t++)
+        {
+            copies = column.Counts[t] > 0 ? Math.Min(copies, open[t] / column.Counts[t]) : copies;
+        }
+
+        for (int t = 0; t < open.Length; t++)
+        {
+            open[t] -= copies * column.Counts[t];
+        }
+
+        TakeOff(left, column.Stock, copies);
+        return new ColumnUse(column, copies);
+    }
 }
