@@ -4,11 +4,13 @@
 //          all, and so no sheet more than that. Patterns that good are few: LabelProgramme lists every one of them. From
 //          the list the plan is put together by exact cover, always placing next the piece with the fewest patterns
 //          left, never wasting more than there is to waste. The list being complete, finding nothing proves that
-//          there is no plan within the counts.
+//          there is no plan within the counts. Where a stock has too many of them, those that waste a 64th, a 32nd … of what
+//          there is to waste are listed: plans are found among them, and nothing is proven. What a stock whose list is
+//          complete wastes at the least is no longer there for the others to waste.
 // Source:  enumeration of columns by reduced cost: Baldacci, Christofides and Mingozzi, Mathematical Programming 115
 //          (2008); exact cover: Knuth, "Dancing links" (2000).
 // Cost:    one label programme per stock, then a tree search; both stop at a given amount of work.
-// Not:     for loose counts or many of each piece: then patterns that good are too many, and it says that it does not know.
+// Not:     always: for loose counts or many of each piece patterns that good are too many, and it says that it does not know.
 using PanelService.Cutting.Patterns;
 using PanelService.Cutting.Search;
 
@@ -17,7 +19,12 @@ namespace PanelService.Cutting.Exact;
 /// <summary>Decides tight counts of stocks.</summary>
 internal sealed class TightCover
 {
-    private const int MostLabels = 150_000;
+    // Whoever has no more is listed at once, however much may be wasted.
+    private const int FewLabels = 20_000;
+
+    // The rest at first with no more waste than this part of it.
+    private const int FirstPart = 64;
+    private const long CoverWork = 50_000;
     private const long MostGridWork = 80_000_000;
 
     // Many of each piece make too many patterns of nearly the same worth: on 80 studio orders of such kind none was
@@ -29,12 +36,14 @@ internal sealed class TightCover
     private const double MostWasted = 0.3;
 
     // About half a second: where the counts are tight, some hundredths suffice.
-    private const long MostWork = 500_000;
+    private static readonly TightEffort Usual = new(150_000, 500_000);
 
     private readonly Model _model;
     private readonly int[] _counts;
     private readonly int[] _values;
     private readonly WorkMeter _work;
+    private CloseList[] _lists = [];
+    private long _spare;
 
     private TightCover(Model model, int[] counts, int[] values, WorkMeter work) =>
         (_model, _counts, _values, _work) = (model, counts, values, work);
@@ -44,10 +53,9 @@ internal sealed class TightCover
     /// <param name="counts">At most so many of each stock; none unlimited.</param>
     /// <param name="inequalities">Values known: those are taken under which there is least to waste, or the areas.</param>
     /// <param name="work">Where work is counted.</param>
-    /// <param name="anyDemand">Whether many of each piece are no reason to answer at once that nothing is known.</param>
-    public static TightAnswer Solve(Model model, int[] counts, IEnumerable<DualVector> inequalities, WorkMeter work, bool anyDemand = false)
+    public static TightAnswer Solve(Model model, int[] counts, IEnumerable<DualVector> inequalities, WorkMeter work)
     {
-        if (!anyDemand && model.Demand.Sum(d => (long)d) > Math.Max(MostPieces, MostOfEach * model.Demand.Length))
+        if (model.Demand.Sum(d => (long)d) > Math.Max(MostPieces, MostOfEach * model.Demand.Length))
         {
             return TightAnswer.Unknown;
         }
@@ -66,15 +74,20 @@ internal sealed class TightCover
             (values, least) = Tighter((values, least), model, counts, vector.Values, s => vector.Best[s]);
         }
 
-        if (values is null)
-        {
-            return TightAnswer.Unknown;
-        }
+        return values is null ? TightAnswer.Unknown : Solve(model, counts, values, Usual, work);
+    }
 
-        var own = new WorkMeter(Math.Min(MostWork, work.Left), work.Cancellation);
-        long before = own.Left;
-        var answer = new TightCover(model, counts, values, own).Solve();
-        work.Spend(before - own.Left);
+    /// <summary>Looks for a plan under given values, however many of each piece there are.</summary>
+    /// <param name="model">The order.</param>
+    /// <param name="counts">At most so many of each stock; none unlimited.</param>
+    /// <param name="values">Value of one of each type, above 0.</param>
+    /// <param name="effort">How far to go.</param>
+    /// <param name="work">Where work is counted.</param>
+    public static TightAnswer Solve(Model model, int[] counts, int[] values, TightEffort effort, WorkMeter work)
+    {
+        var part = work.Part(effort.Units);
+        var answer = new TightCover(model, counts, values, part).Solve(effort.Labels);
+        work.Join(part);
         return answer;
     }
 
@@ -107,43 +120,86 @@ internal sealed class TightCover
 
     private static long Divisor(long a, long b) => (long)System.Numerics.BigInteger.GreatestCommonDivisor(a, b);
 
-    private TightAnswer Solve()
+    private TightAnswer Solve(int mostLabels)
     {
-        int[] stocks = [.. Enumerable.Range(0, _counts.Length).Where(s => _counts[s] > 0)];
-        var programmes = new ValueProgramme[_counts.Length];
-        long[] most = new long[_counts.Length];
-        foreach (int s in stocks)
+        var lists = new List<CloseList>();
+        foreach (int s in Enumerable.Range(0, _counts.Length).Where(s => _counts[s] > 0))
         {
             if (Prepare(s) is not { } programme)
             {
                 return TightAnswer.Unknown;
             }
 
-            programmes[s] = programme;
-            most[s] = programme.At(programme.Grid.X.Count - 1, programme.Grid.Y.Count - 1);
+            lists.Add(new CloseList(s, _counts[s], programme, _values, _model.Demand, _work));
         }
 
-        long spare = stocks.Sum(s => most[s] * _counts[s]) - _values.Select((v, t) => (long)v * _model.Demand[t]).Sum();
-        if (spare < 0)
+        _lists = [.. lists.OrderBy(list => _model.Stock(list.Stock).Width * (double)_model.Stock(list.Stock).Height)];
+        _spare = _lists.Sum(list => list.Most * list.Count) - _values.Select((v, t) => (long)v * _model.Demand[t]).Sum();
+        foreach (var list in _lists)
         {
-            return TightAnswer.None;
+            if (Spare < 0)
+            {
+                return TightAnswer.None;
+            }
+
+            list.Extend(SpareOf(list), Math.Min(FewLabels, mostLabels), all: true);
         }
 
-        var cover = new ExactCover(_model.Demand, _counts, spare, _work);
-        foreach (int s in stocks)
+        return Ladder(mostLabels);
+    }
+
+    /// <summary>Longer and longer lists of the stocks that have too many patterns for short ones.</summary>
+    private TightAnswer Ladder(int mostLabels)
+    {
+        for (int part = FirstPart; Spare >= 0 && !_work.Exhausted; part /= 2)
         {
-            if (!List(s, programmes[s], most[s], spare, cover))
+            bool any = _lists.All(list => list.IsComplete);
+            foreach (var list in _lists.Where(list => !list.IsDone))
+            {
+                bool listed = list.Extend(SpareOf(list) / part, mostLabels, all: part == 1);
+                any |= listed;
+                if (!listed)
+                {
+                    list.GiveUp();
+                }
+            }
+
+            if (any && Cover() is { } answer)
+            {
+                return answer;
+            }
+
+            if (_lists.All(list => list.IsDone))
             {
                 return TightAnswer.Unknown;
             }
         }
 
-        return cover.Solve() switch
+        return Spare < 0 ? TightAnswer.None : TightAnswer.Unknown;
+    }
+
+    /// <summary>What a plan may waste beyond what every stock is known to waste.</summary>
+    private long Spare => _spare - _lists.Sum(list => list.Least * list.Count);
+
+    /// <summary>What one of a stock may waste: all that the others do not.</summary>
+    private long SpareOf(CloseList list) => Spare + list.Least;
+
+    /// <summary>Looks for a cover among the patterns listed; null where there is none and more may be listed, or that stays unknown.</summary>
+    private TightAnswer? Cover()
+    {
+        bool complete = _lists.All(list => list.IsComplete);
+        var part = _work.Part(complete ? _work.Left : CoverWork);
+        var cover = new ExactCover(_model.Demand, _counts, _spare, part);
+        foreach (var pattern in _lists.SelectMany(list => list.Patterns))
         {
-            null => TightAnswer.Unknown,
-            [] => TightAnswer.None,
-            var found => new TightAnswer([.. found.Select(f => new ColumnUse(new Column(f.Stock, f.Counts, f.Arrange()), 1))], false),
-        };
+            cover.Add(pattern);
+        }
+
+        var found = cover.Solve();
+        _work.Join(part);
+        return found is { Count: > 0 }
+            ? new TightAnswer([.. found.Select(f => new ColumnUse(new Column(f.Stock, f.Counts, f.Arrange()), 1))], false)
+            : complete ? found is null ? TightAnswer.Unknown : TightAnswer.None : null;
     }
 
     /// <summary>The programme over the true points of a stock, filled; null where that is too much work.</summary>
@@ -160,31 +216,12 @@ internal sealed class TightCover
         _work.Spend(100 + (programme.Fill(_values, long.MaxValue / 2, long.MaxValue / 2, _work.Cancellation) / 1000));
         return programme;
     }
-
-    private bool List(int stock, ValueProgramme programme, long most, long spare, ExactCover cover)
-    {
-        var key = new CountKey(_model.Demand);
-        if (!key.Complete)
-        {
-            return false;
-        }
-
-        _work.Spend(programme.Grid.Work / 300);
-        var labels = new LabelProgramme(programme, _values, key, Math.Max(1, most - spare), _work);
-        if (!labels.Run(MostLabels))
-        {
-            return false;
-        }
-
-        foreach (var (index, net, counts) in labels.Whole())
-        {
-            int[] held = [.. Enumerable.Range(0, _model.Demand.Length).Select(t => key.Count(counts, t))];
-            cover.Add(new CoverPattern(stock, held, most - net, () => labels.Trace(index)));
-        }
-
-        return true;
-    }
 }
+
+/// <summary>How far to go.</summary>
+/// <param name="Labels">A list of more labels is too long.</param>
+/// <param name="Units">The work allowed.</param>
+internal sealed record TightEffort(int Labels, long Units);
 
 /// <summary>What is known of counts of stocks.</summary>
 /// <param name="Plan">A plan within them; null where none was found.</param>

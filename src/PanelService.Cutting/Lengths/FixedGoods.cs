@@ -1,8 +1,8 @@
 // Problem: just so many of each good are taken: is there a plan, and which?
 // Idea:    the rectangles that they make are stocks of their own number, and the pieces an order for these. Ruin and recreate
 //          looks for a plan (GoalSearch), what was cut up without waste is put together again (StripJigsaw), and sections drawn
-//          and put together do (SectionMix); where there is little to waste all patterns that waste no more are listed, which finds the plan or proves that there is none
-//          (TightCover).
+//          and put together do (SectionMix); where there is little to waste under the tightest values (TightValues) all patterns
+//          that waste no more are listed, or those that waste a part of it, which finds a plan or proves that there is none (TightCover).
 // Source:  see there.
 // Cost:    the work given.
 using PanelService.Cutting.Exact;
@@ -21,6 +21,7 @@ internal sealed class FixedGoods
     private readonly int[] _used;
     private readonly int[] _rectangles;
     private readonly Model _model;
+    private DualVector? _tight;
 
     /// <summary>Fixes the counts.</summary>
     /// <param name="goods">The goods.</param>
@@ -87,19 +88,26 @@ internal sealed class FixedGoods
     public List<FilledGood>? PutSections(long units, WorkMeter work) =>
         IsJigsaw ? Filled(StripJigsaw.FindSections(_model, [.. _goods.Given], units, work)) : null;
 
-    /// <summary>Decides by listing every pattern that is good enough, where these are few.</summary>
+    /// <summary>Decides by listing every pattern that is good enough, where these are few; by a part of them finds some plans where they are not.</summary>
     /// <param name="values">Value of one of each type, under which the goods hold little more than all pieces are worth.</param>
+    /// <param name="effort">How far to go.</param>
     /// <param name="work">Where work is counted.</param>
     /// <returns>A plan, or that there is none, or neither.</returns>
-    public (List<FilledGood>? Plan, bool Impossible) Decide(double[] values, WorkMeter work)
+    public (List<FilledGood>? Plan, bool Impossible) Decide(double[] values, TightEffort effort, WorkMeter work)
     {
         if (!IsAsGiven)
         {
             return (null, false);
         }
 
-        var vector = new Pricing(_model, work).Evaluate(AllWorthSomething(values));
-        var answer = TightCover.Solve(_model, _rectangles, [vector], work, anyDemand: true);
+        _tight ??= TightValues.Find(_model, _rectangles, values, work);
+        if (_tight.Spare(_model.Demand, _rectangles) < 0)
+        {
+            return (null, true);
+        }
+
+        var vector = new Pricing(_model, work).Evaluate(AllWorthSomething([.. _tight.Values.Select(value => (double)value)]));
+        var answer = TightCover.Solve(_model, _rectangles, vector.Values, effort, work);
         return (answer.Plan is null ? null : Filled(answer.Plan), answer.Impossible);
     }
 

@@ -7,6 +7,7 @@
 //   3. where the first few counts stay open, a plan from counts with some room to spare says how far to look;
 //   4. counts left open are looked at again with more and more work, the cheapest first.
 // Source:  Benders decomposition (Numerische Mathematik 4, 1962) over counts of goods.
+using PanelService.Cutting.Exact;
 using PanelService.Cutting.Search;
 
 namespace PanelService.Cutting.Lengths;
@@ -21,8 +22,9 @@ internal sealed class LengthSearch
     // Percent of the work that the first relaxations leave for making plans.
     private const long KeptBack = 60;
 
-    // With more than this to spare there are too many patterns to list them all.
+    // With more than this to spare there are too many patterns to list them all, unless there are few pieces.
     private const double MostShare = 1.04;
+    private const int FewPieces = 30;
     private const double TightShare = 1.0025;
 
     private static readonly double[] _margins = [0.01, 0.02, 0.04, 0.07, 0.12, 0.2, 0.35, 0.6, 1];
@@ -42,7 +44,7 @@ internal sealed class LengthSearch
     // A jigsaw that was not put together without waste: as much more of the cloth, in thousandths, until sections do.
     private static readonly int[] _rooms = [10, 15, 30];
     private const long SectionUnits = 2_500_000;
-    private static readonly long[] _decide = [40_000, 250_000, 800_000];
+    private static readonly TightEffort[] _decide = [new(150_000, 500_000), new(500_000, 1_500_000), new(1_500_000, 4_000_000)];
 
     private readonly GoodsModel _goods;
     private readonly WorkMeter _work;
@@ -129,7 +131,7 @@ internal sealed class LengthSearch
                 continue;
             }
 
-            if (TryLevel(new OpenCounts(counts, choice.Bound, answer), 0))
+            if (TryLevel(new OpenCounts(counts, choice.Bound, answer, new FixedGoods(_goods, counts)), 0))
             {
                 RaiseBound();
                 return true;
@@ -193,7 +195,7 @@ internal sealed class LengthSearch
     private bool TryLevel(OpenCounts open, int level, bool decide = true)
     {
         _choice.Exclude(open.Counts);
-        var problem = new FixedGoods(_goods, open.Counts);
+        var problem = open.Problem;
         if (level == 0 && PutTogether(problem) is { } whole)
         {
             Take(whole);
@@ -208,6 +210,7 @@ internal sealed class LengthSearch
         }
 
         bool tight = open.Answer.Share <= TightShare;
+        decide &= open.Answer.Share <= MostShare || _goods.Pieces <= FewPieces;
         if (decide && tight && Decide(problem, open, level) is { } early)
         {
             return early;
@@ -219,7 +222,7 @@ internal sealed class LengthSearch
             return true;
         }
 
-        if (decide && !tight && open.Answer.Share <= MostShare && Decide(problem, open, level) is { } late)
+        if (decide && !tight && Decide(problem, open, level) is { } late)
         {
             return late;
         }
@@ -268,10 +271,7 @@ internal sealed class LengthSearch
             return null;
         }
 
-        var own = new WorkMeter(Math.Min(_decide[level], _work.Left), _work.Cancellation);
-        long before = own.Left;
-        var (plan, impossible) = problem.Decide(solution.Values, own);
-        _work.Spend(before - own.Left);
+        var (plan, impossible) = problem.Decide(solution.Values, _decide[level], _work);
         if (plan is not null)
         {
             Take(plan);
@@ -310,5 +310,5 @@ internal sealed class LengthSearch
 
     private void Report() => _progress?.Report(new CuttingProgress(Spent == long.MaxValue ? null : Spent, Bound));
 
-    private sealed record OpenCounts(int[] Counts, long Price, RelaxedCover Answer);
+    private sealed record OpenCounts(int[] Counts, long Price, RelaxedCover Answer, FixedGoods Problem);
 }

@@ -60,6 +60,49 @@ public sealed class TightCoverTests
         Assert.True(TightCover.Solve(model, [1], [], Work()).Impossible);
     }
 
+    [Fact]
+    public void Plans_are_found_among_the_patterns_that_waste_least_where_all_are_too_many()
+    {
+        int few = 0, many = 0;
+        for (int seed = 0; seed < 60; seed++)
+        {
+            var random = new Random(seed);
+            Piece[] pieces = [.. CutUp(60, 90, random).Concat(CutUp(40, 40, random)).GroupBy(size => size)
+                .Select(same => new Piece(same.Key.Width, same.Key.Height, same.Count(), [Turning.Either, Turning.Either]))];
+            var model = new Model(new CuttingProblem([new Stock(60, 90, 3, 1), new Stock(40, 40, 1, 1)], [.. pieces], Kerf: 0));
+            int[] areas = [.. model.Sizes.Select(size => (int)(size.Width * size.Height))];
+
+            var some = TightCover.Solve(model, [1, 1], areas, new TightEffort(600, 1_000_000), Work());
+            var all = TightCover.Solve(model, [1, 1], areas, new TightEffort(100_000, 10_000_000), Work());
+
+            Assert.False(some.Impossible || all.Impossible, $"seed {seed}: called impossible, and was cut up just so");
+            Assert.True(some.Plan is null || IsWhole(some.Plan, model), $"seed {seed}");
+            Assert.True(all.Plan is null || IsWhole(all.Plan, model), $"seed {seed}");
+            few += some.Plan is null ? 0 : 1;
+            many += all.Plan is null ? 0 : 1;
+        }
+
+        Assert.Equal(60, many);
+        Assert.InRange(few, 6, 54);
+    }
+
+    /// <summary>A sheet cut through at random, in steps of ten, until every part is small.</summary>
+    private static IEnumerable<(int Width, int Height)> CutUp(int width, int height, Random random)
+    {
+        if (Math.Max(width, height) <= 30 && (random.Next(3) > 0 || width * height <= 200))
+        {
+            return [(Math.Min(width, height), Math.Max(width, height))];
+        }
+
+        if (width < height)
+        {
+            return CutUp(height, width, random);
+        }
+
+        int first = 10 * random.Next(1, width / 10);
+        return CutUp(first, height, random).Concat(CutUp(width - first, height, random));
+    }
+
     private static WorkMeter Work() => new(100_000_000, CancellationToken.None);
 
     private static bool IsWhole(IReadOnlyList<ColumnUse> plan, Model model) =>
