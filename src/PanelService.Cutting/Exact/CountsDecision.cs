@@ -6,7 +6,8 @@
 //             of many among the patterns known, or of what whole uses of the relaxation leave.
 //          3. To decide for good, bound what each stock can be worth within the demand (BoundedPattern), list every pattern that
 //             wastes no more than there is to waste (LabelProgramme), and search the covers of the list to the end.
-//             Types without value are left out there: where the others alone have no plan, all have none.
+//             Types without value are left out there: where the others alone have no plan, all have none. Where that is
+//             too long, lists of the patterns that waste less (TightCover) still find plans.
 // Source:  enumeration of columns by reduced cost: Baldacci, Christofides and Mingozzi, Mathematical Programming 115
 //          (2008). The rest: see the parts.
 // Cost:    some ten milliseconds to look, some hundred to decide.
@@ -30,6 +31,10 @@ internal sealed class CountsDecision
     // not one came to its end, and each took a third of a search's work.
     private const double Close = 0.01;
     private const long CoverOfDepth = 75_000;
+
+    // Lists of the patterns that waste a part of what there is to waste, where those of all are too long. With 600,000 or a
+    // million units less is left for what comes after them, and fewer orders are decided.
+    private static readonly TightEffort _parts = new(150_000, 350_000);
 
     // A look, before anything is decided.
     private const int Shallow = 1;
@@ -114,7 +119,13 @@ internal sealed class CountsDecision
         }
 
         var (covered, plan) = Cover(counts, capped, Share(capped, counts) <= Close ? Deep : Shallow);
-        return new CountsAnswer(plan, capped, covered == false);
+        if (plan is not null || covered == false || _work.Exhausted)
+        {
+            return new CountsAnswer(plan, capped, covered == false);
+        }
+
+        var tightly = TightCover.Solve(_model, counts, capped.Values, _parts, _work);
+        return new CountsAnswer(tightly.Plan, capped, tightly.Impossible);
     }
 
     private bool Impossible(int[] counts, DualVector vector) => Cover(counts, vector, Shallow).Covered == false;

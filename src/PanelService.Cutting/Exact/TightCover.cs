@@ -24,7 +24,14 @@ internal sealed class TightCover
 
     // The rest at first with no more waste than this part of it.
     private const int FirstPart = 64;
-    private const long CoverWork = 50_000;
+    private const long CoverWork = 25_000;
+
+    // Of so many patterns an integer programme chooses where the search gives up: with thousands it finds little.
+    private const int MostOfProgramme = 3_000;
+    private const double ProgrammeTime = 0.1;
+
+    // A pattern of pieces worth nothing would not be listed: no piece is worth less than this part of what its area could be.
+    private const double LeastValue = 1e-3;
     private const long MostGridWork = 80_000_000;
 
     // Many of each piece make too many patterns of nearly the same worth: on 80 studio orders of such kind none was
@@ -80,15 +87,21 @@ internal sealed class TightCover
     /// <summary>Looks for a plan under given values, however many of each piece there are.</summary>
     /// <param name="model">The order.</param>
     /// <param name="counts">At most so many of each stock; none unlimited.</param>
-    /// <param name="values">Value of one of each type, above 0.</param>
+    /// <param name="values">Value of one of each type; some above 0.</param>
     /// <param name="effort">How far to go.</param>
     /// <param name="work">Where work is counted.</param>
     public static TightAnswer Solve(Model model, int[] counts, int[] values, TightEffort effort, WorkMeter work)
     {
         var part = work.Part(effort.Units);
-        var answer = new TightCover(model, counts, values, part).Solve(effort.Labels);
+        var answer = new TightCover(model, counts, AllWorthSomething(model, values), part).Solve(effort.Labels);
         work.Join(part);
         return answer;
+    }
+
+    private static int[] AllWorthSomething(Model model, int[] values)
+    {
+        double density = values.Select((value, t) => value / model.PieceArea(t)).DefaultIfEmpty(0).Max();
+        return [.. values.Select((value, t) => Math.Max(value, (int)Math.Ceiling(LeastValue * density * model.PieceArea(t))))];
     }
 
     /// <summary>The values under which a smaller share of the counts' worth is wasted.</summary>
@@ -188,7 +201,7 @@ internal sealed class TightCover
     private TightAnswer? Cover()
     {
         bool complete = _lists.All(list => list.IsComplete);
-        var part = _work.Part(complete ? _work.Left : CoverWork);
+        var part = _work.Part(complete ? _work.Left / 2 : CoverWork);
         var cover = new ExactCover(_model.Demand, _counts, _spare, part);
         foreach (var pattern in _lists.SelectMany(list => list.Patterns))
         {
@@ -197,10 +210,26 @@ internal sealed class TightCover
 
         var found = cover.Solve();
         _work.Join(part);
-        return found is { Count: > 0 }
-            ? new TightAnswer([.. found.Select(f => new ColumnUse(new Column(f.Stock, f.Counts, f.Arrange()), 1))], false)
-            : complete ? found is null ? TightAnswer.Unknown : TightAnswer.None : null;
+        var (covered, uses) = found is null
+            ? Choose()
+            : new CoverAnswer(found.Count > 0, [.. found.Select(f => new ColumnUse(new Column(f.Stock, f.Counts, f.Arrange()), 1))]);
+        return covered switch
+        {
+            true => new TightAnswer(uses, false),
+            false when complete => TightAnswer.None,
+            _ => complete ? TightAnswer.Unknown : null,
+        };
     }
+
+    /// <summary>An integer programme sees all stocks at once, and that fractions of the patterns do not do.</summary>
+    private CoverAnswer Choose() => _work.Exhausted || _lists.Sum(list => list.Patterns.Count) > MostOfProgramme
+        ? new CoverAnswer(null, null)
+        : PoolProgramme.Cover(
+            [.. _lists.SelectMany(list => list.Patterns).Select(pattern => new Column(pattern.Stock, pattern.Counts, pattern.Arrange()))],
+            _model.Demand,
+            _counts,
+            ProgrammeTime,
+            _work);
 
     /// <summary>The programme over the true points of a stock, filled; null where that is too much work.</summary>
     private ValueProgramme? Prepare(int stock)

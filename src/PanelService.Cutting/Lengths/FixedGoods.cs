@@ -15,8 +15,6 @@ namespace PanelService.Cutting.Lengths;
 /// <summary>Counts of goods as an order of their own.</summary>
 internal sealed class FixedGoods
 {
-    private const double LeastValue = 1e-3;
-
     private readonly GoodsModel _goods;
     private readonly int[] _used;
     private readonly int[] _rectangles;
@@ -106,16 +104,8 @@ internal sealed class FixedGoods
             return (null, true);
         }
 
-        var vector = new Pricing(_model, work).Evaluate(AllWorthSomething([.. _tight.Values.Select(value => (double)value)]));
-        var answer = TightCover.Solve(_model, _rectangles, vector.Values, effort, work);
+        var answer = TightCover.Solve(_model, _rectangles, _tight.Values, effort, work);
         return (answer.Plan is null ? null : Filled(answer.Plan), answer.Impossible);
-    }
-
-    /// <summary>A pattern of pieces worth nothing would not be listed.</summary>
-    private double[] AllWorthSomething(double[] values)
-    {
-        double density = values.Select((value, t) => value / _model.PieceArea(t)).Max();
-        return [.. values.Select((value, t) => Math.Max(value, LeastValue * density * _model.PieceArea(t)))];
     }
 
     /// <summary>Whether every piece has some place at all.</summary>
