@@ -36,6 +36,8 @@ internal sealed class CountsDecision
     // million units less is left for what comes after them, and fewer orders are decided.
     private static readonly TightEffort _parts = new(150_000, 350_000);
 
+    private const int PartOfRest = 4;
+
     // A look, before anything is decided.
     private const int Shallow = 1;
 
@@ -119,12 +121,12 @@ internal sealed class CountsDecision
         }
 
         var (covered, plan) = Cover(counts, capped, Share(capped, counts) <= Close ? Deep : Shallow);
-        if (plan is not null || covered == false || _work.Exhausted)
+        if (plan is not null || covered == false || _work.Exhausted || counts.Sum() > MostStocks)
         {
             return new CountsAnswer(plan, capped, covered == false);
         }
 
-        var tightly = TightCover.Solve(_model, counts, capped.Values, _parts, _work);
+        var tightly = TightCover.Solve(_model, counts, capped.Values, _parts with { Units = Math.Min(_parts.Units, _work.Left / PartOfRest) }, _work);
         return new CountsAnswer(tightly.Plan, capped, tightly.Impossible);
     }
 
