@@ -49,6 +49,9 @@ internal sealed class LabelSet
     private readonly List<Label> _labels = [];
     private int[] _slots = new int[Fewest];
 
+    /// <summary>How many there are.</summary>
+    public int Count => _labels.Count;
+
     /// <summary>Starts anew.</summary>
     public void Clear()
     {

@@ -19,6 +19,9 @@ namespace PanelService.Cutting.Exact;
 /// <summary>One round of the programme over labels.</summary>
 internal sealed class LabelProgramme
 {
+    private const int StepsAtOnce = 10_000;
+    private const int StepsOfUnit = 30;
+
     private readonly Grid _grid;
     private readonly ValueProgramme _programme;
     private readonly Completion _completion;
@@ -31,6 +34,7 @@ internal sealed class LabelProgramme
     private readonly int[] _end;
     private readonly LabelSet _found = new();
     private readonly ILookup<(int, int), int> _shapes;
+    private int _most;
     private long _steps;
 
     /// <summary>Prepares a round.</summary>
@@ -48,7 +52,6 @@ internal sealed class LabelProgramme
         _shapes = Enumerable.Range(0, _grid.Shapes.Length)
             .ToLookup(s => (_grid.X.Floor(_grid.Shapes[s].Width), _grid.Y.Floor(_grid.Shapes[s].Height)));
     }
-
 
     /// <summary>Runs.</summary>
     /// <param name="most">At most so many labels.</param>
@@ -70,6 +73,7 @@ internal sealed class LabelProgramme
 
                 _found.Clear();
                 long room = rest + (long)_programme.At(i, j) - _atLeast;
+                _most = most - _labels.Count;
                 Collect(i, j, room);
                 _found.AppendTo(_labels);
                 _end[cell] = _labels.Count;
@@ -109,14 +113,17 @@ internal sealed class LabelProgramme
     private bool Spend()
     {
         _steps += 10;
-        if (_steps > 10_000)
+        if (_steps > StepsAtOnce)
         {
-            _work.Spend(_steps / 30);
+            _work.Spend(_steps / StepsOfUnit);
             _steps = 0;
         }
 
         return !_work.Exhausted;
     }
+
+    /// <summary>Whether a single rectangle's labels grow too many, or the work is done: one alone may take seconds.</summary>
+    private bool IsOver => _steps > StepsAtOnce && (_found.Count > _most || !Spend());
 
     private ReadOnlySpan<Label> Of(int i, int j)
     {
@@ -195,6 +202,11 @@ internal sealed class LabelProgramme
             if ((one.Ends & needed) == 0)
             {
                 continue;
+            }
+
+            if (IsOver)
+            {
+                return;
             }
 
             var lifted = one.Key + _key.Bias;

@@ -44,7 +44,7 @@ internal sealed class LengthSearch
     // A jigsaw that was not put together without waste: as much more of the cloth, in thousandths, until sections do.
     private static readonly int[] _rooms = [10, 15, 30];
     private const long SectionUnits = 2_500_000;
-    private static readonly TightEffort[] _decide = [new(150_000, 500_000), new(500_000, 1_500_000), new(1_500_000, 4_000_000)];
+    private static readonly TightEffort[] _decide = [new(150_000, 500_000), new(400_000, 1_500_000), new(700_000, 3_000_000)];
 
     private readonly GoodsModel _goods;
     private readonly WorkMeter _work;
