@@ -222,14 +222,33 @@ internal sealed class TightCover
     }
 
     /// <summary>An integer programme sees all stocks at once, and that fractions of the patterns do not do.</summary>
-    private CoverAnswer Choose() => _work.Exhausted || _lists.Sum(list => list.Patterns.Count) > MostOfProgramme
-        ? new CoverAnswer(null, null)
-        : PoolProgramme.Cover(
-            [.. _lists.SelectMany(list => list.Patterns).Select(pattern => new Column(pattern.Stock, pattern.Counts, pattern.Arrange()))],
-            _model.Demand,
-            _counts,
-            ProgrammeTime,
-            _work);
+    private CoverAnswer Choose()
+    {
+        if (_work.Exhausted || _lists.Sum(list => list.Patterns.Count) > MostOfProgramme)
+        {
+            return new CoverAnswer(null, null);
+        }
+
+        Column[] columns = [.. _lists.SelectMany(list => list.Patterns).Select(pattern => new Column(pattern.Stock, pattern.Counts, pattern.Arrange()))];
+        var answer = PoolProgramme.Cover(columns, _model.Demand, _counts, ProgrammeTime, _work);
+        return answer with { Uses = answer.Uses is null ? null : JustWanted(answer.Uses) };
+    }
+
+    /// <summary>A cover without what it holds beyond the demand.</summary>
+    private List<ColumnUse> JustWanted(List<ColumnUse> uses)
+    {
+        int[] open = [.. _model.Demand];
+        var kept = new List<ColumnUse>();
+        foreach (var use in uses.SelectMany(use => Enumerable.Repeat(use.Column, use.Copies)))
+        {
+            if (BlockMath.Prune(use.Block, open) is { } block)
+            {
+                kept.Add(new ColumnUse(new Column(use.Stock, BlockMath.Counts(block, open.Length), block), 1));
+            }
+        }
+
+        return kept;
+    }
 
     /// <summary>The programme over the true points of a stock, filled; null where that is too much work.</summary>
     private ValueProgramme? Prepare(int stock)

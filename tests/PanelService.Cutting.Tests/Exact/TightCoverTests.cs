@@ -86,6 +86,29 @@ public sealed class TightCoverTests
         Assert.InRange(few, 6, 54);
     }
 
+    /// <summary>More sheets than a search one after another can choose for: the integer programme that takes its place may hold too much.</summary>
+    [Fact]
+    public void Plans_of_many_sheets_hold_just_what_is_wanted()
+    {
+        int plans = 0;
+        for (int seed = 0; seed < 6; seed++)
+        {
+            var random = new Random(seed);
+            Piece[] pieces = [.. Enumerable.Range(0, 16).SelectMany(_ => CutUp(50, 70, random)).Skip(3).GroupBy(size => size)
+                .Select(same => new Piece(same.Key.Width, same.Key.Height, same.Count(), [Turning.Either]))];
+            var model = new Model(new CuttingProblem([new Stock(50, 70, 3, 16)], [.. pieces], Kerf: 0));
+            int[] areas = [.. model.Sizes.Select(size => (int)(size.Width * size.Height))];
+
+            var answer = TightCover.Solve(model, [16], areas, new TightEffort(20_000, 1_000_000), Work());
+
+            Assert.False(answer.Impossible, $"seed {seed}");
+            Assert.True(answer.Plan is null || IsWhole(answer.Plan, model), $"seed {seed}: the plan does not hold what is wanted");
+            plans += answer.Plan is null ? 0 : 1;
+        }
+
+        Assert.InRange(plans, 1, 6);
+    }
+
     /// <summary>A sheet cut through at random, in steps of ten, until every part is small.</summary>
     private static IEnumerable<(int Width, int Height)> CutUp(int width, int height, Random random)
     {
