@@ -32,11 +32,10 @@ internal sealed class CountsDecision
     private const double Close = 0.01;
     private const long CoverOfDepth = 75_000;
 
-    // Lists of the patterns that waste a part of what there is to waste, where those of all are too long. With 600,000 or a
-    // million units less is left for what comes after them, and fewer orders are decided.
-    private static readonly TightEffort _parts = new(150_000, 350_000);
-
-    private const int PartOfRest = 4;
+    // Lists of the patterns that waste a part of what there is to waste, where those of all are too long: by work of their own, a
+    // part of what there is at the start. Taken from the rest they cost as many plans as they find.
+    private const int LabelsOfParts = 150_000;
+    private const int PartOfWork = 5;
 
     // A look, before anything is decided.
     private const int Shallow = 1;
@@ -57,6 +56,7 @@ internal sealed class CountsDecision
     private readonly Pricing _pricing;
     private readonly PatternDraw _draw;
     private readonly CompletePatterns _complete;
+    private readonly WorkMeter _aside;
 
     /// <summary>Makes it.</summary>
     /// <param name="model">The order.</param>
@@ -69,6 +69,7 @@ internal sealed class CountsDecision
         _pricing = new Pricing(model, work);
         _draw = new PatternDraw(model, pool, _pricing, work);
         _complete = new CompletePatterns(model, work);
+        _aside = new WorkMeter(work.Left / PartOfWork, work.Cancellation);
     }
 
     /// <summary>Whether it can be used for an order: exact grids, and counts that a byte holds.</summary>
@@ -121,12 +122,12 @@ internal sealed class CountsDecision
         }
 
         var (covered, plan) = Cover(counts, capped, Share(capped, counts) <= Close ? Deep : Shallow);
-        if (plan is not null || covered == false || _work.Exhausted || counts.Sum() > MostStocks)
+        if (plan is not null || covered == false || _work.Exhausted || _aside.Exhausted || counts.Sum() > MostStocks)
         {
             return new CountsAnswer(plan, capped, covered == false);
         }
 
-        var tightly = TightCover.Solve(_model, counts, capped.Values, _parts with { Units = Math.Min(_parts.Units, _work.Left / PartOfRest) }, _work);
+        var tightly = TightCover.Solve(_model, counts, capped.Values, new TightEffort(LabelsOfParts, _aside.Left), _aside);
         return new CountsAnswer(tightly.Plan, capped, tightly.Impossible);
     }
 
