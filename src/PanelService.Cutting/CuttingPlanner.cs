@@ -69,7 +69,7 @@ public static class CuttingPlanner
     private const long SteadyWithOddSizes = 4_000_000;
     private const long SteadyOfManyKinds = 1_600_000;
     private const long SteadyOfManyPieces = 1_000_000;
-    private const long SteadyFromOneSize = 1_700_000;
+    private const long SteadyFromOneSize = 1_500_000;
     private const int ManyPieces = 400;
 
     private static long WorkOf(Effort effort, Model model, CancellationToken cancellation)
