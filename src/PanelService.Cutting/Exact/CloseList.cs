@@ -44,7 +44,7 @@ internal sealed class CloseList
     public bool IsDone { get; private set; }
 
     /// <summary>What one of the stock wastes at the least, in a plan or left empty; 0 where that is not known.</summary>
-    public long Least => IsComplete ? Patterns.Select(pattern => pattern.Waste).Append(Most).Min() : 0;
+    public long Least { get; private set; }
 
     /// <summary>Lists the patterns that waste no more than this; keeps what it has where they are too many.</summary>
     /// <param name="spare">The most that one may waste.</param>
@@ -67,6 +67,7 @@ internal sealed class CloseList
             Most - label.Net,
             () => programme.Trace(label.Index)))];
         IsComplete = IsDone = all;
+        Least = all ? Patterns.Select(pattern => pattern.Waste).Append(Most).Min() : 0;
         return true;
     }
 

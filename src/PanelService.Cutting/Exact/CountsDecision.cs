@@ -298,7 +298,7 @@ internal sealed class CountsDecision
 
     private long Spare(DualVector vector, int[] counts) => (long)vector.Spare(_model.Demand, counts);
 
-    private double Share(DualVector vector, int[] counts) => (double)Spare(vector, counts) / (double)vector.Covered(_model.Demand);
+    private double Share(DualVector vector, int[] counts) => vector.Share(_model.Demand, counts);
 
     /// <summary>What a relaxation of counts came to.</summary>
     /// <param name="Bound">The tightest values, with what no pattern exceeds.</param>

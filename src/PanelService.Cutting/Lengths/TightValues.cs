@@ -80,7 +80,7 @@ internal sealed class TightValues
         return any;
     }
 
-    private double Share(DualVector vector) => (double)vector.Spare(_model.Demand, _counts) / (double)vector.Covered(_model.Demand);
+    private double Share(DualVector vector) => vector.Share(_model.Demand, _counts);
 
     private static double[] Normal(Model model, double[] values)
     {

@@ -57,6 +57,11 @@ internal sealed record DualVector(int[] Values, int Shift, long[] Best)
         return spare;
     }
 
+    /// <summary>What a plan within stocks may waste, as a part of the demand's value.</summary>
+    /// <param name="demand">Demand per type.</param>
+    /// <param name="counts">How many of each stock there are.</param>
+    public double Share(ReadOnlySpan<int> demand, ReadOnlySpan<int> counts) => (double)Spare(demand, counts) / (double)Covered(demand);
+
     /// <summary>The least price of any plan within a box, rounded up to whole price units.</summary>
     /// <param name="model">The model.</param>
     /// <param name="demand">What is to be covered.</param>

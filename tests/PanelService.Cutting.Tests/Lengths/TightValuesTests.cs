@@ -13,7 +13,7 @@ public sealed class TightValuesTests
     {
         var model = new Model(new CuttingProblem([new Stock(25, 25, 1, 1)], [new Piece(10, 10, 2, [Turning.Upright])], Kerf: 0));
 
-        Assert.Equal(1, Share(TightValues.Find(model, [1], [1], Work()), model, [1]), 9);
+        Assert.Equal(1, TightValues.Find(model, [1], [1], Work()).Share(model.Demand, [1]), 9);
     }
 
     [Fact]
@@ -32,14 +32,14 @@ public sealed class TightValuesTests
             var random = new Random(seed);
             int[] counts = [.. model.Stocks.Select(s => problem.Stocks[s].Limit ?? 1)];
             double[] areas = [.. model.Demand.Select((_, t) => model.PieceArea(t))];
-            double found = Share(TightValues.Find(model, counts, areas, Work()), model, counts);
+            double found = TightValues.Find(model, counts, areas, Work()).Share(model.Demand, counts);
             var pricing = new Pricing(model, Work());
 
             // Below 0 there is no plan, and nothing tighter is looked for.
             for (int i = 0; i < 200 && found >= 0; i++)
             {
                 double[] values = [.. areas.Select(area => area * random.NextDouble())];
-                Assert.True(found <= Share(pricing.Evaluate(values), model, counts) + 2e-5, $"seed {seed}: values of {found} are not the tightest");
+                Assert.True(found <= pricing.Evaluate(values).Share(model.Demand, counts) + 2e-5, $"seed {seed}: values of {found} are not the tightest");
             }
 
             var limited = problem with { Stocks = [.. model.Stocks.Select((s, i) => problem.Stocks[s] with { Limit = counts[i] })] };
@@ -50,9 +50,6 @@ public sealed class TightValuesTests
 
         Assert.InRange(tight, 5, 115);
     }
-
-    private static double Share(DualVector vector, Model model, int[] counts) =>
-        (double)vector.Spare(model.Demand, counts) / (double)vector.Covered(model.Demand);
 
     private static WorkMeter Work() => new(100_000_000, default);
 }
