@@ -21,17 +21,18 @@ internal static class ThreadRate
     public static double Of(Grid grid, int[] values, long width)
     {
         var points = grid.X.Points;
-        int last = grid.X.Floor(width);
+        int last = grid.Column(width);
         double[] best = new double[Math.Max(1, last + 1)];
         for (int i = 0; i <= last; i++)
         {
             best[i] = i > 0 ? best[i - 1] : 0;
-            foreach (var shape in grid.Shapes)
+            for (int s = 0; s < grid.Shapes.Length; s++)
             {
+                var shape = grid.Shapes[s];
                 if (shape.Width <= points[i])
                 {
                     int rest = grid.X.Floor(points[i] - shape.Width);
-                    best[i] = Math.Max(best[i], ((double)values[shape.Piece] / shape.Height) + (rest < 0 ? 0 : best[rest]));
+                    best[i] = Math.Max(best[i], ((double)values[shape.Piece] / grid.Heights[s]) + (rest < 0 ? 0 : best[rest]));
                 }
             }
         }

@@ -1,9 +1,8 @@
 // Problem: odd sizes have too many points. 30 formats in tenths of a millimetre on 1220 × 2440 mm give 2,500 × 14,600.
-// Idea:    fewer points do. Sizes rounded down to a coarser unit stand for a problem in which everything that truly fits
-//          still fits: values found there are upper bounds. The unit of each axis is chosen so that the pieces lose little by
-//          it and the sheet much. Patterns that can be cut come from true sizes on a part of the points: what a cut leaves is
+// Idea:    fewer points do. Small whole numbers in place of the sizes (LengthScale) stand for a problem in which everything that
+//          truly fits still fits: values found there are upper bounds. Patterns that can be cut come from true sizes on a part of the points: what a cut leaves is
 //          rounded down to a point, so that only the inner cuts lose anything, where sizes rounded up lose by every piece.
-// Source:  Beasley, JORS 36 (1985), on reduced point sets; the rounding is plain monotony.
+// Source:  Beasley, JORS 36 (1985), on reduced point sets; for the numbers see LengthScale; the rest is plain monotony.
 // Cost:    the finest of a row of units, each an eighth larger, that keeps a programme within the work asked for. Of ten orders
 //          of 30 formats, 12 to 21 sheets, the relaxation came out 0.03 to 0.09 sheets lower than by sizes rounded up.
 // Not:     exact: what lies between the two stays open, unless the true points are few enough to be used.
@@ -24,12 +23,25 @@ internal sealed class Grid
     private Grid(GridArea area, Shape[] shapes, PointSet x, PointSet y, CancellationToken cancellation = default)
     {
         (Shapes, PieceCount, Kerf, X, Y) = (shapes, area.Pieces.Count, area.Kerf, x, y);
+        Heights = [.. shapes.Select(shape => shape.Height)];
         CutsX = new CutTable(X, area.MostNear, cancellation);
         CutsY = new CutTable(Y, area.MostNear, cancellation);
     }
 
     /// <summary>The kerf every size is grown by.</summary>
-    public long Kerf { get; }
+    public long Kerf { get; private init; }
+
+    private LengthScale? ScaleX { get; init; }
+
+    private LengthScale? ScaleY { get; init; }
+
+    /// <summary>The largest point along the width that a rectangle reaches; −1 where it reaches none.</summary>
+    /// <param name="width">Its width, a kerf included.</param>
+    public int Column(long width) => X.Floor(ScaleX?.Of(width) ?? width);
+
+    /// <summary>The largest point along the height that a rectangle reaches; −1 where it reaches none.</summary>
+    /// <param name="height">Its height, a kerf included.</param>
+    public int Row(long height) => Y.Floor(ScaleY?.Of(height) ?? height);
 
     /// <summary>How many pieces the problem has.</summary>
     public int PieceCount { get; }
@@ -37,11 +49,14 @@ internal sealed class Grid
     /// <summary>Whether sizes are the true ones.</summary>
     public bool IsExact { get; private init; }
 
-    /// <summary>Pieces too small for a grid of rounded-down sizes, with their areas: a bound counts them by area.</summary>
+    /// <summary>Pieces too small for a bounding grid's units, with their areas: a bound counts them by area.</summary>
     public (int Piece, double Area)[] Tiny { get; private init; } = [];
 
     /// <summary>The ways pieces can lie that fit at all, in the grid's sizes.</summary>
     public Shape[] Shapes { get; }
+
+    /// <summary>The shapes' true heights; in the order of <see cref="Shapes"/>.</summary>
+    public long[] Heights { get; private init; }
 
     /// <summary>Points along the width.</summary>
     public PointSet X { get; }
@@ -62,7 +77,7 @@ internal sealed class Grid
     /// <param name="area">Pieces and the extents of the largest stock.</param>
     public static Grid Exact(GridArea area)
     {
-        var shapes = area.Shapes((1, 1), up: false);
+        var shapes = area.Shapes(1, up: false);
         return new Grid(area, shapes, area.PointsX(shapes), area.PointsY(shapes)) { IsExact = true };
     }
 
@@ -73,7 +88,7 @@ internal sealed class Grid
     /// <exception cref="OperationCanceledException">A stop was asked for.</exception>
     public static Grid? ExactWithin(GridArea area, long mostWork, CancellationToken cancellation = default)
     {
-        var shapes = area.Shapes((1, 1), up: false);
+        var shapes = area.Shapes(1, up: false);
         if (area.Places(shapes) > MostPlaces)
         {
             return null;
@@ -84,8 +99,8 @@ internal sealed class Grid
     }
 
     /// <summary>
-    /// The exact grid where a programme over it is little enough work, else the finest that is with sizes rounded down: its
-    /// values are bounds.
+    /// The exact grid where a programme over it is little enough work, else one as fine as that allows in which whatever fits
+    /// still fits: its values are bounds.
     /// </summary>
     /// <param name="area">Pieces and the extents of the largest stock.</param>
     /// <param name="mostWork">The most work, in cell visits.</param>
@@ -98,24 +113,34 @@ internal sealed class Grid
     {
         for (long unit = NextUnit(1, area); ; unit = NextUnit(unit, area))
         {
-            var units = (unit, unit);
-            var shapes = area.Shapes(units, up);
+            var shapes = area.Shapes(unit, up);
             if (area.Places(shapes) > MostPlaces || WorkOf(area.PointsX(shapes, cancellation), area.PointsY(shapes, cancellation)) > mostWork)
             {
                 continue;
             }
 
-            if (!up)
-            {
-                units = area.UnitsDown(unit);
-                shapes = area.Shapes(units, up);
-            }
-
-            return new Grid(area, shapes, area.PointsX(shapes, cancellation), area.PointsY(shapes, cancellation), cancellation)
-            {
-                Tiny = up ? [] : area.Tiny(units),
-            };
+            return up
+                ? new Grid(area, shapes, area.PointsX(shapes, cancellation), area.PointsY(shapes, cancellation), cancellation)
+                : Scaled(area, unit, cancellation);
         }
+    }
+
+    private static Grid Scaled(GridArea area, long unit, CancellationToken cancellation)
+    {
+        var (x, y) = area.Scales(unit, cancellation);
+        var ways = area.Ways();
+        var shapes = ways.Select(way => way with { Width = x.Of(way.Width), Height = y.Of(way.Height) }).ToArray();
+        bool[] isTiny = [.. shapes.Select(shape => shape.Width == 0 || shape.Height == 0)];
+        Shape[] large = [.. shapes.Where((_, s) => !isTiny[s])];
+        var scaled = area.Scaled(x, y);
+        return new Grid(scaled, large, scaled.PointsX(large, cancellation), scaled.PointsY(large, cancellation), cancellation)
+        {
+            ScaleX = x,
+            ScaleY = y,
+            Kerf = area.Kerf,
+            Heights = [.. ways.Where((_, s) => !isTiny[s]).Select(way => way.Height)],
+            Tiny = [.. ways.Where((_, s) => isTiny[s]).Select(way => (way.Piece, (double)way.Width * way.Height)).Distinct()],
+        };
     }
 
     /// <summary>
@@ -141,11 +166,11 @@ internal sealed class Grid
 
         // Sizes of very many places are rounded first.
         long unit = 1;
-        var shapes = area.Shapes((unit, unit), up: true);
+        var shapes = area.Shapes(unit, up: true);
         while (area.Places(shapes) > MostPlaces)
         {
             unit = NextUnit(unit, area);
-            shapes = area.Shapes((unit, unit), up: true);
+            shapes = area.Shapes(unit, up: true);
         }
 
         var (allX, allY) = (area.PointsX(shapes, cancellation), area.PointsY(shapes, cancellation));

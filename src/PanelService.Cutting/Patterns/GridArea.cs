@@ -11,10 +11,6 @@ namespace PanelService.Cutting.Patterns;
 internal sealed record GridArea(
     IReadOnlyList<Piece> Pieces, IReadOnlyList<Turning> Turning, long Width, long Height, long Kerf)
 {
-    // Units tried for an axis, and by what part of the least they are larger at most: a fifth.
-    private const int UnitsTried = 200;
-    private const int LargerShare = 5;
-
     /// <summary>The widest that the narrower part of a cut may be, kerf included.</summary>
     public long MostNear { get; init; } = long.MaxValue;
 
@@ -22,49 +18,47 @@ internal sealed record GridArea(
     public long Longest => Math.Max(Width, Height) + Kerf;
 
     /// <summary>The largest stock holds no more pieces than this.</summary>
-    public double MostPieces => (double)(Width + Kerf) * (Height + Kerf) / Shape.Of(Pieces, Turning, Kerf)
-        .Where(Fits).Select(s => (double)s.Width * s.Height).DefaultIfEmpty(1).Min();
+    public double MostPieces => (double)(Width + Kerf) * (Height + Kerf) / Ways()
+        .Select(s => (double)s.Width * s.Height).DefaultIfEmpty(1).Min();
 
     /// <summary>The ways pieces can lie that truly fit, with their sizes rounded to a unit.</summary>
-    /// <param name="units">The unit along the width and along the height; 1: the true sizes.</param>
+    /// <param name="unit">The unit; 1: the true sizes.</param>
     /// <param name="up">Whether sizes are rounded up (what no longer fits is left out) or down (what is smaller than the
-    /// unit is left out: see <see cref="Tiny"/>).</param>
-    public Shape[] Shapes((long X, long Y) units, bool up)
+    /// unit is left out).</param>
+    public Shape[] Shapes(long unit, bool up)
     {
-        var (x, y) = units;
-        var (addX, addY) = up ? (x - 1, y - 1) : (0, 0);
-        return [.. Shape.Of(Pieces, Turning, Kerf)
-            .Where(Fits)
-            .Where(s => up || (s.Width >= x && s.Height >= y))
-            .Select(s => s with { Width = (s.Width + addX) / x * x, Height = (s.Height + addY) / y * y })
+        long add = up ? unit - 1 : 0;
+        return [.. Ways()
+            .Where(s => up || (s.Width >= unit && s.Height >= unit))
+            .Select(s => s with { Width = (s.Width + add) / unit * unit, Height = (s.Height + add) / unit * unit })
             .Where(Fits)];
     }
 
-    /// <summary>
-    /// The units, not much larger than the least, under which sizes rounded down let the least onto a sheet that is rounded
-    /// down with them: what the pieces lose is to be little, what the sheet loses much.
-    /// </summary>
-    /// <param name="least">The least unit.</param>
-    public (long X, long Y) UnitsDown(long least)
+    /// <summary>The ways pieces can lie that truly fit, kerf included.</summary>
+    public Shape[] Ways() => [.. Shape.Of(Pieces, Turning, Kerf).Where(Fits)];
+
+    /// <summary>The same area in the units of scales, the kerf counted in.</summary>
+    /// <param name="x">The scale along the width.</param>
+    /// <param name="y">The scale along the height.</param>
+    public GridArea Scaled(LengthScale x, LengthScale y) => this with
     {
-        var shapes = Shape.Of(Pieces, Turning, Kerf).Where(Fits).ToArray();
+        Width = x.Of(Width + Kerf),
+        Height = y.Of(Height + Kerf),
+        Kerf = 0,
+        MostNear = MostNear == long.MaxValue ? MostNear : Math.Max(x.Of(MostNear), y.Of(MostNear)),
+    };
+
+    /// <summary>The scales of both axes for a unit.</summary>
+    /// <param name="unit">The least unit.</param>
+    /// <param name="cancellation">Ends it half-way, with an exception.</param>
+    public (LengthScale X, LengthScale Y) Scales(long unit, CancellationToken cancellation)
+    {
+        var shapes = Ways();
         double[] areas = [.. shapes.Select(s => (double)s.Width * s.Height * Pieces[s.Piece].Demand)];
-        double all = areas.Sum();
-        long[] units = [.. Enumerable.Range(0, UnitsTried).Select(k => least + (least * k / (UnitsTried * LargerShare))).Distinct()];
-        return (units.MinBy(unit => Gain(unit, s => s.Width, Width + Kerf)), units.MinBy(unit => Gain(unit, s => s.Height, Height + Kerf)));
-
-        double Gain(long unit, Func<Shape, long> extent, long whole) =>
-            (shapes.Select((s, i) => areas[i] * (extent(s) % unit) / extent(s)).Sum() / all) - ((double)(whole % unit) / whole);
+        return (
+            LengthScale.Make([.. shapes.Select((s, i) => (s.Width, areas[i]))], Width + Kerf, unit, cancellation),
+            LengthScale.Make([.. shapes.Select((s, i) => (s.Height, areas[i]))], Height + Kerf, unit, cancellation));
     }
-
-    /// <summary>The pieces too small for a unit that sizes are rounded down to: they count by their area.</summary>
-    /// <param name="units">The unit along the width and along the height.</param>
-    /// <returns>Index and area, kerf included.</returns>
-    public (int Piece, double Area)[] Tiny((long X, long Y) units) =>
-        [.. Shape.Of(Pieces, Turning, Kerf)
-            .Where(s => Fits(s) && (s.Width < units.X || s.Height < units.Y))
-            .Select(s => (s.Piece, (double)s.Width * s.Height))
-            .Distinct()];
 
     private bool Fits(Shape shape) => shape.Width <= Width + Kerf && shape.Height <= Height + Kerf;
 

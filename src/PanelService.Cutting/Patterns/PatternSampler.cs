@@ -32,8 +32,8 @@ internal sealed class PatternSampler(SeededRandom random)
     public Block? Draw(ValueProgramme programme, int[] values, (long Width, long Height) size, int[] open, int loss)
     {
         (_programme, _values, _open) = (programme, values, open);
-        int i = programme.Grid.X.Floor(size.Width + programme.Grid.Kerf);
-        int j = programme.Grid.Y.Floor(size.Height + programme.Grid.Kerf);
+        int i = programme.Grid.Column(size.Width + programme.Grid.Kerf);
+        int j = programme.Grid.Row(size.Height + programme.Grid.Kerf);
         return i < 0 || j < 0 ? null : Walk(i, j, loss);
     }
 

@@ -12,7 +12,7 @@ using System.Runtime.Intrinsics;
 namespace PanelService.Cutting.Patterns;
 
 /// <summary>
-/// The exact programme, in a table of 31 bits or a narrow one of 15 (<see cref="NarrowTable"/>). One instance is filled again for
+/// The exact programme, in a table of 31 bits or a narrow one of 16 (<see cref="NarrowTable"/>). One instance is filled again for
 /// each set of values; it is not thread-safe.
 /// </summary>
 internal sealed class ValueProgramme
@@ -38,7 +38,7 @@ internal sealed class ValueProgramme
 
     /// <summary>Makes room for a grid.</summary>
     /// <param name="grid">The points and shapes.</param>
-    /// <param name="narrow">Whether fifteen bits are enough for what the largest rectangle is worth.</param>
+    /// <param name="narrow">Whether sixteen bits are enough for what the largest rectangle is worth.</param>
     public ValueProgramme(Grid grid, bool narrow = false)
     {
         _grid = grid;
@@ -66,20 +66,20 @@ internal sealed class ValueProgramme
     /// <param name="height">The largest height of interest, without the kerf.</param>
     public bool IsOutgrown(long width, long height)
     {
-        int i = _grid.X.Floor(width + _grid.Kerf);
-        int j = _grid.Y.Floor(height + _grid.Kerf);
-        return _narrow is not null && i >= 0 && j >= 0 && At(i, j) == short.MaxValue;
+        int i = _grid.Column(width + _grid.Kerf);
+        int j = _grid.Row(height + _grid.Kerf);
+        return _narrow is not null && i >= 0 && j >= 0 && At(i, j) == ushort.MaxValue;
     }
 
     /// <summary>The grid.</summary>
     public Grid Grid => _grid;
 
     /// <summary>Fills the whole table.</summary>
-    /// <param name="values">The value of one of each piece, 0 or more; no pattern's value may reach 2³¹; of a narrow table no piece's 2¹⁵.</param>
+    /// <param name="values">The value of one of each piece, 0 or more; no pattern's value may reach 2³¹; of a narrow table no piece's 2¹⁶.</param>
     public long Fill(ReadOnlySpan<int> values) => Fill(values, long.MaxValue / 2, long.MaxValue / 2);
 
     /// <summary>Fills the table for rectangles up to a size; what was filled beyond it before is void.</summary>
-    /// <param name="values">The value of one of each piece, 0 or more; no pattern's value may reach 2³¹; of a narrow table no piece's 2¹⁵.</param>
+    /// <param name="values">The value of one of each piece, 0 or more; no pattern's value may reach 2³¹; of a narrow table no piece's 2¹⁶.</param>
     /// <param name="width">The largest width of interest, without the kerf.</param>
     /// <param name="height">The largest height of interest, without the kerf.</param>
     /// <param name="cancellation">Ends it half-way, with an exception.</param>
@@ -90,8 +90,8 @@ internal sealed class ValueProgramme
         int[] worth = values.ToArray();
         _values = worth;
         _tinyDensity = _grid.Tiny.Select(tiny => worth[tiny.Piece] / tiny.Area).DefaultIfEmpty(0).Max();
-        int columns = _grid.X.Floor(width + _grid.Kerf) + 1;
-        _rows = _grid.Y.Floor(height + _grid.Kerf) + 1;
+        int columns = _grid.Column(width + _grid.Kerf) + 1;
+        _rows = _grid.Row(height + _grid.Kerf) + 1;
         _length = Math.Min(_stride, (_rows + Lanes - 1) / Lanes * Lanes);
         long visits = (_grid.CutsX.CountBefore(columns) * _rows) + (_grid.CutsY.CountBefore(_rows) * columns) + ((long)columns * _rows);
         if (_narrow is not null)
@@ -120,8 +120,8 @@ internal sealed class ValueProgramme
     /// <param name="height">Height.</param>
     public int Value(long width, long height)
     {
-        int i = _grid.X.Floor(width + _grid.Kerf);
-        int j = _grid.Y.Floor(height + _grid.Kerf);
+        int i = _grid.Column(width + _grid.Kerf);
+        int j = _grid.Row(height + _grid.Kerf);
         int found = i < 0 || j < 0 ? 0 : At(i, j);
         return found + (int)Math.Ceiling(_tinyDensity * (width + _grid.Kerf) * (height + _grid.Kerf));
     }
@@ -131,8 +131,8 @@ internal sealed class ValueProgramme
     /// <param name="height">Height without the kerf.</param>
     public Block? Pattern(long width, long height)
     {
-        int i = _grid.X.Floor(width + _grid.Kerf);
-        int j = _grid.Y.Floor(height + _grid.Kerf);
+        int i = _grid.Column(width + _grid.Kerf);
+        int j = _grid.Row(height + _grid.Kerf);
         return i < 0 || j < 0 || At(i, j) == 0 ? null : Trace(i, j);
     }
 
@@ -144,8 +144,8 @@ internal sealed class ValueProgramme
     /// <param name="above">Only patterns worth more than this.</param>
     public IEnumerable<Block> Patterns(long width, long height, int above)
     {
-        int i = _grid.X.Floor(width + _grid.Kerf);
-        int j = _grid.Y.Floor(height + _grid.Kerf);
+        int i = _grid.Column(width + _grid.Kerf);
+        int j = _grid.Row(height + _grid.Kerf);
         if (i < 0 || j < 0)
         {
             return [];

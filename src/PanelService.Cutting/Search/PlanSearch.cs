@@ -1,8 +1,9 @@
 // The way of a search:
 //   1. a first whole plan at once, by ruin and recreate over a few milliseconds (ManyOrders);
 //   2. relax the whole problem: a bound, good patterns, and a plan by rounding them down (Relaxation, RoundDown), which
-//      waits for the first look of 4. where there is a plan already: mostly it is not needed then. Of odd sizes what the
-//      whole part leaves, and the plan's emptiest sheets, are laid out anew (ManyOrders);
+//      waits for the first look of 4. where there is a plan already: mostly it is not needed then. Of odd sizes the bound is
+//      then raised as far as coarse grids tell (CoarseBound), and what the whole part leaves, and the plan's emptiest
+//      sheets, are laid out anew (ManyOrders);
 //   3. orders of a few pieces are decided for good (SmallOrder);
 //   4. the cheapest counts of stocks the relaxation allows (CountSearch), and a short look for a plan within just these
 //      (TightCover, CountsDecision). Found: proven, unless cheaper counts stand open.
@@ -27,6 +28,9 @@ internal sealed class PlanSearch
 
     // Percent of the work that the first relaxation leaves for making whole plans of it.
     private const long KeptBack = 40;
+
+    // The bound of coarse grids takes this part of the work that is left.
+    private const int CoarseShare = 2;
 
     // One look at what the relaxation's whole part leaves takes this part of the work that is left.
     private const int RestShare = 10;
@@ -129,6 +133,7 @@ internal sealed class PlanSearch
         var root = _relaxation.Solve(_model.Demand, _box);
         _work.Reserve = 0;
         RaiseBound(root.Bound);
+        RaiseCoarseBound(root.Solution);
         _duals = root.Solution?.Duals ?? _duals;
         _within.Duals = _duals;
         if (Proven)
@@ -146,6 +151,22 @@ internal sealed class PlanSearch
         ImproveEmptiest();
         SolveSmallOrder();
         SearchCounts();
+    }
+
+    /// <summary>What coarse grids can tell, where the relaxation leaves room for more than the bound known.</summary>
+    private void RaiseCoarseBound(MasterSolution? solution)
+    {
+        if (solution is null || Proven || !_model.HasOddSizes || _priceDivisor == 0)
+        {
+            return;
+        }
+
+        var part = _work.Part(_work.Left / CoarseShare);
+        var coarse = new CoarseBound(_model, _box, part);
+        long bound = coarse.Run(solution, _pool.Columns, Bound, _priceDivisor);
+        _work.Join(part);
+        _relaxation.Inequalities.AddRange(coarse.Inequalities);
+        RaiseBound(bound);
     }
 
     private void FirstPlan()
@@ -179,6 +200,7 @@ internal sealed class PlanSearch
         {
             var root = _relaxation.Solve(_model.Demand, _box, Missing == 0 ? Spent : long.MaxValue);
             RaiseBound(root.Bound);
+            RaiseCoarseBound(root.Solution);
             if (Missing > 0)
             {
                 RoundDown(root.Solution);

@@ -15,12 +15,16 @@ internal sealed class Pricing
     private const double MoreOfNarrow = 1.1;
     private const double MoreOfCoarse = 4;
 
+    // Under values close to the best a coarse grid promises one or two hundredths more than a stock costs.
+    private const double MoreThanPrice = 1.04;
+    private const double MoreAgain = 1.2;
+
     // About 30 ms. Patterns that hold to the demand are worth it: with a limit of 1,000,000 and pruned patterns beyond,
     // four more of the first 60 mixed orders stay open.
     private const long MostCappedWork = 16_000_000;
 
-    // The last values of a coarse grid are near: a few rounds on a fine one close what they left.
-    private const int DearRounds = 4;
+    // Patterns that fit are priced on a finer grid only if there is work for so many fills of it.
+    private const int DearRounds = 12;
     private const int VisitsOfUnit = 5000;
 
     // Cell visits: some 1 or 2 ms.
@@ -54,19 +58,32 @@ internal sealed class Pricing
         }
     }
 
-    /// <summary>The same on the finest grid, whatever has been refined to; leaves no pattern to read.</summary>
+    /// <summary>
+    /// As <see cref="Evaluate(double[])"/> for values of about what stocks cost, told as finely as a narrow table can: rounded to the
+    /// nearest, and where no stock runs out raised so that the dearest fills the table.
+    /// </summary>
     /// <param name="duals">Values per type in price units, 0 or more.</param>
-    public DualVector EvaluateFinely(double[] duals)
+    public DualVector Promise(double[] duals)
     {
-        int level = _level;
-        _level = StockClass.Finest;
-        var vector = Evaluate(duals);
-        _level = level;
-        return vector;
-    }
+        if (!IsNarrow || Enumerable.Range(0, _model.Stocks.Length).Any(s => _model.Stock(s).Limit is not null))
+        {
+            return Evaluate(duals);
+        }
 
-    /// <summary>Whether a fill of the finest grids is a small part of the work that is left.</summary>
-    public bool CanEvaluateFinely => (_work.Left - _work.Reserve) / 2 > WorkOf(StockClass.Finest);
+        double price = Enumerable.Range(0, _model.Stocks.Length).Max(s => _model.Stock(s).Price);
+        for (double more = MoreThanPrice; price > 0; more *= MoreAgain)
+        {
+            double scale = NarrowTable.Room / (more * price);
+            int[] values = [.. duals.Select(d => (int)Math.Round(d * scale))];
+            long[] best = Evaluate(values);
+            if (!IsOutgrown)
+            {
+                return new DualVector(values, (int)Math.Floor(Math.Log2(scale)), best);
+            }
+        }
+
+        return Evaluate(duals);
+    }
 
     private long WorkOf(int level) => _model.Classes.Sum(c => c.Level(level).Work) / VisitsOfUnit;
 
@@ -137,9 +154,13 @@ internal sealed class Pricing
         _model.Classes[_model.ClassOf[stock]].Level(_level) is { IsExact: true } level ? level.Upper : null;
 
     /// <summary>Whether finer grids are left to go on with, and work enough for more than a look at them.</summary>
-    public bool CanRefine => _model.Classes.Any(c => c.HasFiner(_level)) && (_level == 0 || CanAfford(_level + 1));
+    public bool CanRefine => _model.Classes.Any(c => c.HasFiner(_level)) && (_level == 0 || CanAfford(_level + 1, DearRounds));
 
-    private bool CanAfford(int level) => (_work.Left - _work.Reserve) / DearRounds > WorkOf(level);
+    /// <summary>Whether finer grids are left, and work enough for some fills of them.</summary>
+    /// <param name="fills">How many.</param>
+    public bool CanGoOn(int fills) => _model.Classes.Any(c => c.HasFiner(_level)) && CanAfford(_level + 1, fills);
+
+    private bool CanAfford(int level, int fills) => (_work.Left - _work.Reserve) / fills > WorkOf(level);
 
     /// <summary>Whether it still is at the coarsest grids.</summary>
     public bool IsFirst => _level == 0;
@@ -182,21 +203,38 @@ internal sealed class Pricing
     public IEnumerable<Column> More(int stock, double above, bool cheap)
     {
         var programme = LastFilled(stock);
-        if (programme.Grid.Work < FewestDear && !cheap)
-        {
-            return [];
-        }
-
         var (width, height) = (_model.Stock(stock).Width, _model.Stock(stock).Height);
+        return programme.Grid.Work < FewestDear && !cheap
+            ? []
+            : Read(programme, stock, above).Where(column => _proposed || Fits(column.Block, width, height));
+    }
+
+    /// <summary>
+    /// The best pattern of a stock as last evaluated and more of them, the most valuable first, whether they fit or not.
+    /// </summary>
+    /// <param name="stock">The stock.</param>
+    public IEnumerable<Column> Promised(int stock)
+    {
+        var programme = LastFilled(stock);
+        var (width, height) = (_model.Stock(stock).Width, _model.Stock(stock).Height);
+        return programme.Pattern(width, height) is { } block
+            ? Read(programme, stock, above: 0).Prepend(new Column(stock, BlockMath.Counts(block, _model.Types.Length), block))
+            : [];
+    }
+
+    private IEnumerable<Column> Read(ValueProgramme programme, int stock, double above)
+    {
         int piecesLeft = MostPiecesRead;
-        return programme.Patterns(width, height, (int)Math.Clamp(above, 0, int.MaxValue))
-            .TakeWhile(_ => piecesLeft > 0)
-            .Select(block => new Column(stock, BlockMath.Counts(block, _model.Types.Length), block))
-            .Where(column =>
+        foreach (var block in programme.Patterns(_model.Stock(stock).Width, _model.Stock(stock).Height, (int)Math.Clamp(above, 0, int.MaxValue)))
+        {
+            var column = new Column(stock, BlockMath.Counts(block, _model.Types.Length), block);
+            yield return column;
+            piecesLeft -= column.Counts.Sum();
+            if (piecesLeft <= 0)
             {
-                piecesLeft -= column.Counts.Sum();
-                return _proposed || Fits(column.Block, width, height);
-            });
+                yield break;
+            }
+        }
     }
 
     private ValueProgramme LastFilled(int stock)

@@ -24,11 +24,6 @@ internal sealed class Relaxation
     // How far the values go from the best known to the simplex's own.
     private const double Step = 0.3;
 
-    // Of nine orders of odd sizes the finest grid's bound came to between 99.2 and 99.6 % of the price of patterns that fit, in
-    // most of them under six tenths of the simplex's values.
-    private const double FinestShare = 0.9955;
-    private const double FinestOwn = 0.6;
-
     private readonly Model _model;
     private readonly Pricing _pricing;
     private readonly ColumnPool _pool;
@@ -147,11 +142,6 @@ internal sealed class Relaxation
             solution = master.Solve();
         }
 
-        if (solution is not null && !within && PromisesMore(solution.Price))
-        {
-            bound = Math.Max(bound, EvaluateFinely(solution.Duals).Bound(_model, demand, box));
-        }
-
         return new RelaxationResult(bound, solution);
     }
 
@@ -177,24 +167,6 @@ internal sealed class Relaxation
         }
 
         return !closed && solution.Short > 1e-7 && master.RaisePenalty();
-    }
-
-    /// <summary>
-    /// Whether the finest grid would raise the bound known, if it came as close to the price of patterns that fit as it
-    /// mostly does.
-    /// </summary>
-    private bool PromisesMore(double price) =>
-        _pricing.IsCoarse && PriceStep > 0 && Math.Ceiling(price * FinestShare / PriceStep) > Known / PriceStep && _pricing.CanEvaluateFinely;
-
-    /// <summary>
-    /// The finest grid's bound under values between the simplex's own and those by area: pieces that fit only there are
-    /// worth too much under its own.
-    /// </summary>
-    private DualVector EvaluateFinely(double[] duals)
-    {
-        var vector = _pricing.EvaluateFinely([.. duals.Zip(ByArea(), (own, area) => (FinestOwn * own) + ((1 - FinestOwn) * area))]);
-        Inequalities.Add(vector);
-        return vector;
     }
 
     /// <summary>Whether a whole plan cannot cost less than the bound known, by which the relaxation rounds up.</summary>

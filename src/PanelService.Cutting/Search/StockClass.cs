@@ -5,13 +5,13 @@ namespace PanelService.Cutting.Search;
 /// <summary>Stocks that share a grid, with the programmes over it from coarse to fine.</summary>
 internal sealed class StockClass
 {
-    // Cell visits: about 5 ms, 50 ms and 500 ms a programme. A grid that is exact has no finer one. Of 44 orders of a
-    // furniture plant, sizes in millimetres, the second level leaves 20 coarse, the third none.
-    private static readonly long[] LevelWork = [16_000_000, 160_000_000, 4_000_000_000];
+    // Cell visits: about 5 ms, 50 ms, 150 ms and 500 ms a programme. A grid that is exact has no finer one. Of 44 orders of a
+    // furniture plant, sizes in millimetres, the second level leaves 20 coarse, the last none.
+    private static readonly long[] LevelWork = [16_000_000, 160_000_000, 800_000_000, 4_000_000_000];
 
-    // Of a coarse grid whose table is narrow: about 2 ms, 25 ms and 600 ms. The third is for bounds above all: as a relaxation
-    // it takes a tenth off what the second leaves between patterns and true sizes, and some seconds.
-    private static readonly long[] NarrowWork = [32_000_000, 500_000_000, 12_000_000_000];
+    // Of a coarse grid whose table is narrow: about 2 ms, 25 ms, 120 ms and 600 ms. The last two are for bounds above all
+    // (CoarseBound): patterns that fit gain little by them.
+    private static readonly long[] NarrowWork = [32_000_000, 500_000_000, 3_000_000_000, 12_000_000_000];
 
     private readonly GridLevel?[] _levels = new GridLevel?[LevelWork.Length];
     private readonly CancellationToken _cancellation;
@@ -35,9 +35,6 @@ internal sealed class StockClass
     /// <summary>Whether there is a finer level than one. The levels above the second are dear: see <see cref="Level"/>.</summary>
     /// <param name="level">From 0, the coarsest.</param>
     public bool HasFiner(int level) => level + 1 < LevelWork.Length && !Level(level).IsExact;
-
-    /// <summary>The level of the finest grid.</summary>
-    public static int Finest => LevelWork.Length - 1;
 
     /// <summary>A level; the coarsest exact one where a finer one than that is asked for.</summary>
     /// <param name="level">From 0, the coarsest.</param>
