@@ -8,6 +8,7 @@
 // Cost:    lengths × axis for a unit, and the axis again for every step raised: some milliseconds.
 // Not:     the best such scale, which would be a linear programme over all maximal sets; and not for sets within the demand only.
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace PanelService.Cutting.Patterns;
 
@@ -20,7 +21,7 @@ internal sealed class LengthScale
     // Units looked at, and by what part of the least they are larger at most: a fifth.
     private const int UnitsTried = 200;
     private const int LargerShare = 5;
-    private const int UnitsRaised = 6;
+    private const int UnitsRaised = 40;
 
     private readonly long _base;
     private readonly int[] _most;
@@ -99,14 +100,26 @@ internal sealed class LengthScale
     }
 
     /// <summary>Sets with one more length, as often as it fits.</summary>
+    [MethodImpl(Compiling.AtOnce)]
     private static void Add(int[] most, int length, int size)
     {
-        for (int at = length; at < most.Length; at++)
+        int at = length;
+        if (length >= Vector<int>.Count)
+        {
+            var sizes = new Vector<int>(size);
+            for (; at + Vector<int>.Count <= most.Length; at += Vector<int>.Count)
+            {
+                Vector.Max(new Vector<int>(most, at), new Vector<int>(most, at - length) + sizes).CopyTo(most, at);
+            }
+        }
+
+        for (; at < most.Length; at++)
         {
             most[at] = Math.Max(most[at], most[at - length] + size);
         }
     }
 
+    [MethodImpl(Compiling.AtOnce)]
     private static bool MayGrow(int[] most, int length, int size, int whole)
     {
         for (int copies = 1, left = most.Length - 1 - length; left >= 0; copies++, left -= length)
