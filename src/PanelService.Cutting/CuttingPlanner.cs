@@ -67,7 +67,7 @@ public static class CuttingPlanner
     // all. In a large order one sheet is a small share, not worth a long wait. From sheets of one size there is one count to
     // decide: of 2,000 orders (four draws of 500) all but one that 1,700,000 decides are so within these, and the slowest takes
     // less than two seconds.
-    private const long SteadyWithOddSizes = 4_000_000;
+    private const long SteadyWithOddSizes = 3_400_000;
     private const long SteadyOfManyKinds = 1_600_000;
     private const long SteadyOfManyPieces = 1_000_000;
     private const long SteadyFromOneSize = 1_500_000;

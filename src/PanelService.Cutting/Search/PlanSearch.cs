@@ -29,8 +29,8 @@ internal sealed class PlanSearch
     // Percent of the work that the first relaxation leaves for making whole plans of it.
     private const long KeptBack = 40;
 
-    // The bound of coarse grids takes this part of the work that is left.
-    private const int CoarseShare = 2;
+    // Percent of the work that is left for the bound of coarse grids.
+    private const int CoarsePercent = 60;
 
     // One look at what the relaxation's whole part leaves takes this part of the work that is left.
     private const int RestShare = 10;
@@ -161,7 +161,7 @@ internal sealed class PlanSearch
             return;
         }
 
-        var part = _work.Part(_work.Left / CoarseShare);
+        var part = _work.Part(_work.Left * CoarsePercent / 100);
         var coarse = new CoarseBound(_model, _box, part);
         long bound = coarse.Run(solution, _pool.Columns, Bound, _priceDivisor);
         _work.Join(part);
