@@ -23,14 +23,14 @@ public sealed class BoundChecker
     private readonly HashSet<StatedInequality> _seen = new(ReferenceEqualityComparer.Instance);
     private string? _open;
 
-    private BoundChecker(BoundCase problem, StatedProof stated)
+    private BoundChecker(BoundCase problem, StatedProof stated, double mostWork)
     {
         (_case, _stated) = (problem, stated);
         _groups = [.. Enumerable.Range(0, problem.Stocks.Length)
             .GroupBy(s => string.Join(';', problem.Pieces.Select(piece => piece.On[s])), StringComparer.Ordinal)
             .Select(group => group.ToArray())];
         _tables = new(() => [.. _groups.Select(group => new CapTable(_case, group, CapTable.Quick))]);
-        _finer = [.. _groups.Select(group => new Lazy<CapTable>(() => new CapTable(_case, group, CapTable.Slow)))];
+        _finer = [.. _groups.Select(group => new Lazy<CapTable>(() => new CapTable(_case, group, mostWork)))];
         _cover = new(() => new CoverSearch(_case, _groups, _known));
     }
 
@@ -43,8 +43,15 @@ public sealed class BoundChecker
     {
         ArgumentNullException.ThrowIfNull(problem);
         ArgumentNullException.ThrowIfNull(stated);
-        return new BoundChecker(problem, stated).Run(all);
+        var checker = new BoundChecker(problem, stated, CapTable.Slow);
+        var verdict = checker.Run(all);
+        return verdict.Finding == BoundFinding.NotRechecked && checker.IsCoarse
+            ? new BoundChecker(problem, stated, CapTable.Last).Run(all)
+            : verdict;
     }
+
+    /// <summary>Whether a cap was computed for rounded sizes: on finer points it may come out smaller.</summary>
+    private bool IsCoarse => _finer.Any(table => table.IsValueCreated && !table.Value.Exact);
 
     private BoundVerdict Run(bool all)
     {

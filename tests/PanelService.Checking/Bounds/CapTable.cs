@@ -2,8 +2,8 @@
 // Idea:    F(x, y) = the best of one piece, of two rectangles left and right of a cut, and of two below and above one,
 //          for x and y among the sums of extents. A pattern may hold more of a piece than is wanted, so what comes out is
 //          a true upper bound; patterns within the demand have all their edges on these points.
-//          Too many points: every size is rounded down to a unit. What fitted still fits, so it stays an upper bound. A
-//          piece smaller than the unit counts by its area instead. Where the fence does not reach as far as half the stock, cuts
+//          Too many points: every size is rounded down to a unit and raised again as far as may be (RaisedLengths). What fitted
+//          still fits, so it stays an upper bound. A piece smaller than the unit counts by its area instead. Where the fence does not reach as far as half the stock, cuts
 //          with both parts wider are left out.
 // Source:  Gilmore and Gomory, Operations Research 14 (1966). Shares no line with the engine: that one fills tiles of
 //          32-bit numbers and drops cuts, this one goes through all of them in 64 bits.
@@ -21,6 +21,13 @@ internal sealed class CapTable
     /// <summary>Ten seconds or so, for where the quick one says too little.</summary>
     public const double Slow = 1.5e10;
 
+    /// <summary>Minutes, for where that is too little, too.</summary>
+    public const double Last = 1e11;
+
+    // Units tried for an axis, and by what part of the least they are larger at most: a twentieth.
+    private const int UnitsTried = 12;
+    private const int LargerShare = 20;
+
     private readonly BoundCase _case;
     private readonly List<Shape> _shapes = [];
     private readonly List<(int Piece, long Area)> _tiny = [];
@@ -29,6 +36,8 @@ internal sealed class CapTable
     private long[] _x = [];
     private long[] _y = [];
     private int[][] _farY = [];
+    private RaisedLengths? _unitsX;
+    private RaisedLengths? _unitsY;
     private long[][] _best = [];
 
     /// <summary>Prepares points and shapes.</summary>
@@ -52,6 +61,11 @@ internal sealed class CapTable
             if (Work(_x.Length, _y.Length) <= mostWork)
             {
                 Exact = unit == 1;
+                if (!Exact)
+                {
+                    Raise(unit, width, height);
+                }
+
                 break;
             }
         }
@@ -61,9 +75,10 @@ internal sealed class CapTable
         if (_swapped)
         {
             (_x, _y) = (_y, _x);
+            (_unitsX, _unitsY) = (_unitsY, _unitsX);
         }
 
-        _farY = [.. Enumerable.Range(0, _y.Length).Select(j => Far(_y, j, problem.MostNear))];
+        _farY = [.. Enumerable.Range(0, _y.Length).Select(j => Far(_y, j, Near(_unitsY)))];
     }
 
     /// <summary>The stocks.</summary>
@@ -120,8 +135,12 @@ internal sealed class CapTable
     private (int I, int J) Corner(int stock)
     {
         var (width, height) = (_case.Stocks[stock].Width + _case.Kerf, _case.Stocks[stock].Height + _case.Kerf);
-        return (Floor(_x, _swapped ? height : width), Floor(_y, _swapped ? width : height));
+        var (along, across) = _swapped ? (height, width) : (width, height);
+        return (Floor(_x, _unitsX?.Of(along) ?? along), Floor(_y, _unitsY?.Of(across) ?? across));
     }
+
+    private long Near(RaisedLengths? units) =>
+        _case.MostNear == long.MaxValue ? long.MaxValue : units?.Of(_case.MostNear) ?? _case.MostNear;
 
     // Sums in steps of the sizes' divisor must be few enough to be marked one by one.
     private bool Countable(long width, long height)
@@ -149,6 +168,36 @@ internal sealed class CapTable
 
         _x = SumPoints.Of(Extents(shape => shape.Width), width);
         _y = SumPoints.Of(Extents(shape => shape.Height), height);
+    }
+
+    private void Raise(long unit, long width, long height)
+    {
+        Shape[] ways = [.. Ways(width, height)];
+        double[] areas = [.. ways.Select(way => (double)way.Width * way.Height * _case.Pieces[way.Piece].Demand)];
+        var (x, y) = (Longest(way => way.Width, width), Longest(way => way.Height, height));
+        _shapes.Clear();
+        _tiny.Clear();
+        foreach (var way in ways)
+        {
+            var raised = way with { Width = x.Of(way.Width), Height = y.Of(way.Height) };
+            if (raised.Width == 0 || raised.Height == 0)
+            {
+                _tiny.Add((way.Piece, way.Width * way.Height));
+            }
+            else
+            {
+                _shapes.Add(raised);
+            }
+        }
+
+        _x = SumPoints.Of(Extents(shape => shape.Width), x.Of(width));
+        _y = SumPoints.Of(Extents(shape => shape.Height), y.Of(height));
+        (_unitsX, _unitsY) = (x, y);
+
+        // Of some units a little larger, the one in which the pieces are longest, compared with the axis.
+        RaisedLengths Longest(Func<Shape, long> extent, long axis) => Enumerable.Range(0, UnitsTried)
+            .Select(k => new RaisedLengths(ways.Select(extent), axis, unit + (unit * k / (UnitsTried * LargerShare))))
+            .MaxBy(units => ways.Select((way, i) => areas[i] * units.Of(extent(way)) / extent(way)).Sum() / units.Of(axis))!;
     }
 
     private List<(long[] Extents, int Most)> Extents(Func<Shape, long> extent) => [.. _shapes
@@ -190,7 +239,7 @@ internal sealed class CapTable
             }
         }
 
-        int[] far = Far(_x, i, _case.MostNear);
+        int[] far = Far(_x, i, Near(_unitsX));
         for (int k = 1; k < far.Length; k++)
         {
             RaiseToSum(row, _best[k], _best[far[k]]);
@@ -273,7 +322,7 @@ internal sealed class CapTable
             }
         }
 
-        int[] farX = Far(_x, i, _case.MostNear);
+        int[] farX = Far(_x, i, Near(_unitsX));
         int k = FirstCut(farX, (near, rest) => _best[near][j] + _best[rest][j] == worth && _best[near][j] > 0);
         if (k > 0)
         {
