@@ -29,8 +29,10 @@ internal sealed class PlanSearch
     // Percent of the work that the first relaxation leaves for making whole plans of it.
     private const long KeptBack = 40;
 
-    // Percent of the work that is left for the bound of coarse grids.
+    // Percent of the work that is left for the bound of coarse grids: where a sheet more or less is all there is to know, and
+    // where prices differ, so that a bound a little higher proves nothing.
     private const int CoarsePercent = 60;
+    private const int CoarsePercentOfMany = 20;
 
     // One look at what the relaxation's whole part leaves takes this part of the work that is left.
     private const int RestShare = 10;
@@ -161,7 +163,8 @@ internal sealed class PlanSearch
             return;
         }
 
-        var part = _work.Part(_work.Left * CoarsePercent / 100);
+        bool one = Math.Ceiling(solution.Price / _priceDivisor) <= (Bound / _priceDivisor) + 1;
+        var part = _work.Part(_work.Left * (one ? CoarsePercent : CoarsePercentOfMany) / 100);
         var coarse = new CoarseBound(_model, _box, part);
         long bound = coarse.Run(solution, _pool.Columns, Bound, _priceDivisor);
         _work.Join(part);
