@@ -1,7 +1,8 @@
 // Problem: odd sizes have too many points. 30 formats in tenths of a millimetre on 1220 × 2440 mm give 2,500 × 14,600.
 // Idea:    fewer points do. Small whole numbers in place of the sizes (LengthScale) stand for a problem in which everything that
-//          truly fits still fits: values found there are upper bounds. Patterns that can be cut come from true sizes on a part of the points: what a cut leaves is
-//          rounded down to a point, so that only the inner cuts lose anything, where sizes rounded up lose by every piece.
+//          truly fits still fits: values found there are upper bounds. Patterns that can be cut come from true sizes on a part of
+//          the points: what a cut leaves is rounded down to a point, so that only the inner cuts lose anything, where sizes rounded
+//          up lose by every piece.
 // Source:  Beasley, JORS 36 (1985), on reduced point sets; for the numbers see LengthScale; the rest is plain monotony.
 // Cost:    the finest of a row of units, each an eighth larger, that keeps a programme within the work asked for. Of ten orders
 //          of 30 formats, 12 to 21 sheets, the relaxation came out 0.03 to 0.09 sheets lower than by sizes rounded up.

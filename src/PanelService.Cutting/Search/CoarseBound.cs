@@ -1,4 +1,4 @@
-// Problem: odd sizes are bounded on a grid of rounded-down sizes. Under the values of patterns that fit it promises more than a
+// Problem: odd sizes are bounded on a grid of fewer points (Grid.Bounding). Under the values of patterns that fit it promises more than a
 //          sheet has: pieces that go together only on the grid are worth too much.
 // Idea:    column generation over the grid's own patterns, whether they fit or not: its values are those under which the grid
 //          promises least. Then the same on a finer grid, from values half-way between these and those of patterns that fit. Values
@@ -112,7 +112,7 @@ internal sealed class CoarseBound
         foreach (int s in Enumerable.Range(0, _box.Most.Length).Where(s => _box.Most[s] > 0))
         {
             double price = _model.Stock(s).Price - solution.StockDuals[s];
-            foreach (var column in _pricing.Promised(s).Take(MostRead).TakeWhile(column => Worth(column, values) > price + (1e-9 * Math.Max(1, price))))
+            foreach (var column in _pricing.Promised(s).Take(MostRead).TakeWhile(column => column.ReducedCost(price, values) < -1e-9 * Math.Max(1, price)))
             {
                 if (known.Add(column))
                 {
@@ -124,6 +124,4 @@ internal sealed class CoarseBound
 
         return added;
     }
-
-    private static double Worth(Column column, double[] values) => column.Counts.Zip(values, (count, value) => count * value).Sum();
 }

@@ -4,7 +4,22 @@ namespace PanelService.Cutting.Search;
 /// <param name="Stock">The stock's place in the model.</param>
 /// <param name="Counts">How many of each type it holds.</param>
 /// <param name="Block">How they lie.</param>
-internal sealed record Column(int Stock, int[] Counts, Block Block);
+internal sealed record Column(int Stock, int[] Counts, Block Block)
+{
+    /// <summary>What it costs less what its pieces are worth: below 0 where it improves a relaxation.</summary>
+    /// <param name="price">What it costs.</param>
+    /// <param name="values">Value of one of each type.</param>
+    public double ReducedCost(double price, double[] values)
+    {
+        double reduced = price;
+        for (int t = 0; t < Counts.Length; t++)
+        {
+            reduced -= Counts[t] * values[t];
+        }
+
+        return reduced;
+    }
+}
 
 /// <summary>A column and how often it is used.</summary>
 /// <param name="Column">The column.</param>

@@ -154,13 +154,13 @@ internal sealed class Pricing
         _model.Classes[_model.ClassOf[stock]].Level(_level) is { IsExact: true } level ? level.Upper : null;
 
     /// <summary>Whether finer grids are left to go on with, and work enough for more than a look at them.</summary>
-    public bool CanRefine => _model.Classes.Any(c => c.HasFiner(_level)) && (_level == 0 || CanAfford(_level + 1, DearRounds));
+    public bool CanRefine => _level == 0 ? HasFiner : CanGoOn(DearRounds);
 
     /// <summary>Whether finer grids are left, and work enough for some fills of them.</summary>
     /// <param name="fills">How many.</param>
-    public bool CanGoOn(int fills) => _model.Classes.Any(c => c.HasFiner(_level)) && CanAfford(_level + 1, fills);
+    public bool CanGoOn(int fills) => HasFiner && (_work.Left - _work.Reserve) / fills > WorkOf(_level + 1);
 
-    private bool CanAfford(int level, int fills) => (_work.Left - _work.Reserve) / fills > WorkOf(level);
+    private bool HasFiner => _model.Classes.Any(c => c.HasFiner(_level));
 
     /// <summary>Whether it still is at the coarsest grids.</summary>
     public bool IsFirst => _level == 0;
@@ -189,7 +189,7 @@ internal sealed class Pricing
             return null;
         }
 
-        return block is null ? null : new Column(stock, BlockMath.Counts(block, _model.Types.Length), block);
+        return block is null ? null : ColumnOf(stock, block);
     }
 
     /// <summary>
@@ -218,7 +218,7 @@ internal sealed class Pricing
         var programme = LastFilled(stock);
         var (width, height) = (_model.Stock(stock).Width, _model.Stock(stock).Height);
         return programme.Pattern(width, height) is { } block
-            ? Read(programme, stock, above: 0).Prepend(new Column(stock, BlockMath.Counts(block, _model.Types.Length), block))
+            ? Read(programme, stock, above: 0).Prepend(ColumnOf(stock, block))
             : [];
     }
 
@@ -227,7 +227,7 @@ internal sealed class Pricing
         int piecesLeft = MostPiecesRead;
         foreach (var block in programme.Patterns(_model.Stock(stock).Width, _model.Stock(stock).Height, (int)Math.Clamp(above, 0, int.MaxValue)))
         {
-            var column = new Column(stock, BlockMath.Counts(block, _model.Types.Length), block);
+            var column = ColumnOf(stock, block);
             yield return column;
             piecesLeft -= column.Counts.Sum();
             if (piecesLeft <= 0)
@@ -236,6 +236,8 @@ internal sealed class Pricing
             }
         }
     }
+
+    private Column ColumnOf(int stock, Block block) => new(stock, BlockMath.Counts(block, _model.Types.Length), block);
 
     private ValueProgramme LastFilled(int stock)
     {
@@ -278,7 +280,7 @@ internal sealed class Pricing
     {
         int[] room = [.. open];
         var block = Best(stock) is { } free ? BlockMath.Prune(free.Block, room) : null;
-        return block is null ? null : new Column(stock, BlockMath.Counts(block, open.Length), block);
+        return block is null ? null : ColumnOf(stock, block);
     }
 
     private Column? Capped(int stock, int[] open, int[] values)
@@ -297,7 +299,7 @@ internal sealed class Pricing
 
         _work.Spend(50 + (grid.Work / 150));
         var block = CappedProgramme.Fill(grid, open, values, _work.Cancellation).Block;
-        return block is null ? null : new Column(stock, BlockMath.Counts(block, open.Length), block);
+        return block is null ? null : ColumnOf(stock, block);
     }
 
     /// <summary>More pieces than any pattern of an exact grid can hold.</summary>

@@ -178,13 +178,7 @@ internal sealed class Relaxation
     private bool Improves(Column column, MasterSolution solution)
     {
         double price = _model.Stock(column.Stock).Price;
-        double reduced = price - solution.StockDuals[column.Stock];
-        for (int t = 0; t < column.Counts.Length; t++)
-        {
-            reduced -= column.Counts[t] * solution.Duals[t];
-        }
-
-        return reduced < -1e-9 * Math.Max(1, price);
+        return column.ReducedCost(price - solution.StockDuals[column.Stock], solution.Duals) < -1e-9 * Math.Max(1, price);
     }
 
     private Column? Best(int stock, int[]? demand, int[] values) =>

@@ -3,8 +3,8 @@
 //          for x and y among the sums of extents. A pattern may hold more of a piece than is wanted, so what comes out is
 //          a true upper bound; patterns within the demand have all their edges on these points.
 //          Too many points: every size is rounded down to a unit and raised again as far as may be (RaisedLengths). What fitted
-//          still fits, so it stays an upper bound. A piece smaller than the unit counts by its area instead. Where the fence does not reach as far as half the stock, cuts
-//          with both parts wider are left out.
+//          still fits, so it stays an upper bound. A piece smaller than the unit counts by its area instead. Where the fence does
+//          not reach as far as half the stock, cuts with both parts wider are left out.
 // Source:  Gilmore and Gomory, Operations Research 14 (1966). Shares no line with the engine: that one fills tiles of
 //          32-bit numbers and drops cuts, this one goes through all of them in 64 bits.
 // Cost:    x²y/4 + y²x/4 additions for x and y points.
@@ -57,7 +57,7 @@ internal sealed class CapTable
                 continue;
             }
 
-            Prepare(unit, width, height);
+            Prepare(Down, Down, width, height);
             if (Work(_x.Length, _y.Length) <= mostWork)
             {
                 Exact = unit == 1;
@@ -68,6 +68,8 @@ internal sealed class CapTable
 
                 break;
             }
+
+            long Down(long length) => length / unit * unit;
         }
 
         // Cuts of the first axis are tried for many places at once, so that one gets the more points.
@@ -149,50 +151,34 @@ internal sealed class CapTable
         return unit == 0 || Math.Max(width, height) / unit <= 500_000;
     }
 
-    private void Prepare(long unit, long width, long height)
+    /// <summary>Shapes and points with lengths as they are told to be; of length 0 they count by their area.</summary>
+    private void Prepare(Func<long, long> alongX, Func<long, long> alongY, long width, long height)
     {
         _shapes.Clear();
         _tiny.Clear();
-        foreach (var shape in Ways(width, height))
+        foreach (var way in Ways(width, height))
         {
-            var rounded = shape with { Width = shape.Width / unit * unit, Height = shape.Height / unit * unit };
-            if (rounded.Width == 0 || rounded.Height == 0)
+            var told = way with { Width = alongX(way.Width), Height = alongY(way.Height) };
+            if (told.Width == 0 || told.Height == 0)
             {
-                _tiny.Add((shape.Piece, shape.Width * shape.Height));
+                _tiny.Add((way.Piece, way.Width * way.Height));
             }
             else
             {
-                _shapes.Add(rounded);
+                _shapes.Add(told);
             }
         }
 
-        _x = SumPoints.Of(Extents(shape => shape.Width), width);
-        _y = SumPoints.Of(Extents(shape => shape.Height), height);
+        _x = SumPoints.Of(Extents(shape => shape.Width), alongX(width));
+        _y = SumPoints.Of(Extents(shape => shape.Height), alongY(height));
     }
 
     private void Raise(long unit, long width, long height)
     {
         Shape[] ways = [.. Ways(width, height)];
         double[] areas = [.. ways.Select(way => (double)way.Width * way.Height * _case.Pieces[way.Piece].Demand)];
-        var (x, y) = (Longest(way => way.Width, width), Longest(way => way.Height, height));
-        _shapes.Clear();
-        _tiny.Clear();
-        foreach (var way in ways)
-        {
-            var raised = way with { Width = x.Of(way.Width), Height = y.Of(way.Height) };
-            if (raised.Width == 0 || raised.Height == 0)
-            {
-                _tiny.Add((way.Piece, way.Width * way.Height));
-            }
-            else
-            {
-                _shapes.Add(raised);
-            }
-        }
-
-        _x = SumPoints.Of(Extents(shape => shape.Width), x.Of(width));
-        _y = SumPoints.Of(Extents(shape => shape.Height), y.Of(height));
-        (_unitsX, _unitsY) = (x, y);
+        (_unitsX, _unitsY) = (Longest(way => way.Width, width), Longest(way => way.Height, height));
+        Prepare(_unitsX.Of, _unitsY.Of, width, height);
 
         // Of some units a little larger, the one in which the pieces are longest, compared with the axis.
         RaisedLengths Longest(Func<Shape, long> extent, long axis) => Enumerable.Range(0, UnitsTried)
