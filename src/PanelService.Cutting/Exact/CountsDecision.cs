@@ -273,28 +273,35 @@ internal sealed class CountsDecision
             }
 
             before = left;
-            if (Choose(tight.Known, part, Many) is { } covered)
+            if (ChooseForRest(tight, part) is { } covered)
             {
-                return covered;
+                return [.. part.Uses, .. covered];
             }
         }
 
         return null;
     }
 
-    /// <summary>Chooses among patterns known and drawn for what is still wanted.</summary>
-    private List<ColumnUse>? Choose(DualVector known, WholePart whole, (int Draws, long Units) look)
+    private List<ColumnUse>? ChooseForRest(Tightest tight, WholePart rest)
     {
         if (_work.Exhausted)
         {
             return null;
         }
 
-        long spare = (long)known.Spare(whole.Open, whole.Left);
-        var patterns = _draw.Many(known, whole.Open, whole.Left, spare, look.Draws);
-        var uses = new CoverChoice(whole.Left, _work).Choose(patterns.Columns, known, whole.Open, look.Units).Uses;
-        return uses is null ? null : [.. whole.Uses, .. uses];
+        var patterns = Drawn(tight.Known, rest, Many.Draws);
+        return new RandomRounding(patterns, tight.Known, _work).Cover(rest, tight.Uses)
+            ?? new CoverChoice(rest.Left, _work).Choose(patterns, tight.Known, rest.Open, Many.Units).Uses;
     }
+
+    /// <summary>Chooses among patterns known and drawn for all that is wanted.</summary>
+    private List<ColumnUse>? Choose(DualVector known, WholePart whole, (int Draws, long Units) look) => _work.Exhausted
+        ? null
+        : new CoverChoice(whole.Left, _work).Choose(Drawn(known, whole, look.Draws), known, whole.Open, look.Units).Uses;
+
+    /// <summary>Patterns known and drawn that waste no more than there is to waste.</summary>
+    private IReadOnlyList<Column> Drawn(DualVector known, WholePart part, int draws) =>
+        _draw.Many(known, part.Open, part.Left, (long)known.Spare(part.Open, part.Left), draws).Columns;
 
     private long Spare(DualVector vector, int[] counts) => (long)vector.Spare(_model.Demand, counts);
 

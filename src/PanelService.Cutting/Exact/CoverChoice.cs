@@ -27,8 +27,8 @@ internal sealed class CoverChoice(int[] counts, WorkMeter work)
         long spare = (long)vector.Spare(demand, counts);
         if (counts.Sum() <= FewStocks && CoverSearch.Holds(demand))
         {
-            var search = new CoverSearch(patterns, vector, counts, work) { MostUnits = units };
-            if (search.Solve(demand, spare) is { } covered)
+            var search = new CoverSearch(patterns, vector, work) { MostUnits = units };
+            if (search.Solve(demand, counts, spare) is { } covered)
             {
                 return new CoverAnswer(covered, covered ? search.Uses() : null);
             }

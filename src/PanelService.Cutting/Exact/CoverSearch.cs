@@ -29,10 +29,10 @@ internal sealed class CoverSearch
     private readonly Vector256<byte>[] _counts;
     private readonly long[] _loss;
     private readonly int[] _values;
-    private readonly int[] _left;
     private readonly long[] _best;
     private readonly WorkMeter _work;
     private readonly List<int> _chosen = [];
+    private int[] _left = [];
     private int[] _usable;
     private long _steps;
     private long _spent;
@@ -40,11 +40,10 @@ internal sealed class CoverSearch
     /// <summary>Prepares a search.</summary>
     /// <param name="columns">The patterns to choose from.</param>
     /// <param name="vector">The worth of one of each type, and the most that a pattern of each stock is worth.</param>
-    /// <param name="counts">How many of each stock there are.</param>
     /// <param name="work">Where work is counted.</param>
-    public CoverSearch(IReadOnlyList<Column> columns, DualVector vector, int[] counts, WorkMeter work)
+    public CoverSearch(IReadOnlyList<Column> columns, DualVector vector, WorkMeter work)
     {
-        (_values, _best, _left, _work) = (vector.Values, vector.Best, [.. counts], work);
+        (_values, _best, _work) = (vector.Values, vector.Best, work);
         var ordered = columns.Select(c => (Column: c, Loss: Math.Max(0, vector.Loss(c)))).OrderBy(c => c.Loss).ToArray();
         _columns = [.. ordered.Select(c => c.Column)];
         _loss = [.. ordered.Select(c => c.Loss)];
@@ -52,7 +51,7 @@ internal sealed class CoverSearch
         _usable = [.. Enumerable.Range(0, _columns.Length)];
     }
 
-    /// <summary>It gives up after so much work.</summary>
+    /// <summary>A search gives up after so much work.</summary>
     public long MostUnits { get; init; } = 75_000;
 
     /// <summary>Whether a demand is within its reach.</summary>
@@ -61,11 +60,18 @@ internal sealed class CoverSearch
 
     /// <summary>Searches.</summary>
     /// <param name="demand">How many of each type are wanted; <see cref="Holds"/> it.</param>
+    /// <param name="counts">How many of each stock there are.</param>
     /// <param name="spare">How much may be wasted in all.</param>
     /// <returns>Whether there is a cover; null where it gave up.</returns>
-    public bool? Solve(int[] demand, long spare) => Search(Packed(demand), spare, 0, _columns.Length);
+    public bool? Solve(int[] demand, int[] counts, long spare)
+    {
+        _left = [.. counts];
+        _chosen.Clear();
+        _spent = 0;
+        return Search(Packed(demand), spare, 0, _columns.Length);
+    }
 
-    /// <summary>The cover found.</summary>
+    /// <summary>The cover that the last search found.</summary>
     public List<ColumnUse> Uses() => [.. _chosen.GroupBy(c => c).Select(same => new ColumnUse(_columns[same.Key], same.Count()))];
 
     private static Vector256<byte> Packed(int[] counts)
