@@ -7,7 +7,7 @@
  * @typedef {{ title: string, units: import('./measures.js').Unit, currency: string, effort: string, panels: Row[], wishes: Row[],
  *   boards: Row[], cloths: Row[], adhesives: Row[], primers: Row[], saw: Record<string, any>, bench: Record<string, any>,
  *   strips: Row[], strength: Record<string, any>, schedule: Record<string, any>, labour: Record<string, any>, overheads: Row[],
- *   budget: string, tax: Record<string, any>, shops: Row[], consumables: Row[], tools: Row[] }} Order
+ *   fromShelf?: boolean, budget: string, tax: Record<string, any>, shops: Row[], consumables: Row[], tools: Row[] }} Order
  */
 
 import { readLength, withUnit } from './measures.js';
@@ -81,7 +81,9 @@ export const emptyOrder = () => ({
  * @returns {Order}
  */
 export function fromWire(document) {
-  const order = { ...emptyOrder(), ...typed(document) };
+  // Goods left out are the shelf's; a ticket that has none itself says so by an empty list.
+  const fromShelf = GOODS.every((list) => document[list] === undefined || document[list] === null);
+  const order = { ...emptyOrder(), ...typed(document), ...(fromShelf ? { fromShelf } : {}) };
   if (order.bench.margin) order.bench.margin = marginIn(order.bench.margin);
   if (typeof order.bench.shrinkage === 'string') order.bench.shrinkage = [order.bench.shrinkage, order.bench.shrinkage];
   order.panels.forEach((/** @type {Row} */ row) => { row.mark ??= freeMark(order); });
@@ -174,7 +176,21 @@ const PRESSURE = { inch: 6.894757, centimetre: 1, millimetre: 1 };
 const FLUID = { inch: 29.5735295625, centimetre: 1, millimetre: 1 };
 
 /** A bare number in another unit. @param {any} text @param {number} ratio */
-const scaled = (text, ratio) => (PLAIN.test(text ?? '') ? String(Number((Number(text.replace(',', '.')) / ratio).toPrecision(6))) : text);
+const scaled = (text, ratio) => (PLAIN.test(text ?? '') ? roundest(Number(text.replace(',', '.')) / ratio) : text);
+
+const MOST_DIGITS = 6;
+
+/** What six digits may be off by: a number there and back again is then found as it was. */
+const OFF = 6e-6;
+
+/** The number with the fewest digits that is as good as this one. @param {number} value */
+function roundest(value) {
+  for (let digits = 1; digits < MOST_DIGITS; digits++) {
+    const near = Number(value.toPrecision(digits));
+    if (Math.abs(near - value) <= OFF * value) return String(near);
+  }
+  return String(Number(value.toPrecision(MOST_DIGITS)));
+}
 
 /** Areas and volumes cannot carry a unit of their own: their numbers change. @param {Row} liquid @param {number} area @param {number} volume */
 function changeLiquid(liquid, area, volume) {
@@ -201,7 +217,7 @@ export function same(row, line, unit) {
   const alike = (/** @type {string} */ name) => (row[name] ?? '') === (line[name] ?? '');
   return readLength(row.width, unit) === readLength(line.width, unit)
     && readLength(row.height, unit) === readLength(line.height, unit)
-    && alike('surface') && alike('cloth') && alike('board');
+    && alike('surface') && alike('cloth') && alike('board') && alike('thickness');
 }
 
 /** The first of A, B … Z, AA … no line has. @param {Order} order */

@@ -31,8 +31,8 @@ function stand(props, sheets) {
 }
 
 /** @param {any} sheet @param {import('./days.js').DayProps} props */
-function drawn(sheet, { order }) {
-  const name = `${t.saw.sheet} ${sheet.number}${t.colon}${t.saw.copies(sheet.copies)}, ${nameOf(order, sheet.board)}, ${t.saw.pieces(sheet.pieces.length)}`;
+function drawn(sheet, { plan, order }) {
+  const name = `${t.saw.sheet} ${sheet.number}${t.colon}${t.saw.copies(sheet.copies)}, ${nameOf(order, sheet.board, plan)}, ${t.saw.pieces(sheet.pieces.length)}`;
   const element = figure(sheet.drawing, name, sheet.svg);
   set(element, { 'data-sheet': sheet.number, id: `sheet-${sheet.number}` });
   return element;
@@ -57,7 +57,7 @@ function atSupplier({ plan, order, numbers }) {
   if (sheets.length === 0) return [];
   return [h('section', { class: 'supplier' }, h('h3', {}, t.saw.supplier), h('p', { class: 'hint' }, t.saw.supplierLead, ' ', slips(plan, 'supplier-slip', t.saw.supplierSlip)),
     ...sheets.flatMap(([sheet, cuts]) => [
-      h('h4', {}, `${t.saw.sheet} ${sheet.number}: ${t.saw.copies(sheet.copies)}, ${nameOf(order, sheet.board)}`),
+      h('h4', {}, `${t.saw.sheet} ${sheet.number}: ${t.saw.copies(sheet.copies)}, ${nameOf(order, sheet.board, plan)}`),
       h('ol', {}, ...cuts.map((cut) => h('li', {}, supplierCut(cut, numbers)))),
     ]))];
 }
