@@ -118,6 +118,49 @@ public sealed class ModelTests(Studio studio)
         Assert.Empty(missing);
     }
 
+    [BrowserTheory]
+    [InlineData("8")]
+    [InlineData("32")]
+    [InlineData("3.8")]
+    [InlineData("0.4")]
+    [InlineData("236.5")]
+    [InlineData("80")]
+    public async Task Another_unit_and_back_leaves_every_figure_as_it_was(string figure)
+    {
+        IPage page = await studio.BareAsync();
+
+        string[] got = await page.EvaluateAsync<string[]>(
+            """
+            async (figure) => {
+              const { changeUnits, emptyOrder } = await import('/model/order.js');
+              const order = { ...emptyOrder(), saw: { heaviest: figure }, bench: { pressure: figure }, strength: { load: figure },
+                adhesives: [{ onHand: figure, coverage: { area: figure, volume: figure }, containers: [{ volume: figure }] }] };
+              ['millimetre', 'inch', 'centimetre', 'inch'].forEach((unit) => changeUnits(order, unit));
+              const [{ onHand, coverage, containers }] = order.adhesives;
+              return [order.saw.heaviest, order.bench.pressure, order.strength.load, onHand, coverage.area, coverage.volume, containers[0].volume];
+            }
+            """,
+            figure);
+
+        Assert.All(got, one => Assert.Equal(figure, one));
+    }
+
+    [BrowserFact]
+    public async Task A_length_with_a_unit_of_its_own_is_told_with_that_alone()
+    {
+        IPage page = await studio.VisitAsync();
+
+        await page.GetByLabel("Sizes in").SelectOptionAsync("millimetre");
+
+        Assert.Equal("10 in", await page.Locator("input[data-path=\"panels[0].height\"]").InputValueAsync());
+        Assert.DoesNotContain("mm", await page.Locator(".line .unit").AllTextContentsAsync());
+        string goods = string.Join('|', await page.Locator(".good .said").AllTextContentsAsync());
+        Assert.Contains("24 in × 48 in, 1/8 in thick", goods, StringComparison.Ordinal);
+        Assert.Contains("54 in wide", goods, StringComparison.Ordinal);
+        Assert.DoesNotContain("in mm", goods, StringComparison.Ordinal);
+        await page.Context.CloseAsync();
+    }
+
     [BrowserFact]
     public async Task Another_unit_changes_no_amount()
     {
