@@ -9,7 +9,7 @@ import * as studio from './api/studio.js';
 import { against, best, changesOf, gainOf } from './model/changes.js';
 import { formatByName, seriesOf } from './model/formats.js';
 import { numbers } from './model/numbers.js';
-import { addLine, changeUnits, emptyOrder, fieldOf, freeMark, fromWire, keyed, put, at, toWire } from './model/order.js';
+import { addLine, changeUnits, emptyOrder, fieldOf, freeMark, fromWire, keyed, lacking, put, at, toWire } from './model/order.js';
 import { createStore } from './model/store.js';
 import { speak, t } from './texts/index.js';
 import { mountAct, mountProblem } from './view/act.js';
@@ -109,9 +109,8 @@ async function go() {
 }
 
 /** A problem whose faults are named as the fields are. @param {any} problem */
-const inFields = (problem) => (problem.errors
-  ? { ...problem, errors: Object.fromEntries(Object.entries(problem.errors).map(([path, faults]) => [fieldOf(path, store.state().order), faults])) }
-  : problem);
+const inFields = (problem) => (!problem.errors ? lacking(problem, store.state().order)
+  : { ...problem, errors: Object.fromEntries(Object.entries(problem.errors).map(([path, faults]) => [fieldOf(path, store.state().order), faults])) });
 
 /** Ends the search and keeps the best so far; where nobody answers, ends the wait. */
 async function stop() {
@@ -157,7 +156,7 @@ function done() {
 
 /** Plans the service has kept, for the list of what can be opened. */
 async function listPlans() {
-  made.list = await studio.plans(MOST_EARLIER).catch((fault) => {
+  made.list = await studio.plans(studio.MOST_PLANS).catch((fault) => {
     if (fault instanceof plans.Refused) return made.list;
     throw fault;
   });
@@ -237,7 +236,7 @@ function props() {
   const format = numbers(order.units, order.currency, decimals);
   const base = { order, problem: work.problem, change, add, remove, numbers: format, volume: t.volume[/** @type {'inch'} */ (order.units)] };
   const stale = plan !== null && JSON.stringify(plan.order) !== JSON.stringify(toWire(order));
-  const panels = order.panels.reduce((/** @type {number} */ sum, /** @type {any} */ row) => sum + (Number(row.quantity) || 0), 0);
+  const panels = order.panels.reduce((/** @type {number} */ sum, /** @type {any} */ row) => sum + (/^\d+$/.test(String(row.quantity ?? '').trim()) ? Number(row.quantity) : 0), 0);
   return {
     base,
     head: {

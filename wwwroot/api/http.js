@@ -2,7 +2,7 @@
 /**
  * One request to the service, and what goes wrong with it.
  *
- * @typedef {{ title: string, status?: number, detail?: string, type?: string, errors?: Record<string, string[]>, marks?: any, missing?: any }} Problem
+ * @typedef {{ title: string, status?: number, detail?: string, type?: string, errors?: Record<string, string[]>, marks?: any, lacks?: string[], missing?: any }} Problem
  */
 
 export const JSON_TYPE = { 'Content-Type': 'application/json' };

@@ -18,6 +18,8 @@ const LENGTHS = new Set(['width', 'height', 'thickness', 'kerf', 'edgeTrim', 'un
 const WORDS = new Set(['title', 'units', 'currency', 'mark', 'surface', 'board', 'cloth', 'id', 'name', 'kind', 'grain', 'warp', 'by', 'adhesive', 'primer', 'effort',
   'shop', 'per', 'mount', 'ground', 'base', 'start', 'from', 'to', 'zone', 'days']);
 const PLAIN = /^\d+(?:[.,]\d+)?$/;
+/** A number below 0 goes out as one, too: the service then says what the least is, not that this is text. */
+const SIGNED = /^[-−]?\d+(?:[.,]\d+)?$/;
 
 let next = 0;
 
@@ -59,6 +61,19 @@ const bothWays = ([width = '', height = '']) => [width === '' ? height : width, 
 
 /** The field a fault on the wire belongs to. @param {string} path @param {Order} order */
 export const fieldOf = (path, { bench }) => (bench?.margin?.[2] || bench?.margin?.[3] ? path.replace(/^bench\.margin\[([0-3])\]$/, (_, i) => `bench.margin[${[1, 2, 3, 0][Number(i)]}]`) : path);
+
+/** How the service says of a line that none of these goods serves it. */
+const LACK = /** @type {[string, RegExp][]} */ ([['boards', /^no (?!.* between its selvedges).* is at least /], ['cloths', /^no .* between its selvedges/]]);
+
+/**
+ * What the ticket has none of is said once, not again of every line.
+ * @template {{ marks?: any }} P @param {P} problem @param {Order} order @returns {P & { lacks?: string[] }}
+ */
+export function lacking(problem, order) {
+  if (order.fromShelf || !Array.isArray(problem.marks)) return problem;
+  const none = LACK.filter(([list, words]) => /** @type {any} */ (order)[list].length === 0 && problem.marks.some((/** @type {any} */ one) => words.test(one.missing)));
+  return { ...problem, lacks: none.map(([list]) => list), marks: problem.marks.filter((/** @type {any} */ one) => !none.some(([, words]) => words.test(one.missing))) };
+}
 
 /** @param {any} margin @returns {any[]} */
 function marginIn(margin) {
@@ -107,7 +122,7 @@ function wire(value, name) {
   if (typeof value !== 'string' || WORDS.has(name)) return value;
   const text = value.trim();
   // What is neither a number nor a length goes out as it is: the service says what is wrong with it.
-  return PLAIN.test(text) ? Number(text.replace(',', '.')) : text;
+  return SIGNED.test(text) ? Number(text.replace(',', '.').replace('−', '-')) : text;
 }
 
 /** The fields of a sale that belong to the way it is sold; the others wait in the browser. */

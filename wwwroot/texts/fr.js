@@ -90,6 +90,7 @@ const FAULTS = [
   [/a board is large enough, but not within /g, 'un panneau est assez grand, mais pas pour '], [/saw\.carry, (.*?): it must hold /g, 'la voiture ($1) : il lui faut '], [/saw\.largest, (.*?): it must hold /g, 'ce que vous maniez seul ($1) : il faut '],
   [/saw\.heaviest, (.*?): the panel weighs /g, 'le poids que vous maniez seul ($1) : le panneau pèse '], [/saw\.fenceReach, (.*?): a fence that reaches (.*?) would do/g, 'la course du guide ($1) : il faut $2'], [/ and (?=la |ce |le )/g, ' et '],
   [/« board »/g, 'panneau'], [/« cloth »/g, 'toile'], [/^The search was ended, .*$/, 'La recherche s’est arrêtée avant un premier plan. Relancez-la, ou en parties.'],
+  [/^Of "(.*)" (\d+) are said to be spoiled, and (\d+) were made\.$/, 'De $1, $2 seraient ratés, et $3 ont été faits.'], [/^Of sheet (\d+) (\d+) are said to be spoiled, and (\d+) were cut\.$/, 'De la plaque $1, $2 seraient ratées, et $3 ont été coupées.'],
   [/^A budget of (.*) is not enough for a single panel of this order\. .*$/, 'Un budget de $1 ne suffit pour aucun panneau.'],
 ];
 
@@ -128,7 +129,6 @@ export default {
   },
   units: { inch: 'pouces', centimetre: 'centimètres', millimetre: 'millimètres' },
   area: { inch: 'in²', centimetre: 'cm²', millimetre: 'cm²' },
-  short: { inch: 'in', centimetre: 'cm', millimetre: 'mm' },
   volume: { inch: 'fl oz', centimetre: 'mL', millimetre: 'mL' },
   days: {
     order: ['', 'La commande'], errand: ['1', 'Les courses', 'ce qu’il faut acheter'], saw: ['2', 'À la scie', 'débiter les panneaux'],
@@ -196,7 +196,7 @@ export default {
   },
   wrong: {
     head: 'Cette fiche ne peut pas encore être planifiée', unreachable: 'Le service ne répond pas. Tourne-t-il encore ? Rien de la fiche n’est perdu.',
-    busy: 'Tous les planificateurs sont occupés. Réessayez dans un instant.', lost: 'Le service ne garde plus ce plan.', drawing: 'Ce dessin n’a pas pu être chargé.', retry: 'Réessayer',
+    busy: 'Tous les planificateurs sont occupés. Réessayez dans un instant.', lost: 'Le service ne garde plus ce plan.', lacks: { boards: 'Aucun panneau à scier sur la fiche. Ajoutez-en un à acheter ou au casier, ou prenez au casier de l’atelier.', cloths: 'Aucune toile sur la fiche. Ajoutez-en une à acheter ou au casier, ou prenez au casier de l’atelier.' }, drawing: 'Ce dessin n’a pas pu être chargé.', retry: 'Réessayer',
   },
   proof: {
     did: (/** @type {number} */ saved, /** @type {string} */ money, /** @type {number} */ sheets) => `Par rapport au plan précédent : ${saved === 0 ? 'autant à acheter' : `${money} ${saved > 0 ? 'de moins' : 'de plus'} à acheter`}${sheets === 0 ? '' : `, ${count(Math.abs(sheets), 'plaque')} de ${sheets > 0 ? 'moins' : 'plus'}`}.`,
@@ -224,6 +224,7 @@ export default {
     settings: (/** @type {number} */ n, /** @type {number} */ steps) => `${n} réglages en ${steps} étapes.`, fewest: 'Aucun ordre de ces coupes n’en demande moins.', atLeast: (/** @type {number} */ n) => `Il en faut au moins ${n}.`, slip: 'Une fiche à épingler près de la scie', slipLetter: 'sur papier Letter', supplierSlip: 'Une fiche pour le fournisseur', supplierLead: 'Ensuite chaque morceau tient dans la voiture et se manie à la scie. Dans cet ordre :', from: { x: 'depuis le bord gauche', y: 'depuis le bord haut' },
     tolerance: 'À quoi s’attendre des panneaux', toleranceHint: 'Guide réglé à ± 1/64 in ou 0,5 mm ; faux équerre dans la mesure où une plaque peut l’être.', toleranceHead: ['Panneau', 'Largeur', 'Hauteur', 'Faux équerre', 'Dans son cadre'],
     fits: 'entre', fitsNot: 'peut être trop grand', gap: 'entre, mais un jour peut se voir',
+    edge: (side, tool, isFactory) => `bord ${{ left: 'gauche', right: 'droit', top: 'haut', bottom: 'bas' }[side]} ${tool === 'sled' ? 'contre la butée' : 'contre le guide'}${isFactory ? ', d’usine' : ''}`,
     side: { width: 'largeur', height: 'hauteur' }, unmatched: (/** @type {string} */ marks) => `Pas toutes coupées au même réglage, à comparer entre elles : ${marks}.`,
     supplier: 'Faites faire ces traits là où vous achetez', done: 'fait', large: 'En grand', close: 'Fermer', next: 'Fait, suivant', back: 'Retour', finish: 'Fait, tout est coupé', stand: 'Se mettre à la scie', stepOf: (n, of) => `${n} sur ${of}`,
     first: 'La notice de la scie, les règles locales et les gens d’expérience passent avant tout. Capot et couteau diviseur en place, poussoir à portée, yeux, oreilles et poumons protégés.',
@@ -265,7 +266,7 @@ export default {
     },
   },
   tally: {
-    each: 'pièce', area: 'à la surface seule', shop: 'en magasin', saved: 'gagnés', areaHint: 'prix × surface du panneau ÷ celle de la plaque : le calcul au crayon, sans les pertes',
+    each: 'pièce', area: 'à la surface seule', shop: 'en magasin', savedEach: (money) => `${money} gagnés par pièce.`, dearerEach: (money) => `Le magasin serait moins cher de ${money} par pièce.`, areaHint: 'prix × surface du panneau ÷ celle de la plaque : le calcul au crayon, sans les pertes',
     part: { board: 'panneau', cloth: 'toile', adhesive: 'colle', primer: 'enduit', strips: 'tasseaux', ready: 'tout fait', delivery: 'livraison', labour: 'travail', overheads: 'autres', consumables: 'consommables', tools: 'outils' },
     curve: 'La même série plusieurs fois', still: 'De ce qui reste on ferait encore, sans autre frais que le travail :', or: ', ou ',
     budget: (cash, lines) => `Avec ${cash} : ${lines}.`, budgetProven: 'Aucun autre choix ne vaut plus.', budgetOpen: 'Un autre choix peut valoir plus.',
