@@ -51,6 +51,43 @@ public sealed partial class DayTests(Studio studio)
         Assert.Contains("DTSTART:20261201T080000Z", named, StringComparison.Ordinal);
     }
 
+    [BrowserFact]
+    public async Task A_panel_dearer_than_the_shop_s_is_told_in_words()
+    {
+        IPage page = await studio.VisitAsync();
+        await page.Locator("[data-path=\"panels[0].shopPrice\"]").FillAsync("0.10");
+        await page.PlanAsync();
+
+        string said = await page.Locator(".entry .saved").First.TextContentAsync() ?? "";
+
+        Assert.Matches(@"^ The shop would be €\d+\.\d\d cheaper each\.$", said);
+        Assert.Matches(@"^ €\d+\.\d\d saved each\.$", await page.Locator(".entry .saved").Nth(1).TextContentAsync() ?? "");
+        await page.Context.CloseAsync();
+    }
+
+    [BrowserFact]
+    public async Task Every_setting_says_which_edge_goes_to_the_fence()
+    {
+        IPage page = await studio.VisitAsync();
+        await page.PlanAsync();
+        string[] edges = await page.EvaluateAsync<string[]>(
+            """
+            async () => (await (await fetch(`/api/plans/${location.hash.slice(6)}`)).json()).sawRun.map(({ tool, passes }) => {
+              const [{ edge, edgeBy }] = passes;
+              return `${edge} edge ${tool === 'sled' ? 'against the stop' : 'to the fence'}${edgeBy === 'factory' ? ', factory' : ''}`;
+            })
+            """);
+        string[] run = [.. await page.Locator(".setting-cuts").AllTextContentsAsync()];
+        await page.Locator(".stand-button").ClickAsync();
+        string standing = await page.Locator(".stand-cuts").TextContentAsync() ?? "";
+
+        Assert.Contains(edges, edge => edge.EndsWith(", factory", StringComparison.Ordinal));
+        Assert.Equal(edges.Length, run.Length);
+        Assert.All(edges.Zip(run), one => Assert.Contains(one.First, one.Second, StringComparison.Ordinal));
+        Assert.Equal(run[0], standing);
+        await page.Context.CloseAsync();
+    }
+
     // "1 × 53 × 39 in", "Back on the rack: 53 × 39." and "C1 53 × 39 in, remnant, …": the size.
     private static string Size(string text) => Pair().Match(text[Math.Max(0, text.IndexOf("Back on the rack", StringComparison.Ordinal))..]).Value;
 

@@ -96,6 +96,20 @@ export function cutsSaid(step) {
   return [...alike].map(([cuts, sheets]) => ({ sheets: runs(sheets), cuts, one: /^\d+$/.test(cuts), many: sheets.length > 1 }));
 }
 
+/**
+ * Which cuts a setting makes with which edge along the fence, or against the stop; a plan from before edges were told has none.
+ * @param {any} step @returns {{ edge?: 'left' | 'right' | 'top' | 'bottom', edgeBy?: 'factory' | 'cut', cuts: ReturnType<typeof cutsSaid> }[]}
+ */
+export function edgesOf(step) {
+  /** @type {Map<string, any[]>} */
+  const alike = new Map();
+  for (const pass of step.passes) {
+    const name = `${pass.edge} ${pass.edgeBy}`;
+    alike.set(name, [...(alike.get(name) ?? []), pass]);
+  }
+  return [...alike.values()].map((passes) => ({ edge: passes[0].edge, edgeBy: passes[0].edgeBy, cuts: cutsSaid({ passes }) }));
+}
+
 /** "1, 3–6, 9". @param {number[]} numbers */
 function runs(numbers) {
   /** @type {[number, number][]} */

@@ -1,7 +1,7 @@
 // @ts-check
 /** Day 2: the saw run, one setting after the other, beside the sheets; the setting at hand is lit on them. */
 
-import { cutsOf, cutsSaid, nameOf } from '../model/plan.js';
+import { cutsOf, edgesOf, nameOf } from '../model/plan.js';
 import { t } from '../texts/index.js';
 import { h, set, table } from './dom.js';
 import { figure } from './drawing.js';
@@ -27,7 +27,7 @@ function stand(props, sheets) {
     props.ticks[`saw${step.step}`] = on;
     props.tick(`saw${step.step}`, on);
   };
-  return [h('button', { type: 'button', class: 'stand-button', onclick: () => standAtSaw(props, sheets, done) }, t.saw.stand)];
+  return [h('button', { type: 'button', class: 'stand-button', onclick: () => standAtSaw(props, sheets, done, passesSaid) }, t.saw.stand)];
 }
 
 /** @param {any} sheet @param {import('./days.js').DayProps} props */
@@ -94,10 +94,14 @@ function steps(props, sheets) {
   return list;
 }
 
+/** "Sheet 1: cuts 3, 4; right edge to the fence, factory". @param {any} step */
+const passesSaid = (step) => edgesOf(step).map(({ edge, edgeBy, cuts }) =>
+  [...cuts.map(t.saw.cutsSaid), ...(edge ? [t.saw.edge(edge, step.tool, edgeBy === 'factory')] : [])].join('; ')).join('. ');
+
 /** @param {any} step @param {import('./days.js').DayProps} props @param {Set<string>} warned @param {() => void} show */
 function stepLine(step, props, warned, show) {
   const head = t.saw.setting(step.tool === 'sled' ? t.saw.sled : t.saw.fence, props.numbers.length(step.fence));
-  const cuts = cutsSaid(step).map(t.saw.cutsSaid).join('; ');
+  const cuts = passesSaid(step);
   // A caution is read out in full the first time; after that its box says it still holds.
   const cautions = step.cautions.filter((/** @type {any} */ c) => !warned.has(c.text));
   cautions.forEach((/** @type {any} */ c) => warned.add(c.text));
