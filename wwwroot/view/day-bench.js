@@ -39,7 +39,7 @@ function schedule({ plan, order }) {
   const { schedule: days } = plan.benchPlan;
   if (!days || days.jobs.length === 0) return [];
   return [
-    h('div', { class: 'together' }, h('h3', {}, t.bench.days), h('p', {}, finished(plan.benchPlan)), figure(days.drawing, t.bench.bars, undefined)),
+    h('div', { class: 'together' }, h('h3', {}, t.bench.days), h('p', {}, finished(plan.benchPlan)), figure(days.drawing, t.bench.bars, undefined, true)),
     h('p', { class: 'tools' }, h('a', { href: `/api/plans/${encodeURIComponent(plan.id)}/calendar.ics${zoneOf(order)}`, download: '' }, t.bench.calendar)),
   ];
 }
