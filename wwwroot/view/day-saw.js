@@ -94,9 +94,9 @@ function steps(props, sheets) {
   return list;
 }
 
-/** "Sheet 1: cuts 3, 4; right edge to the fence, factory". @param {any} step */
-const passesSaid = (step) => edgesOf(step).map(({ edge, edgeBy, cuts }) =>
-  [...cuts.map(t.saw.cutsSaid), ...(edge ? [t.saw.edge(edge, step.tool, edgeBy === 'factory')] : [])].join('; ')).join('. ');
+/** "Sheet 1: cuts 3, 4 · right edge to the fence, factory": a line for each edge. @param {any} step */
+const passesSaid = (step) => edgesOf(step).map(({ edge, edgeBy, cuts }) => h('span', { class: 'pass' },
+  h('span', { class: 'cuts' }, cuts.map(t.saw.cutsSaid).join('; ')), edge && ` · ${t.saw.edge(edge, step.tool, edgeBy === 'factory')}`));
 
 /** @param {any} step @param {import('./days.js').DayProps} props @param {Set<string>} warned @param {() => void} show */
 function stepLine(step, props, warned, show) {
@@ -106,7 +106,7 @@ function stepLine(step, props, warned, show) {
   const cautions = step.cautions.filter((/** @type {any} */ c) => !warned.has(c.text));
   cautions.forEach((/** @type {any} */ c) => warned.add(c.text));
   return h('li', { class: 'step', 'data-step': step.step },
-    h('button', { type: 'button', class: 'setting', 'aria-pressed': 'false', onclick: show }, h('span', { class: 'setting-size' }, head), h('span', { class: 'setting-cuts' }, cuts)),
+    h('button', { type: 'button', class: 'setting', 'aria-pressed': 'false', onclick: show }, h('span', { class: 'setting-size' }, head), h('span', { class: 'setting-cuts' }, ...cuts)),
     tick(props, `saw${step.step}`, t.saw.done),
     ...cautions.map((/** @type {any} */ c) => h('p', { class: 'caution' }, t.said(c))));
 }

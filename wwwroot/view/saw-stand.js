@@ -13,7 +13,7 @@ import { h, refill, say, set } from './dom.js';
  * @param {import('./days.js').DayProps} props
  * @param {Element} sheets the figures, drawn already
  * @param {(step: any, done: boolean) => void} tick
- * @param {(step: any) => string} said which cuts, and which edge goes to the fence
+ * @param {(step: any) => Node[]} said which cuts, and which edge goes to the fence
  */
 export function standAtSaw(props, sheets, tick, said) {
   const run = props.plan.sawRun;
@@ -38,7 +38,7 @@ export function standAtSaw(props, sheets, tick, said) {
     const tool = step.tool === 'sled' ? t.saw.sled : t.saw.fence;
     say(place, t.saw.stepOf(at + 1, run.length));
     refill(size, h('span', { class: 'stand-tool' }, tool), ' ', props.numbers.length(step.fence));
-    say(cuts, said(step));
+    refill(cuts, ...said(step));
     // What is new at this setting stands above the drawing; what still holds from before, below it.
     const before = new Set(run.slice(0, at).flatMap((/** @type {any} */ one) => one.cautions.map((/** @type {any} */ c) => c.id)));
     const [old, fresh] = [true, false].map((known) => step.cautions.filter((/** @type {any} */ c) => before.has(c.id) === known));
