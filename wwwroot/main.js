@@ -2,13 +2,14 @@
 /** Wires the page: state to parts, parts to state, the service behind them. Everything else is told what it shows. */
 
 import * as catalogue from './api/catalogue.js';
+import { reached } from './api/http.js';
 import * as plans from './api/plans.js';
 import * as shelf from './api/shelf.js';
 import * as studio from './api/studio.js';
 import { against, best, changesOf, gainOf } from './model/changes.js';
 import { formatByName, seriesOf } from './model/formats.js';
 import { numbers } from './model/numbers.js';
-import { addLine, changeUnits, emptyOrder, fieldOf, freeMark, fromWire, keyed, put, at, toWire } from './model/order.js';
+import { addLine, changeUnits, emptyOrder, fieldOf, freeMark, fromWire, keyed, lacking, put, at, toWire } from './model/order.js';
 import { createStore } from './model/store.js';
 import { speak, t } from './texts/index.js';
 import { mountAct, mountProblem } from './view/act.js';
@@ -25,7 +26,7 @@ const SHORT_MILLISECONDS = 5000;
 
 /** What can go wrong before there is a page: no service. */
 const orElse = (/** @type {Promise<any>} */ wanted, /** @type {any} */ instead) => wanted.catch((fault) => {
-  if (fault instanceof TypeError) return instead;
+  if (fault instanceof plans.Refused) return instead;
   throw fault;
 });
 
@@ -108,9 +109,8 @@ async function go() {
 }
 
 /** A problem whose faults are named as the fields are. @param {any} problem */
-const inFields = (problem) => (problem.errors
-  ? { ...problem, errors: Object.fromEntries(Object.entries(problem.errors).map(([path, faults]) => [fieldOf(path, store.state().order), faults])) }
-  : problem);
+const inFields = (problem) => (!problem.errors ? lacking(problem, store.state().order)
+  : { ...problem, errors: Object.fromEntries(Object.entries(problem.errors).map(([path, faults]) => [fieldOf(path, store.state().order), faults])) });
 
 /** Ends the search and keeps the best so far; where nobody answers, ends the wait. */
 async function stop() {
@@ -156,7 +156,7 @@ function done() {
 
 /** Plans the service has kept, for the list of what can be opened. */
 async function listPlans() {
-  made.list = await studio.plans(MOST_EARLIER).catch((fault) => {
+  made.list = await studio.plans(studio.MOST_PLANS).catch((fault) => {
     if (fault instanceof plans.Refused) return made.list;
     throw fault;
   });
@@ -185,9 +185,10 @@ if (asked) places.head.append(mountLetIn(shelf.forget));
 /**
  * A part whose modules are fetched when the ticket can be used already. Where that fails, whoever needs it next asks again;
  * with something there to show, the place says so.
- * @param {Element} element @param {(props: any) => Promise<{ update: (props: any) => void }>} fetched mounts it
+ * @template M
+ * @param {Element} element @param {() => Promise<M>} fetch the modules @param {(module: M, props: any) => { update: (props: any) => void }} mount
  */
-function later(element, fetched) {
+function later(element, fetch, mount) {
   /** @type {{ update: (props: any) => void } | null} */
   let part = null;
   /** @type {any} */
@@ -196,7 +197,8 @@ function later(element, fetched) {
   let coming = null;
   const said = h('div', {}, h('p', { role: 'status' }, t.wrong.unreachable, ' '), h('button', { type: 'button', onclick: () => void come() }, t.wrong.retry));
   const show = async () => {
-    const mounted = await fetched(told);
+    const module = await reached(fetch());
+    const mounted = mount(module, told);
     said.remove();
     mounted.update(told);
     part = mounted;
@@ -206,7 +208,7 @@ function later(element, fetched) {
     try {
       await coming;
     } catch (fault) {
-      if (!(fault instanceof TypeError)) throw fault;
+      if (!(fault instanceof plans.Refused)) throw fault;
       coming = null;
       if (told) element.append(said);
     }
@@ -234,7 +236,7 @@ function props() {
   const format = numbers(order.units, order.currency, decimals);
   const base = { order, problem: work.problem, change, add, remove, numbers: format, volume: t.volume[/** @type {'inch'} */ (order.units)] };
   const stale = plan !== null && JSON.stringify(plan.order) !== JSON.stringify(toWire(order));
-  const panels = order.panels.reduce((/** @type {number} */ sum, /** @type {any} */ row) => sum + (Number(row.quantity) || 0), 0);
+  const panels = order.panels.reduce((/** @type {number} */ sum, /** @type {any} */ row) => sum + (/^\d+$/.test(String(row.quantity ?? '').trim()) ? Number(row.quantity) : 0), 0);
   return {
     base,
     head: {
@@ -269,8 +271,8 @@ const now = props();
 const parts = {
   head: mountHead(places.head, now.head), lines: mountLines(places.lines, now.lines), write: mountWrite(places.write, now.write),
   problem: mountProblem(places.problem), act: mountAct(/** @type {Element} */ (document.getElementById('act')), now.act),
-  below: later(places.rack, async (props) => (await import('./view/below.js')).mountBelow(places, props)),
-  days: later(places.days, async () => (await import('./view/days.js')).mountDays(places.days)),
+  below: later(places.rack, () => import('./view/below.js'), ({ mountBelow }, props) => mountBelow(places, props)),
+  days: later(places.days, () => import('./view/days.js'), ({ mountDays }) => mountDays(places.days)),
 };
 
 function render() {

@@ -50,7 +50,7 @@ public sealed partial class JobTests(Studio studio)
 
         await page.Locator(".setting").First.ClickAsync();
 
-        string said = await page.Locator(".setting-cuts").First.TextContentAsync() ?? "";
+        string said = string.Join(';', await page.Locator(".setting-cuts").First.Locator(".cuts").AllTextContentsAsync());
         await Assertions.Expect(page.Locator(".sheets .cut[data-lit]")).ToHaveCountAsync(CutsIn(said));
         await page.Context.CloseAsync();
     }

@@ -17,6 +17,25 @@ public sealed class ModelTests(Studio studio)
     [InlineData("6F × 3", "3|33 cm|41 cm||")]
     [InlineData("2 A4 bare", "2|210 mm|297 mm|bare|")]
     [InlineData("some of the large ones", "")]
+    [InlineData("12x 8x10", "12|8|10||")]
+    [InlineData("12 × 8 × 10", "12|8|10||")]
+    [InlineData("3 1/2 x 5 x 2", "2|3 1/2|5||")]
+    [InlineData("8 x 10 in x 3", "3|8|10||")]
+    [InlineData("12 8x10x3", "")]
+    [InlineData("2 1' 6\" x 2' bare", "2|18|24|bare|")]
+    [InlineData("4 2 x 3 ft", "4|24|36||")]
+    [InlineData("8 x 10 on 3/16 plywood", "1|8|10|||3/16")]
+    [InlineData("5 9x12 1/4 ply", "5|9|12|||1/4")]
+    [InlineData("5 9x12 1/4\" ply", "5|9|12|||1/4 in")]
+    [InlineData("3 8x10 on 3 mm hardboard", "3|8|10|||3 mm")]
+    [InlineData("8x10 15 oz linen", "1|8|10|cloth|linen")]
+    [InlineData("20cm x 30", "1|20 cm|30 cm||")]
+    [InlineData("12 8 1/2 by 11", "12|8 1/2|11||")]
+    [InlineData("8½ × 11¼", "1|8 1/2|11 1/4||")]
+    [InlineData("-3 8x10", "")]
+    [InlineData("3 -8x10", "")]
+    [InlineData("2.5 8x10", "")]
+    [InlineData("12 8x10 4 16x20", "")]
     public async Task A_line_as_on_paper_is_read(string written, string read)
     {
         IPage page = await studio.BareAsync();
@@ -28,9 +47,25 @@ public sealed class ModelTests(Studio studio)
               const { seriesOf, formatByName } = await import('/model/formats.js');
               const all = seriesOf(await (await fetch('/api/formats')).json());
               const [{ line }] = readLines(text, 'inch', (name) => formatByName(all, name, 'inch'));
-              return line ? [line.quantity, line.width, line.height, line.surface ?? '', line.cloth ?? '', ...(line.shopPrice ? [line.shopPrice] : [])].join('|') : '';
+              return line ? [line.quantity, line.width, line.height, line.surface ?? '', line.cloth ?? '', ...[line.thickness, line.shopPrice].filter(Boolean)].join('|') : '';
             }
             """,
+            written);
+
+        Assert.Equal(read, got);
+    }
+
+    // A comma between figures is a decimal one, unless a size of its own follows it.
+    [BrowserTheory]
+    [InlineData("12 8x10,4 16x20", "12 8 10|4 16 20")]
+    [InlineData("12 20,5x30,4 16x20,3 5x7", "12 20,5 30|4 16 20|3 5 7")]
+    [InlineData("2 20,5 x 30,5", "2 20,5 30,5")]
+    public async Task Lines_are_told_apart_at_their_commas(string written, string read)
+    {
+        IPage page = await studio.BareAsync();
+
+        string got = await page.EvaluateAsync<string>(
+            "async (text) => (await import('/model/read-lines.js')).readLines(text, 'inch', () => null).map(({ line }) => (line ? `${line.quantity} ${line.width} ${line.height}` : '')).join('|')",
             written);
 
         Assert.Equal(read, got);
@@ -81,6 +116,49 @@ public sealed class ModelTests(Studio studio)
             """);
 
         Assert.Empty(missing);
+    }
+
+    [BrowserTheory]
+    [InlineData("8")]
+    [InlineData("32")]
+    [InlineData("3.8")]
+    [InlineData("0.4")]
+    [InlineData("236.5")]
+    [InlineData("80")]
+    public async Task Another_unit_and_back_leaves_every_figure_as_it_was(string figure)
+    {
+        IPage page = await studio.BareAsync();
+
+        string[] got = await page.EvaluateAsync<string[]>(
+            """
+            async (figure) => {
+              const { changeUnits, emptyOrder } = await import('/model/order.js');
+              const order = { ...emptyOrder(), saw: { heaviest: figure }, bench: { pressure: figure }, strength: { load: figure },
+                adhesives: [{ onHand: figure, coverage: { area: figure, volume: figure }, containers: [{ volume: figure }] }] };
+              ['millimetre', 'inch', 'centimetre', 'inch'].forEach((unit) => changeUnits(order, unit));
+              const [{ onHand, coverage, containers }] = order.adhesives;
+              return [order.saw.heaviest, order.bench.pressure, order.strength.load, onHand, coverage.area, coverage.volume, containers[0].volume];
+            }
+            """,
+            figure);
+
+        Assert.All(got, one => Assert.Equal(figure, one));
+    }
+
+    [BrowserFact]
+    public async Task A_length_with_a_unit_of_its_own_is_told_with_that_alone()
+    {
+        IPage page = await studio.VisitAsync();
+
+        await page.GetByLabel("Sizes in").SelectOptionAsync("millimetre");
+
+        Assert.Equal("10 in", await page.Locator("input[data-path=\"panels[0].height\"]").InputValueAsync());
+        Assert.DoesNotContain("mm", await page.Locator(".line .unit").AllTextContentsAsync());
+        string goods = string.Join('|', await page.Locator(".good .said").AllTextContentsAsync());
+        Assert.Contains("24 in × 48 in, 1/8 in thick", goods, StringComparison.Ordinal);
+        Assert.Contains("54 in wide", goods, StringComparison.Ordinal);
+        Assert.DoesNotContain("in mm", goods, StringComparison.Ordinal);
+        await page.Context.CloseAsync();
     }
 
     [BrowserFact]

@@ -66,6 +66,31 @@ public sealed class PaperTests(Studio studio)
         await page.Context.CloseAsync();
     }
 
+    // A blank on the screen shows what it is wide enough for; what cannot be scrolled has to stand there whole.
+    [BrowserTheory]
+    [InlineData("A4")]
+    [InlineData("Letter")]
+    public async Task A_ticket_with_long_names_prints_whole_and_without_an_empty_page(string paper)
+    {
+        const string title = "Twenty-four panels for the study week on the island, of which six are for the harbour, six for the lighthouse and the others for whoever comes along";
+        const string board = "Tempered hardboard of the smooth sort on both faces, 1/8 in, half a sheet of 2 by 4 ft, from the yard by the bridge";
+        IPage page = await studio.VisitAsync();
+        await page.Locator("input[data-path=\"title\"]").FillAsync(title);
+        await page.Locator(".good summary").First.ClickAsync();
+        await page.Locator("[data-path=\"boards[0].name\"]").FillAsync(board);
+        await page.PlanAsync();
+        string errand = await page.Locator(".day-errand h2").TextContentAsync() ?? "";
+        string shop = await page.Locator(".day-errand h3").First.TextContentAsync() ?? "";
+
+        IReadOnlyList<Printed> pages = Printed.Read(await page.PdfAsync(new PagePdfOptions { Format = paper }));
+
+        Assert.All(pages, one => Assert.True(one.Text.Length > 20, "A page came out empty."));
+        Assert.Contains(Printed.Close(title), pages[0].Text, StringComparison.Ordinal);
+        Assert.Contains(Printed.Close(errand), pages[0].Text, StringComparison.Ordinal);
+        Assert.Contains(Printed.Close(shop), pages[0].Text, StringComparison.Ordinal);
+        await page.Context.CloseAsync();
+    }
+
     // ISO 216 and ANSI/ASME Y14.1, in points of 1/72 in.
     [BrowserTheory]
     [InlineData("A4", 595.3, 841.9)]

@@ -28,6 +28,33 @@ public sealed class ShelfTests(Studio studio)
         string[] there = [.. await page.Locator(".shelf-list .pencil").AllTextContentsAsync()];
         await page.PlanButton().ClickAsync();
         await Assertions.Expect(page.Locator(".proof .cash")).Not.ToHaveTextAsync(before);
+        await page.DrawnAsync();
+
+        // Errand and sheets are this plan's: what comes from the rack stands there by name and pencil id.
+        string errand = await page.Locator(".day-errand").InnerTextAsync();
+        string cash = await page.Locator(".proof .cash").InnerTextAsync();
+        string[] sheets = [.. await page.Locator(".sheets figcaption").AllInnerTextsAsync()];
+        Assert.Contains("Take from the rack", errand, StringComparison.Ordinal);
+        Assert.Contains(cash == "€0.00" ? "Nothing to buy." : cash, errand, StringComparison.Ordinal);
+        Assert.Matches(@"1 ×\s+B[0-9]+, Hardboard 1/8, 2 x 4 ft, ", errand);
+        Assert.All(sheets, sheet => Assert.Matches("Sheet 1: one sheet, B[0-9]+, Hardboard 1/8, 2 x 4 ft, 1 piece", sheet));
+        Assert.Single(sheets);
+        Assert.Contains("Primed linen, 54 in roll", await page.Locator(".day-bench figcaption").First.InnerTextAsync(), StringComparison.Ordinal);
+        Assert.Contains("Neutral pH adhesive", await page.Locator(".day-bench").InnerTextAsync(), StringComparison.Ordinal);
+        await Assertions.Expect(page.GetByText("The service does not answer")).ToHaveCountAsync(0);
+
+        // Its link opens it as what it is, in a browser that has never seen it.
+        IPage other = await studio.OpenAsync(new Uri(studio.Address, $"/{new Uri(page.Url).Fragment}"));
+        await other.DrawnAsync();
+        await Assertions.Expect(other.Locator("#from-shelf")).ToBeCheckedAsync();
+        Assert.Equal(sheets, await other.Locator(".sheets figcaption").AllInnerTextsAsync());
+        string link = other.Url;
+        await other.PlanButton().ClickAsync();
+        await other.WaitForURLAsync(url => url != link);
+        await other.DrawnAsync();
+        Assert.Equal(0, await other.Locator(".problem:not([hidden])").CountAsync());
+        Assert.Equal(cash, await other.Locator(".proof .cash").InnerTextAsync());
+        await other.Context.CloseAsync();
 
         Assert.All(ids, id => Assert.Matches("^[A-Z][0-9]+$", id));
         Assert.Equal(ids.Length, ids.Distinct().Count());

@@ -162,6 +162,30 @@ public sealed class WholeJobTests(Studio studio)
         await page.Context.CloseAsync();
     }
 
+    // A fault of the page's own is no network that failed: it has to be seen as what it is, and leave nothing of another plan.
+    [BrowserFact]
+    public async Task A_fault_in_what_draws_the_days_is_not_taken_for_a_network_that_failed()
+    {
+        IPage page = await studio.OpenAsync(new Uri(studio.Address, "health"));
+        await page.Context.RouteAsync("**/view/day-errand.js", route => route.FulfillAsync(new()
+        {
+            ContentType = "text/javascript",
+            Body = "let times = 0; export function errand() { times += 1; if (times > 1) throw new TypeError('a fault of the page'); return [document.createElement('p')]; }",
+        }));
+        await page.GotoAsync(studio.Address.ToString());
+        await page.PlanAsync();
+        var fault = new TaskCompletionSource<string>();
+        page.PageError += (_, words) => fault.TrySetResult(words);
+
+        await page.Locator("input[data-path=\"panels[0].quantity\"]").FillAsync("11");
+        await page.PlanButton().ClickAsync();
+
+        Assert.Contains("a fault of the page", await fault.Task, StringComparison.Ordinal);
+        await Assertions.Expect(page.GetByText("The service does not answer")).ToHaveCountAsync(0);
+        Assert.Equal(0, await page.Locator(".days > .day").CountAsync());
+        await page.Context.CloseAsync();
+    }
+
     [BrowserFact]
     public async Task What_stands_below_the_first_view_is_asked_for_again_where_the_network_failed()
     {

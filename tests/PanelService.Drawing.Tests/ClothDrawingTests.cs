@@ -47,6 +47,19 @@ public sealed class ClothDrawingTests
         Assert.Contains("remnant r7 from the rack", text, StringComparison.Ordinal);
     }
 
+    // Across the whole cloth of 62 in a leftover has half an inch of selvedge at both sides: the label and the shelf say 61.
+    [Fact]
+    public void A_leftover_across_the_whole_width_is_told_without_its_selvedges()
+    {
+        ClothLayout cloth = Samples.Linen() with { Offcuts = [new Offcut(Length.Zero, Samples.Inch(12), Samples.Inch(62), Samples.Inch(24), Kept: true)] };
+
+        string text = ClothDrawing.Render(Samples.Plan("", LengthUnit.Inch, cloth), 1);
+
+        Assert.Contains("Back on the rack: 61 × 24", text, StringComparison.Ordinal);
+        Assert.Contains(">keep 61 × 24<", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("62 × 24", text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_cloth_the_plan_lacks_is_refused() =>
         Assert.Throws<ArgumentOutOfRangeException>(() => ClothDrawing.Render(Plan, 7));

@@ -2,11 +2,12 @@
 /** What the service knows by itself: standard formats and demo orders. */
 
 import { early } from './early.js';
+import { Refused, reached } from './http.js';
 
 /** @param {string} address */
 async function ask(address) {
-  const response = await early(address);
-  if (!response.ok) throw new TypeError(`${address}: ${response.status}`);
+  const response = await reached(early(address));
+  if (!response.ok) throw new Refused({ title: response.statusText, status: response.status });
   return response.json();
 }
 

@@ -2,7 +2,7 @@
 /**
  * One request to the service, and what goes wrong with it.
  *
- * @typedef {{ title: string, status?: number, detail?: string, type?: string, errors?: Record<string, string[]>, marks?: any, missing?: any }} Problem
+ * @typedef {{ title: string, status?: number, detail?: string, type?: string, errors?: Record<string, string[]>, marks?: any, lacks?: string[], missing?: any }} Problem
  */
 
 export const JSON_TYPE = { 'Content-Type': 'application/json' };
@@ -26,15 +26,23 @@ export function parsed(text) {
   }
 }
 
-/** @param {string} address @param {RequestInit} [request] */
-export async function ask(address, request) {
-  let response;
+/**
+ * What comes over the network. Only here does a TypeError mean that nobody answers; anywhere else it is a fault of the page and
+ * has to be seen as one.
+ * @template T @param {Promise<T>} wanted an answer, or a module @returns {Promise<T>}
+ */
+export async function reached(wanted) {
   try {
-    response = await fetch(address, request);
+    return await wanted;
   } catch (fault) {
     if (fault instanceof TypeError) throw new Refused({ title: 'unreachable' });
     throw fault;
   }
+}
+
+/** @param {string} address @param {RequestInit} [request] */
+export async function ask(address, request) {
+  const response = await reached(fetch(address, request));
   if (response.ok) return response;
   // The stay is over: the page begins anew, at the door, where it forgets what it kept.
   if (response.status === 401) location.reload();

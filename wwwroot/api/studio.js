@@ -3,6 +3,9 @@
 
 import { JSON_TYPE, Refused, ask } from './http.js';
 
+/** So many plans are listed. */
+export const MOST_PLANS = 40;
+
 const NOT_CUT = 409;
 const UNKNOWN = 404;
 
@@ -40,11 +43,15 @@ export const orderOf = (id) => json(`/api/plans/${id}/order`);
 /** The mounting of what a plan left for later. @param {string} id */
 export const benchLater = (id) => json(`/api/plans/${id}/bench?mount=later`);
 
-/** What was booked when a plan was cut; null where it is not. @param {string} id */
-export const cutOf = (id) => json(`/api/plans/${id}/cut`).catch((fault) => {
-  if (fault instanceof Refused && [NOT_CUT, UNKNOWN].includes(fault.problem.status ?? 0)) return null;
-  throw fault;
-});
+/** What was booked when a plan was cut; null where it is not. The list of plans says so of most, which spares a refusal. @param {string} id */
+export async function cutOf(id) {
+  const known = (await plans(MOST_PLANS)).find((one) => one.id === id);
+  if (known && !known.isCut) return null;
+  return json(`/api/plans/${id}/cut`).catch((fault) => {
+    if (fault instanceof Refused && [NOT_CUT, UNKNOWN].includes(fault.problem.status ?? 0)) return null;
+    throw fault;
+  });
+}
 
 /** Books a plan as made. @param {string} id @param {any[]} spoiled panels by mark and count @param {any[]} spoiledSheets sheets by number and count */
 export const cut = (id, spoiled, spoiledSheets) => send(`/api/plans/${id}/cut`, 'POST', { spoiled, spoiledSheets });

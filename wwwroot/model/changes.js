@@ -6,7 +6,7 @@
  * @typedef {{ words: string, edit: (order: any) => void, gain: 'less' | 'free' }} Change
  */
 
-import { readLength, SIGN } from './measures.js';
+import { readLength, withOwn } from './measures.js';
 import { t } from '../texts/index.js';
 
 const MOST_LINES = 4;
@@ -25,7 +25,7 @@ export function changesOf(order) {
     ...(kerf > THIN_BLADE + 0.05 ? [{ words: t.change.blade(thin), edit: (/** @type {any} */ o) => { o.saw.kerf = thin; }, gain: /** @type {'less'} */ ('less') }] : []),
     ...(undersize < UNDER - 0.1 ? [{ words: t.change.under(under), edit: (/** @type {any} */ o) => { o.saw.undersize = under; }, gain: /** @type {'less'} */ ('less') }] : []),
     ...order.panels.slice(0, MOST_LINES).map((line, i) => ({
-      words: t.change.more(2, `${line.width} × ${line.height}${/[a-z"]/i.test(line.height) ? '' : ` ${SIGN[units]}`}`),
+      words: t.change.more(2, `${line.width} × ${withOwn(line.height, units)}`),
       edit: (/** @type {any} */ o) => { o.panels[i].quantity = String(Number(o.panels[i].quantity) + 2); },
       gain: /** @type {'free'} */ ('free'),
     })),

@@ -72,6 +72,12 @@ export function showLength(value, unit, decimals = false) {
   return `${whole === 0 ? '' : `${whole} `}${above}/${below}${sure}`;
 }
 
+/** Whether a length brings its own unit, so that none is to be printed behind it. @param {any} text */
+export const hasUnit = (text) => /[a-z"'”’″′]/i.test(String(text ?? ''));
+
+/** A length as it is typed, with a unit once. @param {any} text @param {Unit} unit of a bare number */
+export const withOwn = (text, unit) => (hasUnit(text) ? String(text) : `${text ?? ''} ${SIGN[unit]}`.trim());
+
 /**
  * A bare number keeps its meaning when the order's unit changes: it gets its own unit.
  * @param {string} text

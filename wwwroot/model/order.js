@@ -7,7 +7,7 @@
  * @typedef {{ title: string, units: import('./measures.js').Unit, currency: string, effort: string, panels: Row[], wishes: Row[],
  *   boards: Row[], cloths: Row[], adhesives: Row[], primers: Row[], saw: Record<string, any>, bench: Record<string, any>,
  *   strips: Row[], strength: Record<string, any>, schedule: Record<string, any>, labour: Record<string, any>, overheads: Row[],
- *   budget: string, tax: Record<string, any>, shops: Row[], consumables: Row[], tools: Row[] }} Order
+ *   fromShelf?: boolean, budget: string, tax: Record<string, any>, shops: Row[], consumables: Row[], tools: Row[] }} Order
  */
 
 import { readLength, withUnit } from './measures.js';
@@ -18,6 +18,8 @@ const LENGTHS = new Set(['width', 'height', 'thickness', 'kerf', 'edgeTrim', 'un
 const WORDS = new Set(['title', 'units', 'currency', 'mark', 'surface', 'board', 'cloth', 'id', 'name', 'kind', 'grain', 'warp', 'by', 'adhesive', 'primer', 'effort',
   'shop', 'per', 'mount', 'ground', 'base', 'start', 'from', 'to', 'zone', 'days']);
 const PLAIN = /^\d+(?:[.,]\d+)?$/;
+/** A number below 0 goes out as one, too: the service then says what the least is, not that this is text. */
+const SIGNED = /^[-−]?\d+(?:[.,]\d+)?$/;
 
 let next = 0;
 
@@ -60,6 +62,19 @@ const bothWays = ([width = '', height = '']) => [width === '' ? height : width, 
 /** The field a fault on the wire belongs to. @param {string} path @param {Order} order */
 export const fieldOf = (path, { bench }) => (bench?.margin?.[2] || bench?.margin?.[3] ? path.replace(/^bench\.margin\[([0-3])\]$/, (_, i) => `bench.margin[${[1, 2, 3, 0][Number(i)]}]`) : path);
 
+/** How the service says of a line that none of these goods serves it. */
+const LACK = /** @type {[string, RegExp][]} */ ([['boards', /^no (?!.* between its selvedges).* is at least /], ['cloths', /^no .* between its selvedges/]]);
+
+/**
+ * What the ticket has none of is said once, not again of every line.
+ * @template {{ marks?: any }} P @param {P} problem @param {Order} order @returns {P & { lacks?: string[] }}
+ */
+export function lacking(problem, order) {
+  if (order.fromShelf || !Array.isArray(problem.marks)) return problem;
+  const none = LACK.filter(([list, words]) => /** @type {any} */ (order)[list].length === 0 && problem.marks.some((/** @type {any} */ one) => words.test(one.missing)));
+  return { ...problem, lacks: none.map(([list]) => list), marks: problem.marks.filter((/** @type {any} */ one) => !none.some(([, words]) => words.test(one.missing))) };
+}
+
 /** @param {any} margin @returns {any[]} */
 function marginIn(margin) {
   if (!Array.isArray(margin)) return [margin, margin];
@@ -81,7 +96,9 @@ export const emptyOrder = () => ({
  * @returns {Order}
  */
 export function fromWire(document) {
-  const order = { ...emptyOrder(), ...typed(document) };
+  // Goods left out are the shelf's; a ticket that has none itself says so by an empty list.
+  const fromShelf = GOODS.every((list) => document[list] === undefined || document[list] === null);
+  const order = { ...emptyOrder(), ...typed(document), ...(fromShelf ? { fromShelf } : {}) };
   if (order.bench.margin) order.bench.margin = marginIn(order.bench.margin);
   if (typeof order.bench.shrinkage === 'string') order.bench.shrinkage = [order.bench.shrinkage, order.bench.shrinkage];
   order.panels.forEach((/** @type {Row} */ row) => { row.mark ??= freeMark(order); });
@@ -105,7 +122,7 @@ function wire(value, name) {
   if (typeof value !== 'string' || WORDS.has(name)) return value;
   const text = value.trim();
   // What is neither a number nor a length goes out as it is: the service says what is wrong with it.
-  return PLAIN.test(text) ? Number(text.replace(',', '.')) : text;
+  return SIGNED.test(text) ? Number(text.replace(',', '.').replace('−', '-')) : text;
 }
 
 /** The fields of a sale that belong to the way it is sold; the others wait in the browser. */
@@ -174,7 +191,21 @@ const PRESSURE = { inch: 6.894757, centimetre: 1, millimetre: 1 };
 const FLUID = { inch: 29.5735295625, centimetre: 1, millimetre: 1 };
 
 /** A bare number in another unit. @param {any} text @param {number} ratio */
-const scaled = (text, ratio) => (PLAIN.test(text ?? '') ? String(Number((Number(text.replace(',', '.')) / ratio).toPrecision(6))) : text);
+const scaled = (text, ratio) => (PLAIN.test(text ?? '') ? roundest(Number(text.replace(',', '.')) / ratio) : text);
+
+const MOST_DIGITS = 6;
+
+/** What six digits may be off by: a number there and back again is then found as it was. */
+const OFF = 6e-6;
+
+/** The number with the fewest digits that is as good as this one. @param {number} value */
+function roundest(value) {
+  for (let digits = 1; digits < MOST_DIGITS; digits++) {
+    const near = Number(value.toPrecision(digits));
+    if (Math.abs(near - value) <= OFF * value) return String(near);
+  }
+  return String(Number(value.toPrecision(MOST_DIGITS)));
+}
 
 /** Areas and volumes cannot carry a unit of their own: their numbers change. @param {Row} liquid @param {number} area @param {number} volume */
 function changeLiquid(liquid, area, volume) {
@@ -201,7 +232,7 @@ export function same(row, line, unit) {
   const alike = (/** @type {string} */ name) => (row[name] ?? '') === (line[name] ?? '');
   return readLength(row.width, unit) === readLength(line.width, unit)
     && readLength(row.height, unit) === readLength(line.height, unit)
-    && alike('surface') && alike('cloth') && alike('board');
+    && alike('surface') && alike('cloth') && alike('board') && alike('thickness');
 }
 
 /** The first of A, B … Z, AA … no line has. @param {Order} order */

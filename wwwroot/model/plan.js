@@ -32,8 +32,10 @@ export function kept(plan, where) {
     for (const offcut of material.offcuts.filter((/** @type {any} */ o) => o.kept)) {
       const id = material.board ?? material.cloth;
       const height = offcut.height ?? offcut.length;
-      const name = `${id} ${offcut.width} ${height}`;
-      const one = found.get(name) ?? { id, width: offcut.width, height, count: 0 };
+      // Across the whole cloth a leftover still has its selvedges: it is booked and labelled without them.
+      const width = offcut.width === material.width ? offcut.width - 2 * (material.selvedge ?? 0) : offcut.width;
+      const name = `${id} ${width} ${height}`;
+      const one = found.get(name) ?? { id, width, height, count: 0 };
       one.count += material.copies;
       found.set(name, one);
     }
@@ -94,6 +96,20 @@ export function cutsSaid(step) {
   return [...alike].map(([cuts, sheets]) => ({ sheets: runs(sheets), cuts, one: /^\d+$/.test(cuts), many: sheets.length > 1 }));
 }
 
+/**
+ * Which cuts a setting makes with which edge along the fence, or against the stop; a plan from before edges were told has none.
+ * @param {any} step @returns {{ edge?: 'left' | 'right' | 'top' | 'bottom', edgeBy?: 'factory' | 'cut', cuts: ReturnType<typeof cutsSaid> }[]}
+ */
+export function edgesOf(step) {
+  /** @type {Map<string, any[]>} */
+  const alike = new Map();
+  for (const pass of step.passes) {
+    const name = `${pass.edge} ${pass.edgeBy}`;
+    alike.set(name, [...(alike.get(name) ?? []), pass]);
+  }
+  return [...alike.values()].map((passes) => ({ edge: passes[0].edge, edgeBy: passes[0].edgeBy, cuts: cutsSaid({ passes }) }));
+}
+
 /** "1, 3–6, 9". @param {number[]} numbers */
 function runs(numbers) {
   /** @type {[number, number][]} */
@@ -109,8 +125,21 @@ function runs(numbers) {
 /** Parts of a line's cost that are not nothing. @param {any} line @param {Record<string, string>} names @returns {[string, number][]} */
 export const parts = (line, names) => /** @type {[string, number][]} */ (Object.keys(names).map((name) => [name, line[name] ?? 0])).filter(([, cost]) => cost > 0);
 
-/** The name of a good by its id. @param {any} order @param {string} id @returns {string} */
-export function nameOf(order, id) {
-  const good = [...order.boards, ...order.cloths, ...order.adhesives, ...order.primers, ...(order.strips ?? [])].find((one) => one.id === id);
-  return good?.name || id;
+/**
+ * The name of a good by its id. An order that takes its goods from the shelf carries none of them: then the plan says how they
+ * are called. @param {any} order @param {string} id @param {Plan} [plan] @returns {string}
+ */
+export function nameOf(order, id, plan) {
+  const listed = ['boards', 'cloths', 'adhesives', 'primers', 'strips'].flatMap((list) => order[list] ?? []);
+  const used = plan ? [...plan.liquids, ...plan.sheets.map(called('board')), ...plan.cloth.map(called('cloth')), ...plan.strips.map(called('strip')), ...plan.buy] : [];
+  return [...listed, ...used].find((one) => one.id === id && one.name)?.name ?? id;
 }
+
+/** A cloth by its name, and which remnant of it: one that is a cloth of its own is named by its pencil id already. @param {any} order @param {any} one @param {Plan} plan */
+export function clothOf(order, one, plan) {
+  const name = nameOf(order, one.id ?? one.cloth, plan);
+  return one.remnant && !name.startsWith(`${one.remnant},`) && name !== one.remnant ? `${name}, ${one.remnant}` : name;
+}
+
+/** @param {string} good */
+const called = (good) => (/** @type {any} */ one) => ({ id: one[good], name: one.name });

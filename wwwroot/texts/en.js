@@ -35,7 +35,6 @@ export default {
   },
   units: { inch: 'inches', centimetre: 'centimetres', millimetre: 'millimetres' },
   area: { inch: 'in²', centimetre: 'cm²', millimetre: 'cm²' },
-  short: { inch: 'in', centimetre: 'cm', millimetre: 'mm' },
   volume: { inch: 'fl oz', centimetre: 'mL', millimetre: 'mL' },
   days: {
     order: ['', 'The order'], errand: ['1', 'The errand', 'what to buy'], saw: ['2', 'At the saw', 'cut the board'],
@@ -93,7 +92,7 @@ export default {
     shrinkage: 'cloth cut larger, along the width', shrinkageHeight: 'along the height', shrinkageHint: 'against shrinking, margins included', pressure: 'pressure in the press', pressureHint: '0.23 psi or 1.58 kPa where empty', openMinutes: 'weight on within', openHint: 'where the glue does not say: 10', minutes: 'minutes', dryHours: 'a coat dries', dryHint: 'where the ground does not say: 4', restHours: 'finished panels rest', restHint: '24 where empty', room: 'coldest in the room',
     cradles: 'Stiffness and cradles', brace: 'brace what sags too much', braceHint: 'cradles for every line whose panels might', braceFrom: 'braced by rule of thumb from', braceFromHint: 'long side; empty: 12 in hardboard, 18 in MDF, 20 in plywood (sources disagree)',
     backAir: 'air behind a panel', frontAir: 'before a face just brushed', facesHint: '50 and 65 where empty (common practice)', driest: 'driest air it meets', dampest: 'dampest', humidityHint: '35 and 80 where empty: where board data begin and end', airTemperature: 'at', airHint: '20 where empty', load: 'a hand leans on the middle with', loadHint: '1 kg where empty', limit: 'may sag by its short side over', limitHint: '300 where empty', stripWidth: 'strip, where it is glued', stripDepth: 'strip, how far it stands off', stripHint: '3/4 × 1 1/2 in where empty', inset: 'cradle within the edge by', keptStrip: 'shortest strip worth keeping', clampHours: 'cradle stays clamped',
-    days: 'Days and hands', start: 'begins on', startHint: 'empty: no date, every day counts', from: 'work begins', to: 'work ends', toHint: '9 to 17 where empty', hands: 'pairs of hands', zone: 'time zone', zoneHint: 'such as Europe/Paris; only where clocks change meanwhile', worked: 'Days that are worked', workedHint: 'none ticked: all of them',
+    days: 'Days and hands', start: 'begins on', startHint: 'empty: no date, every day counts', from: 'work begins', to: 'work ends', toHint: '9 to 17 where empty', hands: 'pairs of hands', zone: 'time zone', zoneHint: 'such as Europe/Paris, where clocks change meanwhile; empty: this browser’s, for the calendar', worked: 'Days that are worked', workedHint: 'none ticked: all of them',
     weekdays: { monday: 'Mon', tuesday: 'Tue', wednesday: 'Wed', thursday: 'Thu', friday: 'Fri', saturday: 'Sat', sunday: 'Sun' },
     tax: 'tax on top of prices', taxHint: 'empty: prices are as paid', budget: 'money there is', budgetHint: 'empty: make all. Else as many as it is enough for, by worth',
     addConsumable: 'Something that wears out', consumable: 'what wears out', lasts: 'one lasts', per: 'counted in', wornBy: { sawMetre: 'metres sawn', sawFoot: 'feet sawn', clothMetre: 'metres of cloth cut', clothFoot: 'feet of cloth cut', panel: 'panels' },
@@ -109,7 +108,7 @@ export default {
   },
   wrong: {
     head: 'This ticket cannot be planned yet', unreachable: 'The service does not answer. Is it still running? Nothing on the ticket is lost.',
-    busy: 'All planners are busy. Try again in a moment.', lost: 'This plan is no longer kept by the service.', drawing: 'This drawing could not be loaded.', retry: 'Try again',
+    busy: 'All planners are busy. Try again in a moment.', lost: 'This plan is no longer kept by the service.', lacks: { boards: 'No board is on the ticket. Add one that can be bought or is on the rack, or take board from the studio’s shelf.', cloths: 'No cloth is on the ticket. Add one that can be bought or is on the rack, or take cloth from the studio’s shelf.' }, drawing: 'This drawing could not be loaded.', retry: 'Try again',
   },
   proof: {
     did: (/** @type {number} */ saved, /** @type {string} */ money, /** @type {number} */ sheets) => `Against the plan before: ${saved === 0 ? 'the same to buy' : `${money} ${saved > 0 ? 'less' : 'more'} to buy`}${sheets === 0 ? '' : `, ${count(Math.abs(sheets), 'sheet')} ${sheets > 0 ? 'less' : 'more'}`}.`,
@@ -137,6 +136,7 @@ export default {
     settings: (/** @type {number} */ n, /** @type {number} */ steps) => `${n} settings in ${steps} steps.`, fewest: 'No order of these cuts takes fewer settings.', atLeast: (/** @type {number} */ n) => `At least ${n} are needed.`, slip: 'A slip to pin up beside the saw', slipLetter: 'on Letter paper', supplierSlip: 'A slip for the supplier', supplierLead: 'Then every part fits the car and can be handled at the saw. In this order:', from: { x: 'from the left edge', y: 'from the top edge' },
     tolerance: 'How true the panels come out', toleranceHint: 'With the fence set to ± 1/64 in or 0.5 mm; out of square as far as a sheet may be.', toleranceHead: ['Panel', 'Width', 'Height', 'Out of square', 'In its frame'],
     fits: 'fits', fitsNot: 'may be too large', gap: 'fits, but a gap may show',
+    edge: (/** @type {'left' | 'right' | 'top' | 'bottom'} */ side, /** @type {string} */ tool, /** @type {boolean} */ isFactory) => `${side} edge ${tool === 'sled' ? 'against the stop' : 'to the fence'}${isFactory ? ', factory' : ''}`,
     side: { width: 'width', height: 'height' }, unmatched: (/** @type {string} */ marks) => `Not all cut to size at one setting, so check them against each other: ${marks}.`,
     supplier: 'Have these cuts made where you buy it', done: 'done', large: 'Large', close: 'Close', next: 'Done, next', back: 'Back', finish: 'Done, all cut', stand: 'Stand at the saw', stepOf: (/** @type {number} */ n, /** @type {number} */ of) => `${n} of ${of}`,
     first: 'The saw’s manual, local rules and experienced people come first. Guard and riving knife on, push stick to hand, eyes, ears and lungs protected.',
@@ -178,7 +178,7 @@ export default {
     },
   },
   tally: {
-    each: 'each', area: 'by area alone', shop: 'in the shop', saved: 'saved', areaHint: 'price × the panel’s area ÷ the sheet’s: the pencil’s figure, without waste',
+    each: 'each', area: 'by area alone', shop: 'in the shop', savedEach: (/** @type {string} */ money) => `${money} saved each.`, dearerEach: (/** @type {string} */ money) => `The shop would be ${money} cheaper each.`, areaHint: 'price × the panel’s area ÷ the sheet’s: the pencil’s figure, without waste',
     part: { board: 'board', cloth: 'cloth', adhesive: 'glue', primer: 'ground', strips: 'strips', ready: 'ready-made', delivery: 'delivery', labour: 'work', overheads: 'other', consumables: 'consumables', tools: 'tools' },
     curve: 'Made several times over', still: 'What is left would still make, for nothing but the work:', or: ', or ',
     budget: (/** @type {string} */ cash, /** @type {string} */ lines) => `With ${cash}: ${lines}.`, budgetProven: 'No other choice is worth more.', budgetOpen: 'Another choice may be worth more.',

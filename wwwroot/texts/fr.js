@@ -90,6 +90,7 @@ const FAULTS = [
   [/a board is large enough, but not within /g, 'un panneau est assez grand, mais pas pour '], [/saw\.carry, (.*?): it must hold /g, 'la voiture ($1) : il lui faut '], [/saw\.largest, (.*?): it must hold /g, 'ce que vous maniez seul ($1) : il faut '],
   [/saw\.heaviest, (.*?): the panel weighs /g, 'le poids que vous maniez seul ($1) : le panneau pèse '], [/saw\.fenceReach, (.*?): a fence that reaches (.*?) would do/g, 'la course du guide ($1) : il faut $2'], [/ and (?=la |ce |le )/g, ' et '],
   [/« board »/g, 'panneau'], [/« cloth »/g, 'toile'], [/^The search was ended, .*$/, 'La recherche s’est arrêtée avant un premier plan. Relancez-la, ou en parties.'],
+  [/^Of "(.*)" (\d+) are said to be spoiled, and (\d+) were made\.$/, 'De $1, $2 seraient ratés, et $3 ont été faits.'], [/^Of sheet (\d+) (\d+) are said to be spoiled, and (\d+) were cut\.$/, 'De la plaque $1, $2 seraient ratées, et $3 ont été coupées.'],
   [/^A budget of (.*) is not enough for a single panel of this order\. .*$/, 'Un budget de $1 ne suffit pour aucun panneau.'],
 ];
 
@@ -128,7 +129,6 @@ export default {
   },
   units: { inch: 'pouces', centimetre: 'centimètres', millimetre: 'millimètres' },
   area: { inch: 'in²', centimetre: 'cm²', millimetre: 'cm²' },
-  short: { inch: 'in', centimetre: 'cm', millimetre: 'mm' },
   volume: { inch: 'fl oz', centimetre: 'mL', millimetre: 'mL' },
   days: {
     order: ['', 'La commande'], errand: ['1', 'Les courses', 'ce qu’il faut acheter'], saw: ['2', 'À la scie', 'débiter les panneaux'],
@@ -181,7 +181,7 @@ export default {
     shrinkage: 'toile coupée plus grande, en largeur', shrinkageHeight: 'en hauteur', shrinkageHint: 'contre le retrait, débords compris', pressure: 'pression sous presse', pressureHint: '0,23 psi ou 1,58 kPa si vide', openMinutes: 'poids posé avant', openHint: 'si la colle ne le dit pas : 10', minutes: 'minutes', dryHours: 'une couche sèche', dryHint: 'si l’enduit ne le dit pas : 4', restHours: 'repos des panneaux finis', restHint: '24 si vide', room: 'au plus froid dans la pièce',
     cradles: 'Raideur et châssis', brace: 'renforcer ce qui fléchit trop', braceHint: 'un châssis à chaque ligne qui le pourrait', braceFrom: 'renforcé d’usage dès', braceFromHint: 'grand côté ; vide : 12 in isorel, 18 in MDF, 20 in contreplaqué (les avis diffèrent)',
     backAir: 'air derrière un panneau', frontAir: 'devant une face tout juste enduite', facesHint: '50 et 65 si vide (usage courant)', driest: 'air le plus sec', dampest: 'le plus humide', humidityHint: '35 et 80 si vide : là où les mesures des panneaux commencent et finissent', airTemperature: 'à', airHint: '20 si vide', load: 'une main appuie au milieu de', loadHint: '1 kg si vide', limit: 'flèche admise : petit côté sur', limitHint: '300 si vide', stripWidth: 'tasseau, face collée', stripDepth: 'tasseau, épaisseur du châssis', stripHint: '3/4 × 1 1/2 in si vide', inset: 'châssis en retrait du bord de', keptStrip: 'plus court tasseau gardé', clampHours: 'châssis sous serre-joints',
-    days: 'Jours et mains', start: 'début le', startHint: 'vide : sans date, tous les jours comptent', from: 'travail dès', to: 'jusqu’à', toHint: 'de 9 h à 17 h si vide', hands: 'paires de mains', zone: 'fuseau horaire', zoneHint: 'par exemple Europe/Paris ; utile si l’heure change entre-temps', worked: 'Jours travaillés', workedHint: 'aucun coché : tous',
+    days: 'Jours et mains', start: 'début le', startHint: 'vide : sans date, tous les jours comptent', from: 'travail dès', to: 'jusqu’à', toHint: 'de 9 h à 17 h si vide', hands: 'paires de mains', zone: 'fuseau horaire', zoneHint: 'par exemple Europe/Paris, si l’heure change entre-temps ; vide : celui de ce navigateur, pour l’agenda', worked: 'Jours travaillés', workedHint: 'aucun coché : tous',
     weekdays: { monday: 'lun', tuesday: 'mar', wednesday: 'mer', thursday: 'jeu', friday: 'ven', saturday: 'sam', sunday: 'dim' },
     tax: 'taxe en sus des prix', taxHint: 'vide : prix tels que payés', budget: 'argent disponible', budgetHint: 'vide : tout faire. Sinon autant qu’il suffit, selon ce que cela vaut',
     addConsumable: 'Une chose qui s’use', consumable: 'ce qui s’use', lasts: 'un suffit pour', per: 'compté en', wornBy: { sawMetre: 'mètres sciés', sawFoot: 'pieds sciés', clothMetre: 'mètres de toile coupés', clothFoot: 'pieds de toile coupés', panel: 'panneaux' },
@@ -196,7 +196,7 @@ export default {
   },
   wrong: {
     head: 'Cette fiche ne peut pas encore être planifiée', unreachable: 'Le service ne répond pas. Tourne-t-il encore ? Rien de la fiche n’est perdu.',
-    busy: 'Tous les planificateurs sont occupés. Réessayez dans un instant.', lost: 'Le service ne garde plus ce plan.', drawing: 'Ce dessin n’a pas pu être chargé.', retry: 'Réessayer',
+    busy: 'Tous les planificateurs sont occupés. Réessayez dans un instant.', lost: 'Le service ne garde plus ce plan.', lacks: { boards: 'Aucun panneau à scier sur la fiche. Ajoutez-en un à acheter ou au casier, ou prenez au casier de l’atelier.', cloths: 'Aucune toile sur la fiche. Ajoutez-en une à acheter ou au casier, ou prenez au casier de l’atelier.' }, drawing: 'Ce dessin n’a pas pu être chargé.', retry: 'Réessayer',
   },
   proof: {
     did: (/** @type {number} */ saved, /** @type {string} */ money, /** @type {number} */ sheets) => `Par rapport au plan précédent : ${saved === 0 ? 'autant à acheter' : `${money} ${saved > 0 ? 'de moins' : 'de plus'} à acheter`}${sheets === 0 ? '' : `, ${count(Math.abs(sheets), 'plaque')} de ${sheets > 0 ? 'moins' : 'plus'}`}.`,
@@ -224,6 +224,7 @@ export default {
     settings: (/** @type {number} */ n, /** @type {number} */ steps) => `${n} réglages en ${steps} étapes.`, fewest: 'Aucun ordre de ces coupes n’en demande moins.', atLeast: (/** @type {number} */ n) => `Il en faut au moins ${n}.`, slip: 'Une fiche à épingler près de la scie', slipLetter: 'sur papier Letter', supplierSlip: 'Une fiche pour le fournisseur', supplierLead: 'Ensuite chaque morceau tient dans la voiture et se manie à la scie. Dans cet ordre :', from: { x: 'depuis le bord gauche', y: 'depuis le bord haut' },
     tolerance: 'À quoi s’attendre des panneaux', toleranceHint: 'Guide réglé à ± 1/64 in ou 0,5 mm ; faux équerre dans la mesure où une plaque peut l’être.', toleranceHead: ['Panneau', 'Largeur', 'Hauteur', 'Faux équerre', 'Dans son cadre'],
     fits: 'entre', fitsNot: 'peut être trop grand', gap: 'entre, mais un jour peut se voir',
+    edge: (side, tool, isFactory) => `bord ${{ left: 'gauche', right: 'droit', top: 'haut', bottom: 'bas' }[side]} ${tool === 'sled' ? 'contre la butée' : 'contre le guide'}${isFactory ? ', d’usine' : ''}`,
     side: { width: 'largeur', height: 'hauteur' }, unmatched: (/** @type {string} */ marks) => `Pas toutes coupées au même réglage, à comparer entre elles : ${marks}.`,
     supplier: 'Faites faire ces traits là où vous achetez', done: 'fait', large: 'En grand', close: 'Fermer', next: 'Fait, suivant', back: 'Retour', finish: 'Fait, tout est coupé', stand: 'Se mettre à la scie', stepOf: (n, of) => `${n} sur ${of}`,
     first: 'La notice de la scie, les règles locales et les gens d’expérience passent avant tout. Capot et couteau diviseur en place, poussoir à portée, yeux, oreilles et poumons protégés.',
@@ -265,7 +266,7 @@ export default {
     },
   },
   tally: {
-    each: 'pièce', area: 'à la surface seule', shop: 'en magasin', saved: 'gagnés', areaHint: 'prix × surface du panneau ÷ celle de la plaque : le calcul au crayon, sans les pertes',
+    each: 'pièce', area: 'à la surface seule', shop: 'en magasin', savedEach: (money) => `${money} gagnés par pièce.`, dearerEach: (money) => `Le magasin serait moins cher de ${money} par pièce.`, areaHint: 'prix × surface du panneau ÷ celle de la plaque : le calcul au crayon, sans les pertes',
     part: { board: 'panneau', cloth: 'toile', adhesive: 'colle', primer: 'enduit', strips: 'tasseaux', ready: 'tout fait', delivery: 'livraison', labour: 'travail', overheads: 'autres', consumables: 'consommables', tools: 'outils' },
     curve: 'La même série plusieurs fois', still: 'De ce qui reste on ferait encore, sans autre frais que le travail :', or: ', ou ',
     budget: (cash, lines) => `Avec ${cash} : ${lines}.`, budgetProven: 'Aucun autre choix ne vaut plus.', budgetOpen: 'Un autre choix peut valoir plus.',

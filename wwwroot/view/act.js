@@ -64,17 +64,18 @@ export function mountProblem(element) {
       refill(box);
       if (!problem) return;
       say(detail, plain(problem));
-      refill(list, ...Object.entries(problem.errors ?? {}).map(([path, faults]) => fault(path, faults)), ...lines(problem.marks));
+      refill(list, ...Object.entries(problem.errors ?? {}).map(([path, faults]) => fault(path, faults)), ...(problem.lacks ?? []).map(lack), ...lines(problem.marks));
       refill(box, head, detail, list);
     },
   };
 }
 
 /** @param {import('../api/plans.js').Problem} problem */
-function plain({ title, type, status, detail, errors, marks }) {
+function plain({ title, type, status, detail, errors, marks, lacks = [] }) {
   if (title === 'unreachable') return t.wrong.unreachable;
   if (status === 503) return t.wrong.busy;
   if (status === 404) return t.wrong.lost;
+  if (lacks.length > 0) return '';
   // What is listed below need not be said above as well.
   const listed = Object.keys(errors ?? {}).length + (marks?.length ?? 0) > 0;
   return t.problem(type) || (listed ? '' : t.fault(detail ?? title));
@@ -83,15 +84,30 @@ function plain({ title, type, status, detail, errors, marks }) {
 /** @param {string} path @param {string[]} faults */
 function fault(path, faults) {
   const input = /** @type {HTMLElement | null} */ (document.querySelector(`[data-path="${CSS.escape(path)}"], [data-path="${CSS.escape(`${path}[0]`)}"]`));
-  const words = `${input ? where(path, input) : path}${t.colon}${faults.map(t.fault).join(' ')}`;
+  const words = `${input ? where(path, input) : /** @type {any} */ (t.goods)[path] ?? path}${t.colon}${faults.map(t.fault).join(' ')}`;
   return input ? h('li', {}, h('a', { href: `#${input.id}`, onclick: (/** @type {Event} */ event) => goTo(event, input) }, words)) : h('li', {}, words);
 }
 
-/** "A, width". @param {string} path @param {HTMLElement} input */
+/** "A, width"; "Primed linen, price". @param {string} path @param {HTMLElement} input */
 function where(path, input) {
-  const line = input.closest('.line')?.getAttribute('aria-label');
   const label = document.querySelector(`label[for="${input.id}"]`)?.textContent ?? path;
-  return line ? `${line}, ${label}` : label;
+  const owner = ownerOf(path, input);
+  return owner ? `${owner}, ${label}` : label;
+}
+
+/** Whose field it is: a line by its mark, whatever has a name by that, another good by its place. @param {string} path @param {HTMLElement} input */
+function ownerOf(path, input) {
+  const row = /^\w+\[(\d+)\]/.exec(path);
+  const called = ['mark', 'name'].map((field) => /** @type {HTMLInputElement | null} */ (document.querySelector(`[data-path="${row?.[0]}.${field}"]`))?.value);
+  const head = input.closest('.shelf-of-goods')?.querySelector('h3')?.textContent;
+  return input.closest('.line')?.getAttribute('aria-label') || called.find(Boolean) || (row && head ? `${head} ${Number(row[1]) + 1}` : '');
+}
+
+/** None of a sort of goods, with a way to where one is added. @param {string} list */
+function lack(list) {
+  const words = t.wrong.lacks[/** @type {'boards'} */ (list)];
+  const add = /** @type {HTMLElement | null} */ (document.querySelector(`[data-list="${list}"] > button`));
+  return add ? h('li', {}, h('a', { href: '#act', onclick: (/** @type {Event} */ event) => goTo(event, add) }, words)) : h('li', {}, words);
 }
 
 /** @param {Event} event @param {HTMLElement} input */

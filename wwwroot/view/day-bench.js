@@ -3,7 +3,7 @@
 
 import { Refused } from '../api/http.js';
 import { benchLater } from '../api/studio.js';
-import { nameOf, press } from '../model/plan.js';
+import { clothOf, nameOf, press } from '../model/plan.js';
 import { t } from '../texts/index.js';
 import { h, refill, say } from './dom.js';
 import { figure } from './drawing.js';
@@ -21,7 +21,7 @@ function cloth({ plan, order }) {
   return [
     h('h3', {}, t.bench.cloth),
     h('div', { class: 'cloths' }, ...plan.cloth.map((/** @type {any} */ one) => figure(
-      one.drawing, `${one.number}${t.colon}${t.bench.copies(one.copies)}, ${nameOf(order, one.cloth)}${one.remnant ? `, ${one.remnant}` : ''}`, one.svg))),
+      one.drawing, `${one.number}${t.colon}${t.bench.copies(one.copies)}, ${clothOf(order, one, plan)}`, one.svg))),
   ];
 }
 
@@ -35,13 +35,20 @@ function care({ plan }) {
 }
 
 /** When it is done, as bars over days. @param {import('./days.js').DayProps} props */
-function schedule({ plan }) {
+function schedule({ plan, order }) {
   const { schedule: days } = plan.benchPlan;
   if (!days || days.jobs.length === 0) return [];
   return [
-    h('div', { class: 'together' }, h('h3', {}, t.bench.days), h('p', {}, finished(plan.benchPlan)), figure(days.drawing, t.bench.bars, undefined)),
-    h('p', { class: 'tools' }, h('a', { href: `/api/plans/${encodeURIComponent(plan.id)}/calendar.ics`, download: '' }, t.bench.calendar)),
+    h('div', { class: 'together' }, h('h3', {}, t.bench.days), h('p', {}, finished(plan.benchPlan)), figure(days.drawing, t.bench.bars, undefined, true)),
+    h('p', { class: 'tools' }, h('a', { href: `/api/plans/${encodeURIComponent(plan.id)}/calendar.ics${zoneOf(order)}`, download: '' }, t.bench.calendar)),
   ];
+}
+
+/** Nine in the morning is meant where the browser is, unless the ticket names a zone: the service alone would take UTC. @param {any} order */
+function zoneOf(order) {
+  const { timeZone } = Intl.DateTimeFormat().resolvedOptions();
+  const known = timeZone && timeZone !== 'Etc/Unknown' && !order.schedule?.zone;
+  return known ? `?${new URLSearchParams({ zone: timeZone })}` : '';
 }
 
 /** What was left to be mounted another day, planned when it is wanted. @param {import('./days.js').DayProps} props */
@@ -75,7 +82,7 @@ function liquids(props) {
   return [
     h('h3', {}, t.bench.glue),
     h('ul', { class: 'slip' }, ...plan.liquids.map((/** @type {any} */ one) => h('li', {}, tick(props, `liquid-${one.id}`,
-      h('strong', { class: 'amount' }, numbers.volume(one.needed)), ' ', nameOf(order, one.id),
+      h('strong', { class: 'amount' }, numbers.volume(one.needed)), ' ', nameOf(order, one.id, plan),
       h('span', { class: 'at' }, [one.fromHand > 0 && `${numbers.volume(one.fromHand)} ${t.bench.fromHand}`, `${numbers.volume(one.left)} ${t.bench.left}`].filter(Boolean).join(', ')))))),
   ];
 }

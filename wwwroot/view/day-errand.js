@@ -1,7 +1,8 @@
 // @ts-check
 /** Day 1: what to buy, by kind of shop, and what to take from the rack. */
 
-import { fromRack, nameOf } from '../model/plan.js';
+import { withOwn } from '../model/measures.js';
+import { clothOf, fromRack, nameOf } from '../model/plan.js';
 import { t } from '../texts/index.js';
 import { h } from './dom.js';
 import { tick } from './tick.js';
@@ -29,7 +30,7 @@ export function errand(props) {
 
 /** What is on the list beyond what is cut, since more costs less. @param {import('./days.js').DayProps} props */
 function surplus({ plan, order }) {
-  const all = plan.surplus.map((/** @type {any} */ one) => `${one.quantity} × ${nameOf(order, one.id)}`);
+  const all = plan.surplus.map((/** @type {any} */ one) => `${one.quantity} × ${nameOf(order, one.id, plan)}`);
   return all.length > 0 ? [h('p', { class: 'hint' }, t.errand.surplus(all.join(', ')))] : [];
 }
 
@@ -98,10 +99,18 @@ function said(line, props) {
 const calledOf = (line, { order }) => (line.saleUnit === 'delivery' && (order.shops ?? []).find((/** @type {any} */ one) => one.id === line.id)?.name) || line.name || line.id;
 
 /** "3 ×", or so many lengths off the roll. @param {any} line @param {import('./days.js').DayProps} props @returns {string} */
-function amountOf(line, { order }) {
-  const cloth = line.saleUnit === 'step' && order.cloths.find((/** @type {any} */ c) => c.id === line.id);
-  const step = cloth ? `${cloth.sale.step} ${/[a-z]/i.test(String(cloth.sale.step)) ? '' : t.short[/** @type {'inch'} */ (order.units)]}`.trim() : '';
-  return cloth ? t.errand.ofSteps(line.quantity, step) : `${line.quantity} ×`;
+function amountOf(line, props) {
+  const step = line.saleUnit === 'step' ? stepOf(line, props) : '';
+  return step ? t.errand.ofSteps(line.quantity, step) : `${line.quantity} ×`;
+}
+
+/** How long one step is, as the ticket says it; one from the shelf as what is cut of it tells, unless more is bought than that. @param {any} line @param {import('./days.js').DayProps} props @returns {string} */
+function stepOf(line, { plan, order, numbers }) {
+  const step = order.cloths?.find((/** @type {any} */ c) => c.id === line.id)?.sale?.step;
+  if (step !== undefined) return withOwn(step, order.units);
+  if (plan.surplus.some((/** @type {any} */ one) => one.id === line.id)) return '';
+  const bought = plan.cloth.filter((/** @type {any} */ c) => c.cloth === line.id && c.source === 'bought');
+  return numbers.length(bought.reduce((/** @type {number} */ sum, /** @type {any} */ c) => sum + c.length * c.copies, 0) / line.quantity);
 }
 
 /** @param {import('./days.js').DayProps} props */
@@ -110,8 +119,8 @@ function taken(props) {
   const all = fromRack(plan);
   if (all.length === 0) return [];
   const one = (/** @type {any} */ good) => (good.sort === 'liquid'
-    ? [h('strong', { class: 'amount' }, numbers.volume(good.volume)), ' ', nameOf(order, good.id)]
-    : [h('strong', { class: 'amount' }, `${good.count} ×`), ' ', `${nameOf(order, good.id)}${good.remnant ? `, ${good.remnant}` : ''}, ${good.sort === 'strip' ? numbers.length(good.length) : numbers.size(good.width, good.height)}`]);
+    ? [h('strong', { class: 'amount' }, numbers.volume(good.volume)), ' ', nameOf(order, good.id, plan)]
+    : [h('strong', { class: 'amount' }, `${good.count} ×`), ' ', `${clothOf(order, good, plan)}, ${good.sort === 'strip' ? numbers.length(good.length) : numbers.size(good.width, good.height)}`]);
   return [
     h('h3', {}, t.errand.fromRack),
     h('ul', { class: 'slip' }, ...all.map((good, i) => h('li', {}, tick(props, `take${i}`, ...one(good))))),

@@ -19,7 +19,7 @@ export function rack(props) {
     ...leftovers(props, kept(plan, 'cloth'), t.rack.cloth, 'cloth'),
     ...strips(props),
     ...(liquids.length > 0 ? [h('h3', {}, t.rack.liquids), h('ul', { class: 'slip' }, ...liquids.map((/** @type {any} */ l) => h('li', {},
-      tick(props, `left-${l.id}`, h('strong', { class: 'amount' }, numbers.volume(l.left)), ' ', nameOf(order, l.id)))))] : []),
+      tick(props, `left-${l.id}`, h('strong', { class: 'amount' }, numbers.volume(l.left)), ' ', nameOf(order, l.id, plan)))))] : []),
   ];
   return [...(content.length > 0 ? [...content, h('p', { class: 'hint' }, t.rack.hint)] : [h('p', {}, t.rack.nothing)]), ...labels(props), made(props)];
 }
@@ -29,7 +29,7 @@ function strips(props) {
   const all = keptStrips(props.plan);
   if (all.length === 0) return [];
   return [h('h3', {}, t.rack.strips), h('ul', { class: 'slip' }, ...all.map((one, i) => h('li', {},
-    tick(props, `strip${i}`, h('strong', { class: 'amount' }, `${one.count} × ${props.numbers.length(one.length)}`), ' ', nameOf(props.order, one.id)))))];
+    tick(props, `strip${i}`, h('strong', { class: 'amount' }, `${one.count} × ${props.numbers.length(one.length)}`), ' ', nameOf(props.order, one.id, props.plan)))))];
 }
 
 /** Labels for what is made and what is kept: plain paper to cut, or the sheets of labels there are. @param {import('./days.js').DayProps} props */
@@ -59,7 +59,7 @@ function leftovers(props, all, head, sort) {
   return [
     h('h3', {}, head),
     h('ul', { class: 'leftovers' }, ...all.map((one, i) => h('li', {}, picture(one.width * scale, one.height * scale),
-      tick(props, `${sort}${i}`, h('strong', {}, `${one.count} × ${props.numbers.size(one.width, one.height)}`), h('span', { class: 'at' }, nameOf(props.order, one.id)))))),
+      tick(props, `${sort}${i}`, h('strong', {}, `${one.count} × ${props.numbers.size(one.width, one.height)}`), h('span', { class: 'at' }, nameOf(props.order, one.id, props.plan)))))),
   ];
 }
 

@@ -1,7 +1,7 @@
 // @ts-check
 /** Day 2: the saw run, one setting after the other, beside the sheets; the setting at hand is lit on them. */
 
-import { cutsOf, cutsSaid, nameOf } from '../model/plan.js';
+import { cutsOf, edgesOf, nameOf } from '../model/plan.js';
 import { t } from '../texts/index.js';
 import { h, set, table } from './dom.js';
 import { figure } from './drawing.js';
@@ -27,12 +27,12 @@ function stand(props, sheets) {
     props.ticks[`saw${step.step}`] = on;
     props.tick(`saw${step.step}`, on);
   };
-  return [h('button', { type: 'button', class: 'stand-button', onclick: () => standAtSaw(props, sheets, done) }, t.saw.stand)];
+  return [h('button', { type: 'button', class: 'stand-button', onclick: () => standAtSaw(props, sheets, done, passesSaid) }, t.saw.stand)];
 }
 
 /** @param {any} sheet @param {import('./days.js').DayProps} props */
-function drawn(sheet, { order }) {
-  const name = `${t.saw.sheet} ${sheet.number}${t.colon}${t.saw.copies(sheet.copies)}, ${nameOf(order, sheet.board)}, ${t.saw.pieces(sheet.pieces.length)}`;
+function drawn(sheet, { plan, order }) {
+  const name = `${t.saw.sheet} ${sheet.number}${t.colon}${t.saw.copies(sheet.copies)}, ${nameOf(order, sheet.board, plan)}, ${t.saw.pieces(sheet.pieces.length)}`;
   const element = figure(sheet.drawing, name, sheet.svg);
   set(element, { 'data-sheet': sheet.number, id: `sheet-${sheet.number}` });
   return element;
@@ -57,7 +57,7 @@ function atSupplier({ plan, order, numbers }) {
   if (sheets.length === 0) return [];
   return [h('section', { class: 'supplier' }, h('h3', {}, t.saw.supplier), h('p', { class: 'hint' }, t.saw.supplierLead, ' ', slips(plan, 'supplier-slip', t.saw.supplierSlip)),
     ...sheets.flatMap(([sheet, cuts]) => [
-      h('h4', {}, `${t.saw.sheet} ${sheet.number}: ${t.saw.copies(sheet.copies)}, ${nameOf(order, sheet.board)}`),
+      h('h4', {}, `${t.saw.sheet} ${sheet.number}: ${t.saw.copies(sheet.copies)}, ${nameOf(order, sheet.board, plan)}`),
       h('ol', {}, ...cuts.map((cut) => h('li', {}, supplierCut(cut, numbers)))),
     ]))];
 }
@@ -94,15 +94,19 @@ function steps(props, sheets) {
   return list;
 }
 
+/** "Sheet 1: cuts 3, 4 · right edge to the fence, factory": a line for each edge. @param {any} step */
+const passesSaid = (step) => edgesOf(step).map(({ edge, edgeBy, cuts }) => h('span', { class: 'pass' },
+  h('span', { class: 'cuts' }, cuts.map(t.saw.cutsSaid).join('; ')), edge && ` · ${t.saw.edge(edge, step.tool, edgeBy === 'factory')}`));
+
 /** @param {any} step @param {import('./days.js').DayProps} props @param {Set<string>} warned @param {() => void} show */
 function stepLine(step, props, warned, show) {
   const head = t.saw.setting(step.tool === 'sled' ? t.saw.sled : t.saw.fence, props.numbers.length(step.fence));
-  const cuts = cutsSaid(step).map(t.saw.cutsSaid).join('; ');
+  const cuts = passesSaid(step);
   // A caution is read out in full the first time; after that its box says it still holds.
   const cautions = step.cautions.filter((/** @type {any} */ c) => !warned.has(c.text));
   cautions.forEach((/** @type {any} */ c) => warned.add(c.text));
   return h('li', { class: 'step', 'data-step': step.step },
-    h('button', { type: 'button', class: 'setting', 'aria-pressed': 'false', onclick: show }, h('span', { class: 'setting-size' }, head), h('span', { class: 'setting-cuts' }, cuts)),
+    h('button', { type: 'button', class: 'setting', 'aria-pressed': 'false', onclick: show }, h('span', { class: 'setting-size' }, head), h('span', { class: 'setting-cuts' }, ...cuts)),
     tick(props, `saw${step.step}`, t.saw.done),
     ...cautions.map((/** @type {any} */ c) => h('p', { class: 'caution' }, t.said(c))));
 }

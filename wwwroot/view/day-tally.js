@@ -60,7 +60,7 @@ function entry(/** @type {any} */ line, /** @type {any} */ plan, /** @type {impo
       typeof line.shopPrice === 'number' ? price(t.tally.shop, line.shopPrice, numbers, dearest, 'shop') : null,
       line.byArea ? price(t.tally.area, line.byArea.each, numbers, dearest, 'area') : null),
     h('p', { class: 'split' }, `${numbers.money(line.total)}${t.colon}${split.join(', ')}.`,
-      typeof line.savedEach === 'number' && h('span', { class: 'saved' }, ` ${numbers.money(line.savedEach)} ${t.tally.saved} ${t.tally.each}.`)));
+      typeof line.savedEach === 'number' && h('span', { class: 'saved' }, ' ', line.savedEach >= 0 ? t.tally.savedEach(numbers.money(line.savedEach)) : t.tally.dearerEach(numbers.money(-line.savedEach)))));
 }
 
 /** @param {string} name @param {number} sum @param {import('../model/numbers.js').Numbers} numbers @param {number} dearest @param {string} sort */

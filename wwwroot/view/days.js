@@ -28,6 +28,8 @@ export function mountDays(element) {
       if ((props?.plan ?? null) === shown && (props?.decimals ?? false) === decimals) return;
       shown = props?.plan ?? null;
       decimals = props?.decimals ?? false;
+      // Should a day fail, nothing of the plan before may stand under this one's price.
+      refill(element);
       refill(element, ...(props ? DAYS.map(([name, content]) => day(name, content(props))) : []));
     },
   };

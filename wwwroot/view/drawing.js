@@ -66,9 +66,10 @@ addEventListener('beforeprint', () => waiting.splice(0).forEach((work) => work()
 /**
  * A figure that holds a drawing and opens it large.
  * @param {string} address @param {string} name @param {string | undefined} text the drawing, where the plan brought it along
+ * @param {boolean} [scrolls] whether a phone shows a part of it at a time: then the keyboard has to reach it
  */
-export function figure(address, name, text) {
-  const place = h('div', { class: 'drawing-place', 'aria-busy': 'true' }, text === undefined && h('p', { class: 'hint' }, t.saw.drawn));
+export function figure(address, name, text, scrolls = false) {
+  const place = h('div', { class: 'drawing-place', 'aria-busy': 'true', ...(scrolls ? { tabindex: 0, role: 'group', 'aria-label': name } : {}) }, text === undefined && h('p', { class: 'hint' }, t.saw.drawn));
   const large = h('button', { type: 'button', class: 'quiet', onclick: () => enlarge(place, name), 'aria-label': `${t.saw.large}: ${name}` }, t.saw.large);
   const element = h('figure', { class: 'figure' }, place, h('figcaption', {}, name, ' ', large));
   const fill = async () => {

@@ -7,7 +7,7 @@
  * @typedef {{ order: any, problem: import('../api/plans.js').Problem | null, change: (path: string, value: any) => void }} FieldProps
  */
 
-import { SIGN } from '../model/measures.js';
+import { hasUnit, SIGN } from '../model/measures.js';
 import { at } from '../model/order.js';
 import { t } from '../texts/index.js';
 import { h, say, set } from './dom.js';
@@ -80,7 +80,7 @@ export function field(shape) {
 
 /** The unit behind a blank; none where the text brings its own. @param {string | undefined} unit @param {any} value @param {any} order */
 function unitOf(unit, value, order) {
-  if (unit === 'length') return /[a-z"'”’″′]/i.test(String(value ?? '')) ? '' : SIGN[/** @type {'inch'} */ (order.units)];
+  if (unit === 'length') return hasUnit(value) ? '' : SIGN[/** @type {'inch'} */ (order.units)];
   if (unit === 'area') return t.area[/** @type {'inch'} */ (order.units)];
   if (unit === 'volume') return t.volume[/** @type {'inch'} */ (order.units)];
   if (unit === 'pressure') return order.units === 'inch' ? 'psi' : 'kPa';

@@ -6,7 +6,7 @@ import { t } from '../texts/index.js';
 /**
  * @typedef {import('./field.js').FieldShape} FieldShape
  * @typedef {{ head: () => string, add: () => string, fresh: (order: any) => any, fields: (list: string) => ((i: number) => FieldShape)[],
- *   said: (row: any, sign: string, props: any) => string, parts: Part[], when?: (order: any) => boolean, fold?: { head: () => string, fields: (list: string) => ((i: number) => FieldShape)[] } }} Sort
+ *   said: (row: any, length: (text: any) => string, props: any) => string, parts: Part[], when?: (order: any) => boolean, fold?: { head: () => string, fields: (list: string) => ((i: number) => FieldShape)[] } }} Sort
  * @typedef {{ at: string, head: () => string, add: () => string, fresh: (row: any) => any, fields: ((path: string) => FieldShape)[], parts?: Part[] }} Part a list within a good, and where in it
  */
 
@@ -96,9 +96,9 @@ export const GOODS = {
       (i) => ({ path: `${list}[${i}].edgeTrim`, unit: 'length', label: t.goods.edgeTrim, hint: t.goods.edgeTrimHint, size: 6 }),
       (i) => shop(`${list}[${i}]`),
     ],
-    said: (row, sign, props) => sentence(
+    said: (row, length, props) => sentence(
       row.name || t.goods.unnamed,
-      row.width && row.height ? `${row.width} × ${row.height} ${sign}, ${row.thickness} ${t.goods.thick}` : '',
+      row.width && row.height ? `${row.width} × ${length(row.height)}, ${length(row.thickness)} ${t.goods.thick}` : '',
       row.forSale === '0' ? t.goods.notForSale : row.price ? t.goods.sheetSaid(money(props, row.price)) : '',
       Number(row.onHand) > 0 ? t.goods.onRack(row.onHand) : '',
     ),
@@ -121,11 +121,11 @@ export const GOODS = {
       (i) => ({ path: `${list}[${i}].ground`, label: t.goods.ground, kind: 'choice', options: [['', t.goods.groundNone], ['acrylic', t.goods.groundAcrylic], ['oil', t.goods.groundOil]] }),
       (i) => shop(`${list}[${i}]`),
     ],
-    said: (row, sign, props) => sentence(
+    said: (row, length, props) => sentence(
       row.name || t.goods.unnamed,
-      row.width ? `${row.width} ${sign} ${t.goods.wide}` : '',
+      row.width ? `${length(row.width)} ${t.goods.wide}` : '',
       row.sale?.by === 'roll' ? t.goods.rollSaid(money(props, row.sale.price))
-        : row.sale?.by === 'length' ? t.goods.stepSaid(`${row.sale.step ?? ''} ${sign}`, money(props, row.sale.price)) : t.goods.notForSale,
+        : row.sale?.by === 'length' ? t.goods.stepSaid(length(row.sale.step), money(props, row.sale.price)) : t.goods.notForSale,
       row.remnants?.length > 0 ? t.goods.remnantsSaid(row.remnants.length) : '',
     ),
   },
@@ -142,9 +142,9 @@ export const GOODS = {
       (i) => ({ path: `${list}[${i}].value`, unit: 'money', label: t.goods.value, size: 6, kind: 'number' }),
       (i) => shop(`${list}[${i}]`),
     ],
-    said: (row, sign, props) => sentence(
+    said: (row, length, props) => sentence(
       row.name || t.goods.unnamed,
-      row.length ? `${row.length} ${sign}` : '',
+      row.length ? length(row.length) : '',
       row.price ? money(props, row.price) : '',
       Number(row.onHand) > 0 ? t.goods.onRack(row.onHand) : '',
     ),
@@ -175,7 +175,7 @@ function liquid(sort, word, head, add) {
       ...(sort === 'primers' ? [(/** @type {number} */ i) => ({ path: `${list}[${i}].coats`, label: t.goods.coats, size: 3, kind: /** @type {'number'} */ ('number') }),
         (/** @type {number} */ i) => ({ path: `${list}[${i}].faces`, label: t.goods.faces, kind: /** @type {'choice'} */ ('choice'), options: /** @type {[string, string][]} */ ([['', t.goods.oneFace], ['2', t.goods.bothFaces]]) })] : []),
     ],
-    said: (row, _sign, props) => sentence(
+    said: (row, _length, props) => sentence(
       row.name || t.goods.unnamed,
       (row.containers ?? []).map((/** @type {any} */ c) => `${c.volume} ${props.volume} ${money(props, c.price)}`).join(', '),
       Number(row.onHand) > 0 ? `${row.onHand} ${props.volume} ${t.goods.onHand}` : '',

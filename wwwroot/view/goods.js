@@ -1,7 +1,7 @@
 // @ts-check
 /** What is there and what can be bought: each good a sentence that opens into its fields. */
 
-import { SIGN } from '../model/measures.js';
+import { withOwn } from '../model/measures.js';
 import { at } from '../model/order.js';
 import { t } from '../texts/index.js';
 import { h, lazily, rows, say, set } from './dom.js';
@@ -16,8 +16,8 @@ export function mountGoods(element, props) {
   const shelves = Object.entries(GOODS).map(([list, sort]) => {
     const body = h('ul', { class: 'goods' });
     const fill = rows(body, (/** @type {any} */ row) => row.key, () => mountGood(list, sort));
-    const add = h('button', { type: 'button', class: 'quiet', onclick: () => props.add(list, sort.fresh(props.order)) }, sort.add());
-    const section = h('section', { class: 'shelf-of-goods' }, h('h3', {}, sort.head()), body, add);
+    const add = h('button', { type: 'button', class: 'quiet', onclick: () => { props.add(list, sort.fresh(props.order)); focusLast(body); } }, sort.add());
+    const section = h('section', { class: 'shelf-of-goods', 'data-list': list }, h('h3', {}, sort.head()), body, add);
     element.append(section);
     return () => {
       section.hidden = sort.when?.(props.order) === false;
@@ -31,6 +31,9 @@ export function mountGoods(element, props) {
   update(props);
   return { update };
 }
+
+/** What was just added is written in next. @param {Element} body */
+const focusLast = (body) => body.lastElementChild?.querySelector('input')?.focus();
 
 /** @param {string} list @param {import('./goods-fields.js').Sort} sort */
 function mountGood(list, sort) {
@@ -52,7 +55,7 @@ function mountGood(list, sort) {
       const isNew = !known && !item.name;
       if (isNew || props.problem?.errors) folded.want();
       folded.update(item, index, props);
-      say(said, sort.said(item, SIGN[/** @type {'inch'} */ (props.order.units)], props));
+      say(said, sort.said(item, (text) => withOwn(text, props.order.units), props));
       set(remove, { 'aria-label': `${t.goods.remove}: ${item.name || t.goods.unnamed}` });
       if (isNew) details.open = true;
       known = true;
@@ -104,7 +107,7 @@ function mountParts(shape) {
     };
   });
   const head = h('h4', {}, shape.head());
-  const add = h('button', { type: 'button', class: 'quiet', onclick: () => now.add(path, shape.fresh(row)) }, shape.add());
+  const add = h('button', { type: 'button', class: 'quiet', onclick: () => { now.add(path, shape.fresh(row)); focusLast(body); } }, shape.add());
   return {
     element: h('div', { class: 'parts-of' }, head, body, add),
     /** @param {any} item @param {string} owner the path of what it is part of @param {any} props */

@@ -1,7 +1,7 @@
 // @ts-check
 /** The lines on the ticket, each a sentence with blanks: "12 of 8 × 10 in, cloth glued on, linen, on any board". */
 
-import { readLength, SIGN } from '../model/measures.js';
+import { hasUnit, readLength, SIGN } from '../model/measures.js';
 import { t } from '../texts/index.js';
 import { h, lazily, rows, say, set, svg } from './dom.js';
 import { field, fields } from './field.js';
@@ -84,7 +84,7 @@ function parts() {
       [quantity, width, height, surface, cloth, board, price].forEach((one) => one.update(props, index));
       cloth.element.hidden = row.surface !== 'cloth' && row.surface !== 'loose';
       board.element.hidden = on.hidden = row.surface === 'loose';
-      say(unit, SIGN[/** @type {'inch'} */ (props.order.units)]);
+      say(unit, hasUnit(row.height) ? '' : SIGN[/** @type {'inch'} */ (props.order.units)]);
       say(currency, `${props.order.currency} ${t.make.each}`);
     },
   };

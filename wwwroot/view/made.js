@@ -18,11 +18,17 @@ export function made(props) {
   const book = async () => {
     const some = (/** @type {Map<any, any>} */ inputs, /** @type {string} */ name) => [...inputs].map(([key, input]) => ({ [name]: key, count: Number(input.value) || 0 })).filter((one) => one.count > 0);
     await attempt(said, async () => show(await studio.cut(plan.id, some(counts, 'mark'), some(sheets, 'sheet'))));
+    await renew();
   };
-  const undo = () => attempt(said, async () => {
-    await studio.undoCut(plan.id);
-    show(null);
-  });
+  const undo = async () => {
+    await attempt(said, async () => {
+      await studio.undoCut(plan.id);
+      show(null);
+    });
+    await renew();
+  };
+  // What the browser keeps of it is as it is now: without the network a booking is still there.
+  const renew = () => attempt(said, async () => void await studio.cutOf(plan.id), true);
 
   /** @param {any} booking */
   function show(booking) {
@@ -76,6 +82,14 @@ export async function attempt(said, work, quietly = false) {
     await work();
   } catch (fault) {
     if (!(fault instanceof Refused)) throw fault;
-    if (!quietly) say(said, [fault.problem.title === 'unreachable' ? t.wrong.unreachable : fault.problem.title, fault.problem.detail ?? '', ...(fault.problem.missing ?? []).map((/** @type {any} */ one) => one.text)].filter(Boolean).join(' '));
+    if (!quietly) say(said, inWords(fault.problem));
   }
+}
+
+/** What is wrong field by field says more than that something is. @param {import('../api/http.js').Problem} problem */
+function inWords({ title, type, detail = '', errors = {}, missing = [] }) {
+  if (title === 'unreachable') return t.wrong.unreachable;
+  const faults = Object.values(errors).flat().map(t.fault);
+  if (faults.length > 0) return faults.join(' ');
+  return [t.problem(type) || `${title} ${detail}`, ...missing.map((/** @type {any} */ one) => one.text)].join(' ').trim();
 }

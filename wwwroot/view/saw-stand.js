@@ -5,7 +5,7 @@
  * that drops changes nothing.
  */
 
-import { cutsOf, cutsSaid } from '../model/plan.js';
+import { cutsOf } from '../model/plan.js';
 import { t } from '../texts/index.js';
 import { h, refill, say, set } from './dom.js';
 
@@ -13,8 +13,9 @@ import { h, refill, say, set } from './dom.js';
  * @param {import('./days.js').DayProps} props
  * @param {Element} sheets the figures, drawn already
  * @param {(step: any, done: boolean) => void} tick
+ * @param {(step: any) => Node[]} said which cuts, and which edge goes to the fence
  */
-export function standAtSaw(props, sheets, tick) {
+export function standAtSaw(props, sheets, tick, said) {
   const run = props.plan.sawRun;
   let at = Math.max(0, run.findIndex((/** @type {any} */ step) => !props.ticks[`saw${step.step}`]));
   const place = h('span', { class: 'stand-place' });
@@ -37,7 +38,7 @@ export function standAtSaw(props, sheets, tick) {
     const tool = step.tool === 'sled' ? t.saw.sled : t.saw.fence;
     say(place, t.saw.stepOf(at + 1, run.length));
     refill(size, h('span', { class: 'stand-tool' }, tool), ' ', props.numbers.length(step.fence));
-    say(cuts, cutsSaid(step).map(t.saw.cutsSaid).join('; '));
+    refill(cuts, ...said(step));
     // What is new at this setting stands above the drawing; what still holds from before, below it.
     const before = new Set(run.slice(0, at).flatMap((/** @type {any} */ one) => one.cautions.map((/** @type {any} */ c) => c.id)));
     const [old, fresh] = [true, false].map((known) => step.cautions.filter((/** @type {any} */ c) => before.has(c.id) === known));

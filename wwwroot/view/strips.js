@@ -19,7 +19,7 @@ export function strips(props) {
     h('h3', {}, t.saw.strips),
     h('p', { class: 'hint' }, proven ? t.saw.stripsLeast : t.saw.stripsOpen(numbers.money(spent - leastPossible))),
     h('ul', { class: 'slip strips' }, ...plan.strips.map((/** @type {any} */ one) => h('li', {},
-      tick(props, `strip-cut-${one.number}`, h('strong', { class: 'amount' }, `${one.copies} ×`), ' ', `${nameOf(order, one.strip)}, ${numbers.length(one.length)}`),
+      tick(props, `strip-cut-${one.number}`, h('strong', { class: 'amount' }, `${one.copies} ×`), ' ', `${nameOf(order, one.strip, plan)}, ${numbers.length(one.length)}`),
       drawn(one, longest),
       h('p', { class: 'at' }, said(one, numbers))))),
   ];

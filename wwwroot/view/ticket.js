@@ -12,6 +12,8 @@ import { field } from './field.js';
  */
 export function mountHead(element, props) {
   const title = field(() => ({ path: 'title', label: t.page.batch, size: 34, placeholder: t.page.batchHint }));
+  // A blank shows as much as it is wide; paper has the whole title.
+  const printed = h('span', { class: 'printed-title' });
   const units = select(t.page.units, Object.entries(t.units), (value) => props.setUnits(value));
   const currency = field(() => ({ path: 'currency', label: t.page.currency, size: 4 }));
   const inches = select(t.page.inchesAs, [['', t.page.fractions], ['decimals', t.page.decimals]], (value) => props.setDecimals(value !== ''));
@@ -23,13 +25,14 @@ export function mountHead(element, props) {
   element.append(
     h('a', { href: '#act', class: 'skip' }, t.page.skip),
     h('p', { class: 'kind' }, h('strong', {}, t.page.title), `${t.colon}${t.page.tagline}`),
-    h('h1', {}, title.element),
+    h('h1', {}, title.element, printed),
     h('div', { class: 'head-fields' }, units.element, currency.element, inches.element, language.element, opened.element, h('span', { class: 'head-tools' }, undo, fresh)),
     lost,
   );
   const update = (/** @type {HeadProps} */ next) => {
     props = next;
     title.update(props);
+    say(printed, props.order.title ?? '');
     currency.update(props);
     units.input.value = props.order.units;
     inches.input.value = props.decimals ? 'decimals' : '';

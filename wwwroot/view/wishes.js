@@ -12,7 +12,7 @@ import { field } from './field.js';
 export function mountWishes(element, props) {
   const list = h('ul', { class: 'wishes' });
   const fill = rows(list, (/** @type {any} */ row) => row.key, () => mountWish(() => props));
-  const add = h('button', { type: 'button', class: 'quiet', onclick: () => props.add('wishes', { mark: props.freeMark(), width: '', height: '', atMost: '10' }) }, t.wishes.add);
+  const add = h('button', { type: 'button', class: 'quiet', onclick: () => { props.add('wishes', { mark: props.freeMark(), width: '', height: '', atMost: '10' }); list.lastElementChild?.querySelector('[data-path$=width]')?.focus(); } }, t.wishes.add);
   element.append(h('h4', {}, t.wishes.head), h('p', { class: 'hint' }, t.wishes.hint), list, add);
   const update = (/** @type {WishesProps} */ next) => {
     props = next;

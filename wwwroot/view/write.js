@@ -2,7 +2,7 @@
 /** Lines written as on paper, read back before they go on the ticket. */
 
 import { readLines } from '../model/read-lines.js';
-import { SIGN } from '../model/measures.js';
+import { withOwn } from '../model/measures.js';
 import { t } from '../texts/index.js';
 import { h, refill } from './dom.js';
 
@@ -56,8 +56,7 @@ export function mountWrite(element, props) {
 
 /** "12 of 8 × 10 in, cloth glued on, linen". @param {Record<string, any>} line @param {WriteProps} props */
 function said(line, props) {
-  const bare = !/[a-z"”″]/i.test(line.height);
   const surface = t.surfaces[/** @type {'cloth'} */ (line.surface ?? props.way.surface)];
-  const rest = [surface, line.cloth, line.board, line.shopPrice && `${t.make.shop} ${line.shopPrice}`].filter(Boolean).join(', ');
-  return `${line.quantity} ${t.make.of} ${line.width} × ${line.height}${bare ? ` ${SIGN[props.order.units]}` : ''}, ${rest}`;
+  const rest = [surface, line.cloth, line.board, line.thickness && `${withOwn(line.thickness, props.order.units)} ${t.goods.thick}`, line.shopPrice && `${t.make.shop} ${line.shopPrice}`].filter(Boolean).join(', ');
+  return `${line.quantity} ${t.make.of} ${line.width} × ${withOwn(line.height, props.order.units)}, ${rest}`;
 }

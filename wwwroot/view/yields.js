@@ -74,7 +74,8 @@ const named = (id, label, input) => h('span', { class: 'field' }, h('label', { f
 
 /** @param {import('../model/order.js').Order} order @param {string} width @param {string} height @param {string} index of a board; empty: all */
 function question(order, width, height, index) {
-  const { units, currency, saw, boards } = toWire(order);
+  // The boards to choose from are the ticket's own, wherever the batch takes its from.
+  const { units, currency, saw, boards } = toWire(/** @type {any} */ ({ ...order, fromShelf: false }));
   return { units, currency, saw, panel: toWire(/** @type {any} */ ({ width, height })), boards: index === '' ? boards : [boards[Number(index)]] };
 }
 

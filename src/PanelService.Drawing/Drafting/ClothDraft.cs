@@ -23,12 +23,12 @@ internal static class ClothDraft
             Name = name,
             Copies = copies,
             Material = material,
-            Description = Wording.Describe($"{material}. {copies}.", keys, cloth.Offcuts, unit),
+            Description = Wording.Describe($"{material}. {copies}.", keys, [.. cloth.Offcuts.Select(offcut => offcut with { Width = WidthOf(cloth, offcut) })], unit),
             Unit = unit,
             Width = cloth.Width,
             Height = cloth.Length,
             Pieces = [.. cloth.Pieces.Select(piece => Piece(plan, piece))],
-            Offcuts = [.. cloth.Offcuts.Select(Millimetres.Of)],
+            Offcuts = [.. cloth.Offcuts.Select(offcut => Millimetres.Of(offcut) with { Width = WidthOf(cloth, offcut) })],
             Bands = Selvedges(cloth),
             BandWord = "selvedge",
             Keys = keys,
@@ -48,6 +48,9 @@ internal static class ClothDraft
         bool shown = (across > 0 || along > 0) && panel.Width > 0 && panel.Height > 0;
         return new DraftPiece(piece.Mark, box, piece.Width, piece.Height, piece.Turned, shown ? panel : null);
     }
+
+    // What is kept is told as it is booked and labelled, without selvedges; its box is drawn as it lies.
+    private static Length WidthOf(ClothLayout cloth, Offcut offcut) => offcut.Kept ? cloth.UsableOf(offcut) : offcut.Width;
 
     private static ImmutableArray<Box> Selvedges(ClothLayout cloth)
     {

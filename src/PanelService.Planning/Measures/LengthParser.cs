@@ -115,7 +115,7 @@ internal static partial class LengthParser
         new($"\"{text}\" is no length. {Expected(unit)}");
 
     private static string Expected(LengthUnit unit) =>
-        $"Expected a number of {LengthText.Abbreviation(unit)} such as 16.5, or text such as \"16 1/2\", \"41 cm\", \"410 mm\", \"8 in\", \"2' 6\\\"\".";
+        $"Expected a number of {LengthText.Abbreviation(unit)} such as 16.5, or text such as \"16 1/2\", \"41 cm\", \"410 mm\", \"8 in\", \"2 ft 6 in\".";
 
     [GeneratedRegex(
         @"\G\s*-?\s*(?<figure>(?:(?<whole>[0-9]+)(?:\s+|\s*-\s*))?(?<upper>[0-9]+)\s*/\s*(?<lower>[0-9]+)|(?<decimal>[0-9]+(?:[.,][0-9]+)?|[.,][0-9]+))\s*(?<unit>[a-z]+|['""])?\.?\s*",

@@ -40,6 +40,10 @@ internal sealed class GoodsFiller
             Primers = order.Primers ?? Liquids(SupplySort.Primers, StockSort.Primer, "primers"),
         };
         LinkNamed(order.Boards);
+        LinkNamed(order.Cloths);
+        LinkNamed(order.Strips);
+        LinkNamed(order.Adhesives, StockSort.Adhesive, "adhesives");
+        LinkNamed(order.Primers, StockSort.Primer, "primers");
         return new Filled<OrderRequest>(filled, _links.ToImmutable(), _remarks.ToImmutable());
     }
 
@@ -144,6 +148,52 @@ internal sealed class GoodsFiller
             if (heap is { Sort: StockSort.Board or StockSort.Offcut })
             {
                 _links.Add(new StockLink("boards", heap.Id, null, heap.Id));
+            }
+        }
+    }
+
+    private void LinkNamed(IReadOnlyList<ClothRequest?>? cloths)
+    {
+        foreach (ClothRequest cloth in (cloths ?? []).OfType<ClothRequest>())
+        {
+            foreach (RemnantRequest remnant in (cloth.Remnants ?? []).OfType<RemnantRequest>())
+            {
+                StockItem? heap = _shelf.Stock.FirstOrDefault(item => item.Id == remnant.Id && item.Good.Length == remnant.Length);
+                if (heap is { Sort: StockSort.Cloth or StockSort.Remnant } && HeapReader.Usable(heap.Good) == remnant.Width)
+                {
+                    _links.Add(new StockLink("cloths", cloth.Id!, remnant.Id, heap.Id));
+                }
+            }
+        }
+    }
+
+    private void LinkNamed(IReadOnlyList<StripRequest?>? strips)
+    {
+        foreach (StripRequest strip in (strips ?? []).OfType<StripRequest>().Where(strip => strip.OnHand > 0))
+        {
+            if (_shelf.Stock.FirstOrDefault(item => item.Id == strip.Id && item.Good.Length == strip.Length) is { Sort: StockSort.Strip } heap)
+            {
+                _links.Add(new StockLink("strips", heap.Id, null, heap.Id));
+            }
+        }
+    }
+
+    // Where more of it is said to be on hand than that heap holds, the rest is in the others that came from the same supply.
+    private void LinkNamed(IReadOnlyList<LiquidRequest?>? liquids, StockSort sort, string list)
+    {
+        foreach (LiquidRequest liquid in (liquids ?? []).OfType<LiquidRequest>().Where(liquid => liquid.OnHand > 0))
+        {
+            if (_shelf.Stock.FirstOrDefault(item => item.Id == liquid.Id && item.Sort == sort) is not { } named)
+            {
+                continue;
+            }
+
+            decimal wanted = liquid.OnHand!.Value;
+            StockItem[] alike = [named, .. Heaps(sort).Where(item => item != named && item.Good with { Note = null } == named.Good with { Note = null })];
+            foreach (StockItem heap in alike.TakeWhile(_ => wanted > 0))
+            {
+                _links.Add(new StockLink(list, liquid.Id!, null, heap.Id));
+                wanted -= _heaps.VolumeOf(heap);
             }
         }
     }

@@ -33,6 +33,9 @@ internal sealed class HeapReader(OrderMeasures measures)
         Value = ValueOf(heap),
     };
 
+    /// <summary>How wide a heap of cloth counts in an order: a remnant there has no selvedges.</summary>
+    internal static Length Usable(StockGood good) => good.Width!.Value - ((good.Selvedge ?? default) * 2);
+
     internal static ClothRequest Cloth(StockItem heap, RemnantRequest remnant) => new()
     {
         Id = heap.Id,
@@ -79,7 +82,4 @@ internal sealed class HeapReader(OrderMeasures measures)
         string name = $"{heap.Id}, {heap.Good.Name ?? heap.Good.Kind ?? plain}";
         return name.Length <= WireLimits.NameLength ? name : name[..WireLimits.NameLength];
     }
-
-    // What a remnant is counted as in an order has no selvedges.
-    private static Length Usable(StockGood good) => good.Width!.Value - ((good.Selvedge ?? default) * 2);
 }

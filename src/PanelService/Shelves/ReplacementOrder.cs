@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Text.Json.Nodes;
-using PanelService.Planning.Measures;
 using PanelService.Planning.Plans;
 using PanelService.Store.Cuts;
 using PanelService.Store.Plans;
@@ -11,7 +10,7 @@ namespace PanelService.Shelves;
 
 /// <summary>
 /// An order for the panels that are missing once some were spoiled: the plan's own order with just these, spares counted
-/// first. Goods that it left out stay left out; of boards that it named, those for sale stay, and heaps in stock come to them.
+/// first. Goods that it left out stay left out; of those that it named, what is for sale stays, and what is in stock comes to them.
 /// </summary>
 internal static class ReplacementOrder
 {
@@ -30,12 +29,7 @@ internal static class ReplacementOrder
         order[Title] = $"{order[Title]?.GetValue<string>() ?? "Batch"}: replacements";
         order["panels"] = missing;
         order.Remove("wishes");
-        ForSaleOnly(order, "boards", "forSale", "onHand", "value");
-        ForSaleOnly(order, "cloths", null, "remnants");
-        ForSaleOnly(order, "adhesives", null, "onHand", "value");
-        ForSaleOnly(order, "primers", null, "onHand", "value");
-        ForSaleOnly(order, "strips", "forSale", "onHand", "value");
-        AddHeaps(order, plan.Plan, stock);
+        new ReplacementGoods(order, plan.Plan, stock).Renew();
         return order;
     }
 
@@ -59,60 +53,4 @@ internal static class ReplacementOrder
 
         return missing;
     }
-
-    // What the order said was on hand has been booked in by the cut, and is in stock now.
-    private static void ForSaleOnly(JsonObject order, string list, string? limit, params string[] onHand)
-    {
-        if (order[list] is not JsonArray goods)
-        {
-            return;
-        }
-
-        foreach (JsonObject good in goods.OfType<JsonObject>().ToArray())
-        {
-            foreach (string field in onHand)
-            {
-                good.Remove(field);
-            }
-
-            bool isNotSold = (limit is not null && good[limit] is JsonValue most && most.TryGetValue(out int number) && number == 0)
-                || (list == "cloths" && good["sale"] is null)
-                || (list is "adhesives" or "primers" && good["containers"] is JsonArray { Count: 0 });
-            if (isNotSold)
-            {
-                goods.Remove(good);
-            }
-        }
-    }
-
-    private static void AddHeaps(JsonObject order, Plan plan, ImmutableArray<StockItem> stock)
-    {
-        if (order["boards"] is not JsonArray boards)
-        {
-            return;
-        }
-
-        LengthUnit units = plan.Order.Units;
-        int digits = plan.Order.Currency.MinorDigits;
-        foreach (StockItem heap in stock.Where(item => item.Sort is StockSort.Board or StockSort.Offcut && item.Currency == plan.Order.Currency.Code))
-        {
-            boards.Add(new JsonObject
-            {
-                ["id"] = heap.Id,
-                ["name"] = $"{heap.Id}, {heap.Good.Name ?? heap.Good.Kind ?? "board"}",
-                ["kind"] = heap.Good.Kind,
-                ["thickness"] = Rounded(heap.Good.Thickness, units),
-                ["width"] = Rounded(heap.Good.Width, units),
-                ["height"] = Rounded(heap.Good.Height, units),
-                ["forSale"] = 0,
-                ["onHand"] = heap.Quantity,
-                ["value"] = heap.Value.In(digits),
-                ["edgeTrim"] = Rounded(heap.Good.EdgeTrim, units),
-                ["grain"] = heap.Good.Grain == Planning.Orders.Grain.Height ? "height" : "none",
-            });
-        }
-    }
-
-    private static decimal? Rounded(Length? length, LengthUnit units) =>
-        length is { } known ? Math.Round(known.In(units), 6, MidpointRounding.AwayFromZero) : null;
 }

@@ -148,6 +148,63 @@ public abstract class CutTests(IDatabase database)
         await client.TakenAsync(HttpMethod.Post, $"{again}/cut");
     }
 
+    // Linen by the yard leaves remnants. Of 3.0 fl oz of glue on hand and a bottle of 8 twelve panels take 4.8, two more take 0.8.
+    [Fact]
+    public async Task An_order_for_the_spoiled_ones_takes_the_remnants_and_the_liquids_that_are_left()
+    {
+        using Home home = database.Open();
+        using StudioHost host = home.Start();
+        using HttpClient client = host.CreateClient();
+        string address = await client.PlanAsync(Order.Replace("\"surface\": \"cloth\"", "\"surface\": \"cloth\", \"adhesive\": \"glue\"", StringComparison.Ordinal));
+        JsonElement cut = await client.TakenAsync(HttpMethod.Post, $"{address}/cut", """{ "spoiled": [ { "mark": "A", "count": 2 } ] }""");
+        string[] remnants = [.. cut.GetProperty("entered").EnumerateArray().Where(item => IsSort("remnant")(item)).Select(item => item.GetProperty("id").GetString()!)];
+
+        string again = await client.PlanAsync(cut.GetProperty("replacements").GetRawText());
+
+        JsonElement plan = await client.GetJsonAsync(again);
+        Assert.Equal(0, plan.GetProperty("cost").GetProperty("cash").GetDecimal());
+        Assert.All(plan.GetProperty("cloth").EnumerateArray(), cloth => Assert.Contains(cloth.GetProperty("remnant").GetString(), remnants));
+        Assert.Equal(0.8m, Assert.Single(plan.GetProperty("liquids").EnumerateArray()).GetProperty("fromHand").GetDecimal());
+        string[] taken = [.. plan.GetProperty("fromStock").EnumerateArray().Select(one => one.GetProperty("id").GetString()![..1]).Order()];
+        Assert.Equal(["B", "C", "L"], taken);
+
+        // From those heaps it is booked, none of them a second time.
+        JsonElement second = await client.TakenAsync(HttpMethod.Post, $"{again}/cut");
+        Assert.DoesNotContain(second.GetProperty("movements").EnumerateArray(), movement => movement.GetProperty("reason").GetString() == "declared");
+        JsonElement glue = Assert.Single((await client.GetJsonAsync("/api/stock")).GetProperty("stock").EnumerateArray(), item => IsSort("adhesive")(item));
+        Assert.Equal(5.4m, glue.GetProperty("volume").GetDecimal());
+    }
+
+    // Two bottles begun, of which neither is enough: they are poured together, and what is missing is bought of the same.
+    [Fact]
+    public async Task An_order_for_the_spoiled_ones_pours_what_is_left_together()
+    {
+        using Home home = database.Open();
+        using StudioHost host = home.Start();
+        using HttpClient client = host.CreateClient();
+        const string little = """
+            { "units": "inch", "currency": "EUR",
+              "panels": [ { "mark": "A", "width": 8, "height": 10, "quantity": 12, "surface": "primed" } ],
+              "boards": [ { "id": "hb3", "kind": "hardboard", "thickness": "1/8", "width": 24, "height": 48, "price": 6.10 } ],
+              "primers": [ { "id": "ground", "coverage": { "area": 80, "volume": 0.4 }, "containers": [ { "volume": 5, "price": 5.00 } ] } ] }
+            """;
+        foreach (int _ in Enumerable.Range(0, 2))
+        {
+            await client.TakenAsync(HttpMethod.Post, $"{await client.PlanAsync(little)}/cut");
+        }
+
+        string third = await client.PlanAsync(little);
+        JsonElement cut = await client.TakenAsync(HttpMethod.Post, $"{third}/cut", """{ "spoiled": [ { "mark": "A", "count": 1 } ] }""");
+
+        // 12 panels take 4.8 of 5, so that each batch leaves 0.2: three make the 0.6 of which one panel takes 0.4.
+        string again = await client.PlanAsync(cut.GetProperty("replacements").GetRawText());
+        JsonElement plan = await client.GetJsonAsync(again);
+        Assert.Equal(0.4m, Assert.Single(plan.GetProperty("liquids").EnumerateArray()).GetProperty("fromHand").GetDecimal());
+        await client.TakenAsync(HttpMethod.Post, $"{again}/cut");
+        JsonElement ground = Assert.Single((await client.GetJsonAsync("/api/stock")).GetProperty("stock").EnumerateArray(), item => IsSort("primer")(item));
+        Assert.Equal(0.2m, ground.GetProperty("volume").GetDecimal());
+    }
+
     [Fact]
     public async Task Cut_with_a_spoiled_sheet_books_neither_its_panels_nor_its_offcuts_and_offers_an_order_for_them()
     {

@@ -14,6 +14,9 @@ internal sealed record ClothResponse
     /// <summary>The cloth's id.</summary>
     public required string Cloth { get; init; }
 
+    /// <summary>The cloth's name, where it has one.</summary>
+    public string? Name { get; init; }
+
     /// <summary>Bought or on hand.</summary>
     public required Source Source { get; init; }
 
@@ -63,8 +66,9 @@ internal sealed record ClothOffcutResponse(decimal X, decimal Y, decimal Width, 
 /// <param name="FromHand">How much of that is on hand.</param>
 /// <param name="Bought">The containers bought.</param>
 /// <param name="Left">What is left afterwards, on hand and bought together.</param>
+/// <param name="Name">Its name, where it has one.</param>
 internal sealed record LiquidResponse(
-    string Id, string Kind, decimal Needed, decimal FromHand, IReadOnlyList<ContainerResponse> Bought, decimal Left);
+    string Id, string Kind, decimal Needed, decimal FromHand, IReadOnlyList<ContainerResponse> Bought, decimal Left, string? Name);
 
 /// <summary>Containers of one size.</summary>
 /// <param name="Volume">What is in one.</param>

@@ -71,7 +71,8 @@ internal sealed class PlanTranslation(string id, Plan plan, DrawingLinks drawing
         _numbers.Of(strip.Strip.Length),
         [.. strip.Pieces.Select(piece => new StripPieceResponse(piece.Mark, _numbers.Of(piece.At), _numbers.Of(piece.Length)))],
         _numbers.Of(strip.Rest),
-        strip.RestKept);
+        strip.RestKept,
+        strip.Strip.Name);
 
     private LiquidResponse Liquid(LiquidUse use) => new(
         use.Liquid.Id,
@@ -79,7 +80,8 @@ internal sealed class PlanTranslation(string id, Plan plan, DrawingLinks drawing
         _numbers.Of(use.Needed),
         _numbers.Of(use.FromHand),
         [.. use.Bought.Select(b => new ContainerResponse(_numbers.Of(b.Container.Volume), b.Count, _numbers.Of(b.Container.Price)))],
-        _numbers.Of(use.Left));
+        _numbers.Of(use.Left),
+        use.Liquid.Name);
 
     private BudgetResponse Budget(BudgetAnswer answer)
     {

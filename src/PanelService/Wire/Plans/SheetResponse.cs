@@ -16,6 +16,9 @@ internal sealed record SheetResponse
     /// <summary>The board's id.</summary>
     public required string Board { get; init; }
 
+    /// <summary>The board's name, where it has one: an order that took it from the shelf does not say it.</summary>
+    public string? Name { get; init; }
+
     /// <summary>Bought or on hand.</summary>
     public required Source Source { get; init; }
 

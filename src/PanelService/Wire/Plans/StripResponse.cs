@@ -11,8 +11,9 @@ namespace PanelService.Wire.Plans;
 /// <param name="Pieces">The pieces of one copy.</param>
 /// <param name="Rest">What is left; 0: nothing but dust.</param>
 /// <param name="Kept">Whether the rest is kept: from strength.smallestStrip on.</param>
+/// <param name="Name">The strip's name, where it has one.</param>
 internal sealed record StripResponse(
-    int Number, int Copies, string Strip, Source Source, decimal Length, IReadOnlyList<StripPieceResponse> Pieces, decimal Rest, bool Kept);
+    int Number, int Copies, string Strip, Source Source, decimal Length, IReadOnlyList<StripPieceResponse> Pieces, decimal Rest, bool Kept, string? Name);
 
 /// <summary>A piece of a cradle in its place on a strip.</summary>
 /// <param name="Mark">The line it is for.</param>

@@ -1,0 +1,99 @@
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+
+namespace PanelService.Browser.Tests;
+
+/// <summary>What single days of the plan say, held against what the service books, draws and sends.</summary>
+[Collection(StudioGroup.Name)]
+public sealed partial class DayTests(Studio studio)
+{
+    // An offcut across the whole roll still has its selvedges: day 6, the drawing and the booking tell one size, without them.
+    [BrowserFact]
+    public async Task What_is_left_has_one_size_on_the_rack_the_drawing_and_the_shelf()
+    {
+        IPage page = await studio.VisitAsync();
+        await page.PlanAsync();
+        string[] told = [.. (await page.Locator(".leftovers strong").AllInnerTextsAsync()).Select(Size).Order()];
+        string[] drawn = [.. (await page.Locator(".cloths svg.drawing desc").AllTextContentsAsync()).Select(Size)];
+
+        await page.Locator(".made .book").ClickAsync();
+        await page.Locator(".made .pencil").First.WaitForAsync();
+        string[] booked = [.. (await page.Locator(".made .heaps li").AllInnerTextsAsync()).Where(text => text.Contains("offcut", StringComparison.Ordinal) || text.Contains("remnant", StringComparison.Ordinal)).Select(Size).Order()];
+
+        Assert.NotEmpty(drawn);
+        Assert.Equal(booked.Distinct(), told.Distinct());
+        Assert.All(drawn, size => Assert.Contains(size, told));
+        await page.Context.CloseAsync();
+    }
+
+    // Nine in the morning in Auckland is 20:00 of the day before in UTC: daylight time there is 13 hours ahead (IANA database).
+    [BrowserFact]
+    public async Task The_calendar_is_in_the_browser_s_own_zone_unless_the_ticket_names_one()
+    {
+        IPage first = await studio.VisitAsync();
+        await using IBrowserContext far = await first.Context.Browser!.NewContextAsync(new BrowserNewContextOptions { TimezoneId = "Pacific/Auckland", Locale = "en-NZ" });
+        await first.Context.CloseAsync();
+        IPage page = await far.NewPageAsync();
+        await page.GotoAsync(studio.Address.ToString());
+        await page.Locator("details.fold-work > summary").ClickAsync();
+        await page.GetByText("Days and hands", new() { Exact = true }).ClickAsync();
+        await page.Locator("[data-path=\"schedule.start\"]").FillAsync("2026-12-01");
+        await page.PlanAsync();
+        const string read = "async () => (await fetch(document.querySelector('a[href*=\"calendar.ics\"]').href)).text()";
+        string own = await page.EvaluateAsync<string>(read);
+
+        await page.Locator("[data-path=\"schedule.zone\"]").FillAsync("Europe/Paris");
+        await page.PlanButton().ClickAsync();
+        await Assertions.Expect(page.Locator("a[href*=\"calendar.ics\"]")).Not.ToHaveAttributeAsync("href", Zoned());
+        string named = await page.EvaluateAsync<string>(read);
+
+        Assert.Contains("DTSTART:20261130T200000Z", own, StringComparison.Ordinal);
+        Assert.Contains("DTSTART:20261201T080000Z", named, StringComparison.Ordinal);
+    }
+
+    [BrowserFact]
+    public async Task A_panel_dearer_than_the_shop_s_is_told_in_words()
+    {
+        IPage page = await studio.VisitAsync();
+        await page.Locator("[data-path=\"panels[0].shopPrice\"]").FillAsync("0.10");
+        await page.PlanAsync();
+
+        string said = await page.Locator(".entry .saved").First.TextContentAsync() ?? "";
+
+        Assert.Matches(@"^ The shop would be €\d+\.\d\d cheaper each\.$", said);
+        Assert.Matches(@"^ €\d+\.\d\d saved each\.$", await page.Locator(".entry .saved").Nth(1).TextContentAsync() ?? "");
+        await page.Context.CloseAsync();
+    }
+
+    [BrowserFact]
+    public async Task Every_setting_says_which_edge_goes_to_the_fence()
+    {
+        IPage page = await studio.VisitAsync();
+        await page.PlanAsync();
+        string[] edges = await page.EvaluateAsync<string[]>(
+            """
+            async () => (await (await fetch(`/api/plans/${location.hash.slice(6)}`)).json()).sawRun.map(({ tool, passes }) => {
+              const [{ edge, edgeBy }] = passes;
+              return `${edge} edge ${tool === 'sled' ? 'against the stop' : 'to the fence'}${edgeBy === 'factory' ? ', factory' : ''}`;
+            })
+            """);
+        string[] run = [.. await page.Locator(".setting-cuts").AllTextContentsAsync()];
+        await page.Locator(".stand-button").ClickAsync();
+        string standing = await page.Locator(".stand-cuts").TextContentAsync() ?? "";
+
+        Assert.Contains(edges, edge => edge.EndsWith(", factory", StringComparison.Ordinal));
+        Assert.Equal(edges.Length, run.Length);
+        Assert.All(edges.Zip(run), one => Assert.Contains(one.First, one.Second, StringComparison.Ordinal));
+        Assert.Equal(run[0], standing);
+        await page.Context.CloseAsync();
+    }
+
+    // "1 × 53 × 39 in", "Back on the rack: 53 × 39." and "C1 53 × 39 in, remnant, …": the size.
+    private static string Size(string text) => Pair().Match(text[Math.Max(0, text.IndexOf("Back on the rack", StringComparison.Ordinal))..]).Value;
+
+    [GeneratedRegex("zone=")]
+    private static partial Regex Zoned();
+
+    [GeneratedRegex(@"\d+(?: \d+/\d+)? × \d+(?: \d+/\d+)?(?= in|[;.])")]
+    private static partial Regex Pair();
+}
