@@ -486,9 +486,13 @@ internal sealed class PlanSearch
         {
             var answer = first.Tight is { } tight ? _decision.Decide(first.Counts, tight) : CountsAnswer.Unknown;
             Take(answer.Plan ?? []);
-            if (!answer.Impossible)
+            if (answer.Plan is null && !answer.Impossible)
             {
                 _within.Look(first.Counts, first.Price);
+            }
+
+            if (!answer.Impossible)
+            {
                 return;
             }
 
