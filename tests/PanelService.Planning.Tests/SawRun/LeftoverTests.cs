@@ -46,7 +46,7 @@ public sealed class LeftoverTests
         }
     }
 
-    /// <summary>The part of a cut's workpiece on either side of the blade.</summary>
+    /// <summary>Every workpiece that is cut holds a panel: else the cut would be there for a leftover alone.</summary>
     private static void AssertCutsForPanelsOnly(Plan plan)
     {
         var idle = from sheet in plan.Sheets
