@@ -48,6 +48,25 @@ internal static class Lettering
         return kept.ToString().TrimEnd() + "…";
     }
 
+    /// <summary>A text in lines that fit; what has no space in it is as long as it is.</summary>
+    public static IEnumerable<string> Wrapped(string text, double size, double room)
+    {
+        string line = "";
+        foreach (string word in Clean(text).Split(' '))
+        {
+            string longer = line.Length == 0 ? word : $"{line} {word}";
+            if (line.Length > 0 && Width(longer) * size > room)
+            {
+                yield return line;
+                longer = word;
+            }
+
+            line = longer;
+        }
+
+        yield return line;
+    }
+
     /// <summary>The text without what XML cannot carry; line breaks become spaces.</summary>
     public static string Clean(string text)
     {
