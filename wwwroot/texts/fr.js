@@ -18,6 +18,7 @@ const SERVICE = {
   'large-sheet': 'Une grande plaque entière : deux personnes, appuis à l’entrée et à la sortie, ou faites faire cette coupe à la scie à panneaux du fournisseur.',
   'factory-edge': 'Une rive d’usine est dressée : une bande mince tombe libre près de la lame. Laissez-la jusqu’à l’arrêt de la lame.',
   'narrow-rip': 'Moins de 6 in (150 mm) entre guide et lame : poussez avec un poussoir ou une cale, jamais de la main.',
+  'far-fence': 'Plus de 24 in (610 mm) du guide à la lame, plus loin que ne va le guide de bien des petites scies sur table : voyez dans la notice jusqu’où va le vôtre, et planifiez avec cette portée.',
   'short-along-fence': 'Moins de 12 in (300 mm) le long du guide : la pièce peut tourner et être rejetée. Un chariot guide plus sûrement.',
   'wider-than-long': 'La pièce est plus large que longue au guide : menez-la au chariot ou au guide d’angle, ou soutenez-la tout du long.',
   'small-part-free': 'Un morceau de moins de 6 in (150 mm) des deux côtés tombe près de la lame : laissez-le jusqu’à l’arrêt de la lame, n’allez jamais le chercher.',
