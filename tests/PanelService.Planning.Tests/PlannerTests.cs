@@ -41,6 +41,37 @@ public sealed class PlannerTests
     }
 
     [Fact]
+    public void Plan_with_undersize_keeps_lines_nominal_that_need_not_be_smaller()
+    {
+        // Nominal, no sheet holds the three A and B together with any A: three sheets. With A at 11 x 4 1/2 two do, and B may stay 5 x 17.
+        var order = OrderOf(Line("A", 11, 5, 3), Line("B", 5, 17, 1)) with
+        {
+            Boards = [Hardboard with { Width = Inches(22), Height = Inches(9), Price = new Money(500) }],
+        };
+
+        var plan = Planned(order with { Saw = order.Saw with { Kerf = Length.Zero, Undersize = Inches(0.5m) } });
+
+        Assert.Equal(new Proof(new Money(1000), new Money(1000)), plan.Proof);
+        Assert.Equal((Inches(5), Inches(17)), (plan.Panels[1].CutWidth, plan.Panels[1].CutHeight));
+    }
+
+    [Fact]
+    public void Plan_with_undersize_keeps_lines_of_cloth_nominal_that_need_not_be_smaller()
+    {
+        // The same in cloth alone: remnants of 22 x 9 in, pieces without margins.
+        var order = OrderOf(Line("A", 11, 5, 3) with { Surface = Surface.Loose }, Line("B", 5, 17, 1) with { Surface = Surface.Loose }) with
+        {
+            Cloths = [Linen with { Sale = null, Remnants = [new Remnant("r", Inches(22), Inches(9), 2, new Money(500))] }],
+            Bench = new BenchSettings { MarginSides = Length.Zero, MarginEnds = Length.Zero },
+        };
+
+        var plan = Planned(order with { Saw = order.Saw with { Undersize = Inches(0.5m) } });
+
+        Assert.Equal(new Money(1000), plan.Proof.Spent);
+        Assert.Equal((Inches(5), Inches(17)), (plan.Panels[1].CutWidth, plan.Panels[1].CutHeight));
+    }
+
+    [Fact]
     public void Plan_of_cloth_panels_buys_boards_cloth_and_glue()
     {
         var plan = Planned(OrderOf(Line("A", 8, 10, 12) with { Surface = Surface.Cloth }));

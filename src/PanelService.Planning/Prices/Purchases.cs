@@ -49,7 +49,10 @@ internal sealed record Purchases(Order Order, Batch Batch, ImmutableArray<Surplu
     }
 
     /// <summary>How many sheets of a board are bought to be cut.</summary>
-    public static int CountOf(BoardSupply board, Batch batch) => batch.Boards.Patterns
+    public static int CountOf(BoardSupply board, Batch batch) => CountOf(board, batch.Boards.Patterns);
+
+    /// <summary>How many sheets of a board are bought for some patterns.</summary>
+    public static int CountOf(BoardSupply board, ImmutableArray<BoardPattern> patterns) => patterns
         .Where(pattern => pattern.Stock.Source == Source.Bought && pattern.Stock.Board.Id == board.Id)
         .Sum(pattern => pattern.Copies);
 
