@@ -106,7 +106,7 @@ public static class Planner
             BoardProof = WithTopUps(new Proof(batch.Boards.Outcome.Spent, batch.Boards.Outcome.LeastPossible), choice, SaleUnit.Sheet),
             ClothProof = WithTopUps(ClothProof.Of(order, batch.Cloth.Outcome, sizes), choice, SaleUnit.Step, SaleUnit.Roll),
             Sheets = goods.Sheets,
-            SawRun = CautionBook.With(saw.Run, sheets, order.Units),
+            SawRun = CautionBook.With(saw.Run, sheets, order),
             SawProof = saw.Proof,
             Unmatched = saw.Unmatched,
             Tolerances = Tolerances.Of(order, saw.Sized),

@@ -114,6 +114,21 @@ public sealed class SawSlipTests
         Assert.Contains(texts, text => text.Value.EndsWith("bottom edge, factory", StringComparison.Ordinal) && !text.Value.StartsWith("Sheet", StringComparison.Ordinal));
     }
 
+    // The text's extent by an average letter of a usual sans-serif, half its size wide: 68 letters take 116 of 131 mm.
+    [Fact]
+    public void A_line_that_has_room_beside_the_pictures_is_not_ended_early()
+    {
+        Plan plan = Sawn(1);
+        var cut = plan.Sheets[0].Cuts[0];
+        plan = plan with { Sheets = [.. Enumerable.Range(1, 3).Select(n => plan.Sheets[0] with { Number = n, Cuts = [cut with { Width = Samples.Inch(24 - n) }] })] };
+        plan = plan with { SawRun = [plan.SawRun[0] with { Passes = [.. Enumerable.Range(1, 3).Select(n => new SawPass(n, 1, SheetEdge.Right, EdgeMaker.Factory))] }] };
+
+        string[] lines = [.. Steps(plan, LabelPaper.A4).Single().Elements(_svg + "text").Skip(2).Select(text => text.Value).SkipLast(1)];
+
+        Assert.Equal(3, lines.Length);
+        Assert.Equal("Sheet 1 · cut 1: 23 × 48 → 8 × 48 and 14 7/8 × 48 · right edge, factory", lines[0]);
+    }
+
     [Fact]
     public void The_suppliers_slip_has_every_first_cut_with_its_distance_and_the_parts_that_come_out()
     {

@@ -42,6 +42,7 @@ internal static class CurveSheet
             Ink.Rectangle(new Box(0, 0, Width, height), Ink.Fill(Ink.White), new XAttribute("class", "paper")),
             CurveText.At(batch.Length == 0 ? "Batch curve" : batch, 6, 10, 5, Right - 6, CurveText.Bold),
             CurveText.At(heading, 6, 15, Letters, Right - 6),
+            HollowKey(curve),
             Each(curve),
             goods.Panels(Axis(curve, EachTop, EachHeight, 1), EachTop + EachHeight + 4, 6),
             Cash(curve),
@@ -123,15 +124,33 @@ internal static class CurveSheet
         return Ink.Path(data, [new XAttribute("class", name), Ink.Fill("none"), Ink.Stroke(colour), Ink.Weight(weight), .. more]);
     }
 
-    private static XElement Dots(CurveAxis axis, BatchCurve curve) => Ink.Group("dots", [.. curve.Points.Select(point => new XElement(
+    private static XElement Dots(CurveAxis axis, BatchCurve curve) => Ink.Group("dots", [.. curve.Points.Select(point => Circle(
+        axis.X(point.Times),
+        axis.Y(OwnEach(curve, point)),
+        point.Plan.Proof.Proven ? Ink.Black : Ink.White,
+        Ink.Title(CurveWords.Point(curve, point))))]);
+
+    private static XElement Circle(double x, double y, string colour, XElement? title = null) => new(
         Ink.Svg + "circle",
-        new XAttribute("cx", Ink.Fine(axis.X(point.Times))),
-        new XAttribute("cy", Ink.Fine(axis.Y(OwnEach(curve, point)))),
+        new XAttribute("cx", Ink.Fine(x)),
+        new XAttribute("cy", Ink.Fine(y)),
         new XAttribute("r", Ink.Fine(Dot)),
-        Ink.Fill(point.Plan.Proof.Proven ? Ink.Black : Ink.White),
+        Ink.Fill(colour),
         Ink.Stroke(Ink.Black),
         Ink.Weight(0.25),
-        Ink.Title(CurveWords.Point(curve, point))))]);
+        title);
+
+    /// <summary>What a hollow dot means, where there is one.</summary>
+    private static XElement? HollowKey(BatchCurve curve)
+    {
+        if (curve.Points.All(point => point.Plan.Proof.Proven))
+        {
+            return null;
+        }
+
+        double left = Right - (Lettering.Width(CurveWords.Hollow) * Figures);
+        return Ink.Group("hollow-key", Circle(left - 2, 15 - 0.8, Ink.White), CurveText.At(CurveWords.Hollow, left, 15, Figures, Right - left + 0.01));
+    }
 
     // What one costs at first and at last, under the line: the two figures the curve is looked at for.
     private static XElement Ends(CurveAxis axis, BatchCurve curve) => Ink.Group("ends", [.. new[] { curve.Points[0], curve.Points[^1] }.Distinct().Select(point =>

@@ -9,6 +9,7 @@ internal static class CurveWords
 {
     public const string Making = "making is cheaper than buying, tools in";
     public const string Roll = "the roll beats cloth by length";
+    public const string Hollow = "a cheaper plan may exist";
 
     /// <summary>Minor units in one of the major unit.</summary>
     public static decimal Minor(Currency currency) => 1 / new Money(1).In(currency.MinorDigits);
@@ -22,7 +23,7 @@ internal static class CurveWords
     public static string Point(BatchCurve curve, CurvePoint point)
     {
         string each = Amount(Math.Round(point.EachMinor / Minor(curve.Order.Currency), curve.Order.Currency.MinorDigits), curve.Order.Currency);
-        return string.Create(CultureInfo.InvariantCulture, $"{point.Times} times, {point.Panels} panels: {each} {curve.Order.Currency.Code} each, {(point.Plan.Proof.Proven ? "no cheaper plan exists" : "a cheaper plan may exist")}");
+        return string.Create(CultureInfo.InvariantCulture, $"{point.Times} times, {point.Panels} panels: {each} {curve.Order.Currency.Code} each, {(point.Plan.Proof.Proven ? "no cheaper plan exists" : Hollow)}");
     }
 
     /// <summary>All of it, for who cannot see it.</summary>

@@ -6,66 +6,48 @@ namespace PanelService.Drawing.Drafting;
 /// <summary>Below the drawing: what each mark is, how the two hatchings read, and what could not be written.</summary>
 internal static class Key
 {
-    private const int MostRows = 26;
-    private const double Size = 2.5;
+    private const double Size = KeyLayout.Size;
     private const double Row = 3.7;
-    private const double Column = 56;
-
-    // In line with the text of the title strip.
-    private const double Indent = 2.4;
 
     /// <summary>Height on paper for a width of paper.</summary>
-    public static double Height(Draft draft, double width) => (Math.Min(Rows(draft, width), MostRows) * Row) + 3;
+    public static double Height(Draft draft, double width) => (new KeyLayout(draft.Keys, width).Rows * Row) + 3;
 
     public static XElement Draw(Sketch sketch)
     {
         Draft draft = sketch.Draft;
-        double width = sketch.Fit.Key.Width / sketch.Fit.Scale;
-        int columns = Columns(width);
-        int rows = Math.Min(Rows(draft, width), MostRows);
-        int room = (columns * rows) - 1;
+        var layout = new KeyLayout(draft.Keys, sketch.Fit.Key.Width / sketch.Fit.Scale);
         XElement key = Ink.Group("key");
-        List<DraftKey> shown = [.. draft.Keys.Take(room)];
-        for (int i = 0; i < shown.Count; i++)
+        int shown = 0;
+        foreach (var (entry, column, row) in layout.Placed())
         {
-            key.Add(Entry(sketch, shown[i], i / rows, i % rows, width / columns));
+            key.Add(Entry(sketch, entry, sketch.Fit.Key.X + sketch.Paper((column * layout.ColumnWidth) + KeyLayout.Indent), row));
+            shown++;
         }
 
-        key.Add(Closing(sketch, (columns * rows) - 1, rows, width / columns, draft.Keys.Length - shown.Count));
+        key.Add(Closing(sketch, layout, draft.Keys.Length - shown));
         return key;
     }
 
-    private static int Columns(double width) => Math.Max(1, (int)(width / Column));
-
-    // One entry is kept for the hatchings.
-    private static int Rows(Draft draft, double width) => (draft.Keys.Length + Columns(width)) / Columns(width);
-
-    private static XElement Entry(Sketch sketch, DraftKey entry, int column, int row, double columnWidth)
+    private static XElement Entry(Sketch sketch, KeyEntry entry, double x, int row)
     {
         double size = sketch.Paper(Size);
-        double x = sketch.Fit.Key.X + sketch.Paper((column * columnWidth) + Indent);
-        double y = Line(sketch, row);
-        double longest = sketch.Draft.Keys.Max(key => Lettering.Width(key.Mark));
-        double mark = Math.Max(sketch.Paper(7), (longest + 1) * size);
-        double room = sketch.Paper(columnWidth - Indent - 1);
-        string name = Lettering.Fit(entry.Mark, size, room * 0.5);
-        mark = Math.Min(mark, room * 0.6);
-        return Ink.Group(
-            "entry",
-            Text(name, x, y, size, new XAttribute("font-weight", "bold")),
-            Text(Lettering.Fit(entry.Text, size, room - mark), x + mark, y, size));
+        XElement group = Ink.Group("entry", Text(entry.Mark, x, Line(sketch, row), size, new XAttribute("font-weight", "bold")));
+        row += entry.IsBeside ? 0 : 1;
+        group.Add(entry.Lines.Select((line, i) => Text(line, x + sketch.Paper(entry.Offset), Line(sketch, row + i), size)));
+        return group;
     }
 
-    private static XElement Closing(Sketch sketch, int at, int rows, double columnWidth, int missing)
+    /// <summary>The last line of the last column.</summary>
+    private static XElement Closing(Sketch sketch, KeyLayout layout, int missing)
     {
         double size = sketch.Paper(Size);
-        double x = sketch.Fit.Key.X + sketch.Paper((at / rows * columnWidth) + Indent);
-        double y = Line(sketch, at % rows);
+        double x = sketch.Fit.Key.X + sketch.Paper(((layout.Columns - 1) * layout.ColumnWidth) + KeyLayout.Indent);
+        double y = Line(sketch, layout.Rows - 1);
         XElement closing = Ink.Group("hatchings", Ink.Fill(Ink.Black));
         string text = Note(sketch, missing);
         if (text.Length > 0)
         {
-            closing.Add(Text(Lettering.Fit(text, size, sketch.Paper(columnWidth - Indent - 1)), x, y, size));
+            closing.Add(Text(Lettering.Fit(text, size, sketch.Paper(layout.ColumnWidth - KeyLayout.Indent - 1)), x, y, size));
             return closing;
         }
 

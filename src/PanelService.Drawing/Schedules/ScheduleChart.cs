@@ -72,6 +72,7 @@ internal sealed class ScheduleChart
 
         // Where days are narrow, only some are named.
         int step = (int)Math.Ceiling(LeastDayWidth / (At(_from + DayMinutes) - At(_from)));
+        var named = new List<(int Day, double X)>();
         for (int day = first; day <= last; day++)
         {
             if (_clock.Hours(day) is not var (from, to) || from >= _to)
@@ -83,11 +84,42 @@ internal sealed class ScheduleChart
             yield return Ink.Rectangle(new Box(x, Top, right - x, Bottom - Top), Ink.Fine, Ink.Fill("#f1efe9"), new XAttribute("class", "hours"));
             if ((day - first) % step == 0 && x + LeastDayWidth <= Width - Edge + 2)
             {
-                yield return Ink.Path(Ink.Line(x, Top - 2, x, Bottom), Ink.Fill("none"), Ink.Stroke(Ink.Grey), Ink.Weight(0.15));
-                yield return Text(Day(day), x, Top - 3, TextSize, LeastDayWidth * 2);
+                named.Add((day, x));
             }
         }
+
+        foreach (XElement name in Names(named))
+        {
+            yield return name;
+        }
     }
+
+    /// <summary>
+    /// The days' names where they begin, and always that of the day the batch is done, which ends with the axis: where it began too
+    /// late for its name, or is not worked, the name ends with the axis too, and what it would run into is left out.
+    /// </summary>
+    private IEnumerable<XElement> Names(List<(int Day, double X)> named)
+    {
+        int done = _clock.Shows(_bench.Finish).Day;
+        if (!_bench.Jobs.IsEmpty && !named.Exists(one => one.Day == done))
+        {
+            double end = At(_bench.Finish);
+            double begin = end - (Lettering.Width(Day(done)) * TextSize) - 1;
+            named.RemoveAll(one => one.X + (Lettering.Width(Day(one.Day)) * TextSize) > begin);
+            double x = _clock.Hours(done) is var (from, _) && from < _bench.Finish ? At(Math.Max(from, _from)) : end;
+            yield return DayLine(x);
+            yield return Text(Day(done), end, Top - 3, TextSize, LeastDayWidth * 2, ("text-anchor", "end"));
+        }
+
+        foreach (var (day, x) in named)
+        {
+            yield return DayLine(x);
+            yield return Text(Day(day), x, Top - 3, TextSize, LeastDayWidth * 2);
+        }
+    }
+
+    private XElement DayLine(double x) =>
+        Ink.Path(Ink.Line(x, Top - 2, x, Bottom), Ink.Fill("none"), Ink.Stroke(Ink.Grey), Ink.Weight(0.15));
 
     private XElement Row(ScheduleRow row, double y)
     {

@@ -36,7 +36,7 @@ internal static class SlipText
 
     /// <summary>"Sheet 1, 2 × · cut 4: 24 × 16 → 8 × 16 and 15 7/8 × 16 · left edge, factory", in as many lines as it takes.</summary>
     public static IEnumerable<SlipLine> PassLines(Plan plan, ImmutableArray<SawPass> alike, SlipWords words, double forPictures) =>
-        Wrapped(Pass(plan, alike, words), LineSize, PassRoom - forPictures).Select((line, i) => new SlipLine(line, i == 0));
+        Lettering.Wrapped(Pass(plan, alike, words), LineSize, PassRoom - forPictures).Select((line, i) => new SlipLine(line, i == 0));
 
     /// <summary>
     /// The cautions in lines that fit the paper: in full, or the danger alone where the page has said the rest further up. The last
@@ -48,28 +48,9 @@ internal static class SlipText
         string again = string.Join(" · ", own[true].Select(words.Danger));
         return
         [
-            .. own[false].SelectMany(caution => Wrapped(words.Caution(caution), CautionSize, CautionRoom)),
-            .. again.Length > 0 ? Wrapped(again, CautionSize, CautionRoom) : [],
+            .. own[false].SelectMany(caution => Lettering.Wrapped(words.Caution(caution), CautionSize, CautionRoom)),
+            .. again.Length > 0 ? Lettering.Wrapped(again, CautionSize, CautionRoom) : [],
         ];
-    }
-
-    /// <summary>A text in lines that fit; what has no space in it is as long as it is.</summary>
-    public static IEnumerable<string> Wrapped(string text, double size, double room)
-    {
-        string line = "";
-        foreach (string word in Lettering.Clean(text).Split(' '))
-        {
-            string longer = line.Length == 0 ? word : $"{line} {word}";
-            if (line.Length > 0 && Lettering.Width(longer) * size > room)
-            {
-                yield return line;
-                longer = word;
-            }
-
-            line = longer;
-        }
-
-        yield return line;
     }
 
     /// <summary>What a cut leaves; zero or less where there is nothing.</summary>

@@ -161,6 +161,7 @@ internal sealed record FrenchSlipWords : SlipWords
         ["thin-kerf"] = "Lame à trait mince (3/32 in, 2,4 mm, ou moins) : montez le couteau diviseur fait pour elle, plus mince que le trait, et ne forcez pas l’avance.",
         ["thick-kerf"] = "Lame à trait plein (1/8 in, 3,2 mm, ou plus) : montez le couteau diviseur fait pour elle, plus épais que la lame, plus mince que le trait.",
         ["large-sheet"] = "Une grande plaque entière : deux personnes, appuis à l’entrée et à la sortie, ou faites faire cette coupe à la scie à panneaux du fournisseur.",
+        ["far-fence"] = "Plus de 24 in (610 mm) du guide à la lame, plus loin que ne va le guide de bien des petites scies sur table : voyez dans la notice jusqu’où va le vôtre, et planifiez avec cette portée.",
         ["factory-edge"] = "Une rive d’usine est dressée : une bande mince tombe libre près de la lame. Laissez-la jusqu’à l’arrêt de la lame.",
         ["narrow-rip"] = "Moins de 6 in (150 mm) entre guide et lame : poussez avec un poussoir ou une cale, jamais de la main.",
         ["short-along-fence"] = "Moins de 12 in (300 mm) le long du guide : la pièce peut tourner et être rejetée. Un chariot guide plus sûrement.",

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PanelService.Drawing.Drafting;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Plans;
 
@@ -43,8 +44,8 @@ internal sealed record SupplierEntry(SheetLayout Sheet, ImmutableArray<SlipLine>
             bool last = i == chunks.Length - 1;
             yield return new SupplierEntry(
                 sheet,
-                [.. chunks[i].SelectMany(cut => SlipText.Wrapped(Line(cut, unit, words), SlipText.LineSize, Room).Select((line, k) => new SlipLine(line, k == 0)))],
-                last ? [.. SlipText.Wrapped(words.Parts(parts), SlipText.LineSize, Room), .. SlipText.Wrapped(words.Kerf(kerf), SlipText.LineSize, Room)] : []);
+                [.. chunks[i].SelectMany(cut => Lettering.Wrapped(Line(cut, unit, words), SlipText.LineSize, Room).Select((line, k) => new SlipLine(line, k == 0)))],
+                last ? [.. Lettering.Wrapped(words.Parts(parts), SlipText.LineSize, Room), .. Lettering.Wrapped(words.Kerf(kerf), SlipText.LineSize, Room)] : []);
         }
     }
 

@@ -15,15 +15,18 @@ public sealed record BatchCurve(Order Order, ImmutableArray<CurvePoint> Points, 
 
     /// <summary>
     /// From where on the roll beats cloth by length: rolls are bought there and at every later point, and at the point before
-    /// none; null where cloth is not for sale both ways, or the roll never wins.
+    /// none; null where no line can have the same cloth either way, or the roll never wins. Linen by length and cotton by the roll
+    /// do not compete where every line asks for one of them.
     /// </summary>
-    public CurvePoint? RollFrom => SoldBothWays ? From(point => point.BuysRolls) : null;
+    public CurvePoint? RollFrom => From(point => RollsThatCompete.Any(cloth => point.BuysRollOf(cloth.Id)));
 
     /// <summary>From where on making costs less than buying, the tools in, at every point; null where it never does.</summary>
     public CurvePoint? MakingFrom => From(point => point.MakingIsCheaper);
 
-    private bool SoldBothWays =>
-        Order.Cloths.Any(cloth => cloth.Sale is SaleByRoll) && Order.Cloths.Any(cloth => cloth.Sale is SaleByLength);
+    private IEnumerable<ClothSupply> RollsThatCompete => Order.Cloths.Where(cloth => cloth.Sale is SaleByRoll && Order.Panels.Any(line =>
+        line.NeedsCloth
+        && KindMatch.Serves(line.Cloth, cloth.Kind)
+        && Order.Cloths.Any(other => other.Sale is SaleByLength && KindMatch.Serves(line.Cloth, other.Kind))));
 
     private CurvePoint? From(Func<CurvePoint, bool> holds) =>
         Points.Reverse().TakeWhile(holds).LastOrDefault();

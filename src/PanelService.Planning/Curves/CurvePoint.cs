@@ -38,8 +38,9 @@ public sealed record CurvePoint(int Times, int Panels, Plan Plan)
     /// <summary>Whether making costs less than buying, the tools in.</summary>
     public bool MakingIsCheaper => Shop is { } shop && MadeWithTools < shop;
 
-    /// <summary>Whether whole rolls of cloth are bought.</summary>
-    public bool BuysRolls => Plan.Buy.Any(purchase => purchase.SaleUnit == SaleUnit.Roll);
+    /// <summary>Whether whole rolls of a cloth are bought.</summary>
+    /// <param name="cloth">The cloth's id.</param>
+    public bool BuysRollOf(string cloth) => Plan.Buy.Any(purchase => purchase.SaleUnit == SaleUnit.Roll && purchase.Id == cloth);
 
     private IEnumerable<LineCost> Ordered
     {

@@ -14,6 +14,9 @@ public static class SawPractice
     /// <summary>A part narrower than this never lies between fence and blade: no push stick fits there. 1/2 in.</summary>
     public static Length LeastAtFence { get; } = Length.FromInches(0.5m);
 
+    /// <summary>How far the fence of a small table saw goes from the blade at least; many go to 30 in. 24 in.</summary>
+    public static Length SmallFenceReach { get; } = Length.FromInches(24);
+
     /// <summary>A part shorter than this along the fence wants care: 12 in.</summary>
     public static Length ShortAlongFence { get; } = Length.FromInches(12);
 

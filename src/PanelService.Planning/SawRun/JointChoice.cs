@@ -1,8 +1,8 @@
 // Problem: the plan of least cost may have sisters of the same cost that are better to cut.
 // Idea:    the boards in other patterns of the same stocks that take few sizes (FewSizesPlanner), a dozen such choices. Each is laid
 //          out, and how many settings it takes is guessed by a short search; the most promising are run through to the end, and the
-//          best is taken: fewest settings, then fewest steps, and nothing else worse for it: as much kept of every board, the
-//          same cut sizes, the same wishes. Only of that one is proven how few steps it could have.
+//          best is taken: fewest settings, then fewest steps, and nothing else worse for it: as much kept of every board as in
+//          the plan found, the same cut sizes, the same wishes. Only of that one is proven how few steps it could have.
 // Cost:    a short search for each sister, the whole saw run for two of them, four where the plan may take its time.
 // Not:     the fewest settings over all plans of least cost.
 using System.Collections.Immutable;
@@ -48,11 +48,10 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
         var best = Run(order, asFound, stop);
         if (order.Effort != Effort.Quick && best.Run.Plan.Proof.Settings > 1 && !stop.Search.IsCancellationRequested)
         {
-            var first = best;
-            foreach (var sister in Sisters(order, batch, sizes, first.Run.Plan.Sheets, stop).Take(order.Effort == Effort.Thorough ? PatientRuns : MostRuns))
+            foreach (var sister in Sisters(order, batch, sizes, asFound.Sheets, stop).Take(order.Effort == Effort.Thorough ? PatientRuns : MostRuns))
             {
                 var other = Run(order, sister, stop);
-                best = IsBetter(other.Run.Plan.Proof, best.Run.Plan.Proof) && IsNoWorse(other, first) ? other : best;
+                best = IsBetter(other.Run.Plan.Proof, best.Run.Plan.Proof) && IsNoWorse(other, asFound) ? other : best;
             }
         }
 
@@ -101,9 +100,9 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
     private static bool IsBetter(SawProof one, SawProof other) =>
         (one.Settings, one.Steps).CompareTo((other.Settings, other.Steps)) < 0;
 
-    private static bool IsNoWorse((LaidOut Laid, SawRunDraft Run) one, (LaidOut Laid, SawRunDraft Run) other) =>
-        one.Laid.Filled.Counts.SequenceEqual(other.Laid.Filled.Counts)
-        && KeepsAsMuch(one.Run.Plan.Sheets, other.Run.Plan.Sheets);
+    private static bool IsNoWorse((LaidOut Laid, SawRunDraft Run) one, LaidOut known) =>
+        one.Laid.Filled.Counts.SequenceEqual(known.Filled.Counts)
+        && KeepsAsMuch(one.Run.Plan.Sheets, known.Sheets);
 
     private static bool KeepsAsMuch(ImmutableArray<SheetLayout> one, ImmutableArray<SheetLayout> other)
     {

@@ -12,6 +12,9 @@ namespace PanelService.Planning.SawRun;
 /// <param name="Kind">The board's kind as ordered; null: unknown.</param>
 internal sealed record SawCutFacts(SheetCut Cut, SawTool Tool, Length Fence, Length Kerf, string? Kind)
 {
+    /// <summary>Whether the order says how far the fence goes: then it goes as far as it is set.</summary>
+    public bool ReachIsKnown { get; init; }
+
     /// <summary>The workpiece's extent along the fence: how long the cut is.</summary>
     public Length Along => Cut.Axis == Axis.X ? Cut.Height : Cut.Width;
 

@@ -6,6 +6,7 @@ using PanelService.Planning.Plans;
 using PanelService.Planning.Practice;
 using PanelService.Planning.SawRun.Graph;
 using PanelService.Planning.SawRun.Search;
+using PanelService.Planning.Sizes;
 
 namespace PanelService.Planning.SawRun;
 
@@ -72,9 +73,15 @@ internal sealed class SettingsRun
             {
                 LeastPossible = Math.Min(least, known.Proof.Settings),
                 LeastSteps = Math.Min(leastSteps, known.Proof.Steps),
-                LeastCuts = LeastCuts.Of(_sheets, _parts),
+                LeastCuts = LeastCuts.Of(known.Sheets, _parts),
             },
         };
+    }
+
+    private long KeptOf(long width, long height)
+    {
+        var (across, along) = (Length.FromSteps(width) - _saw.Kerf, Length.FromSteps(height) - _saw.Kerf);
+        return Shapes.Holds((across, along), (_saw.SmallestKeptWidth, _saw.SmallestKeptHeight)) ? across.Steps * along.Steps : 0;
     }
 
     private List<int[]> Few()
@@ -93,10 +100,7 @@ internal sealed class SettingsRun
 
     private SawPlan Write(int[] sequence, SawProof known)
     {
-        long kerf = _saw.Kerf.Steps;
-        var panels = _sheets.SelectMany(sheet => sheet.Pieces)
-            .Select(piece => (piece.Width.Steps + kerf, piece.Height.Steps + kerf)).ToHashSet();
-        var chooser = new CutChooser(sequence, (width, height) => panels.Contains((width, height)));
+        var chooser = new CutChooser(sequence, KeptOf);
         var written = _sheets.Zip(_parts, (sheet, parts) => SheetWriter.Write(sheet, parts, _saw, chooser)).ToList();
         ImmutableArray<SheetLayout> sheets = [.. written.Select(one => one.Sheet)];
         var made = written.SelectMany(one => one.Cuts).ToLookup(cut => cut.Step);

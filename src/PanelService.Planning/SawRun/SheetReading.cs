@@ -12,24 +12,25 @@ internal static class SheetReading
     /// <param name="graph">The graph.</param>
     /// <param name="sheet">The layout.</param>
     /// <param name="part">The part.</param>
-    /// <param name="all">Whether waste must come out as it does, too.</param>
+    /// <param name="all">Whether waste must come out as it does, too, or joined to what lies beside it.</param>
     public static CutShape Into(CutGraph graph, SheetLayout sheet, SheetPart part, bool all)
     {
         long kerf = sheet.Kerf.Steps;
         var whole = part.At with { Width = part.At.Width + kerf, Height = part.At.Height + kerf };
+        var panels = sheet.Pieces.Select(piece => (piece.X.Steps, piece.Y.Steps, piece.Width.Steps + kerf, piece.Height.Steps + kerf)).ToHashSet();
+        NeededPart PartOf(Rectangle at) => panels.Contains((at.X, at.Y, at.Width, at.Height)) ? NeededPart.Panel(at) : NeededPart.Leftover(at);
         if (part.Cuts.IsEmpty)
         {
-            return graph.Of(whole.Width, whole.Height, [whole]);
+            return graph.Of(whole.Width, whole.Height, [PartOf(whole)]);
         }
 
         var edges = sheet.EdgeTrim.Steps == 0 ? SheetEdges.None : part.Factory;
         var good = Trimmed(whole, edges, sheet.EdgeTrim.Steps);
-        var kept = sheet.Offcuts.Where(offcut => offcut.Kept).Select(offcut => (offcut.X, offcut.Y))
-            .Concat(sheet.Pieces.Select(piece => (piece.X, piece.Y))).ToHashSet();
-        Rectangle[] needed = [.. Parts(sheet, part)
+        var kept = sheet.Offcuts.Where(offcut => offcut.Kept).Select(offcut => (offcut.X.Steps, offcut.Y.Steps)).ToHashSet();
+        NeededPart[] needed = [.. Parts(sheet, part)
             .Where(one => IsIn(one, good))
-            .Where(one => all || (one.Width > kerf && one.Height > kerf
-                && kept.Contains((Length.FromSteps(one.X), Length.FromSteps(one.Y)))))];
+            .Select(PartOf)
+            .Where(one => all || one.Panels > 0 || (one.Width > kerf && one.Height > kerf && kept.Contains((one.X, one.Y))))];
         var inner = graph.Of(good.Width, good.Height, needed);
         if (graph.IsFarBeyond && graph.Rules.FenceReach < Math.Max(good.Width, good.Height))
         {

@@ -1,6 +1,6 @@
 // Problem: the cuts of a sheet are chosen; where do its parts lie then, and which panel is which?
 // Idea:    from the whole sheet down, every cut lays its two parts side by side. Waste and slivers that are all dust lie on
-//          the far side. Parts of a panel's size become the panels of that size the sheet held before, in
+//          the far side. Panels of one size become the panels of that size the sheet held before, in
 //          their order; every other part is an offcut.
 // Cost:    linear in the cuts.
 using System.Collections.Immutable;
@@ -74,7 +74,7 @@ internal sealed class SheetWriter
     {
         if (shape.IsDone)
         {
-            Leave(new Rectangle(x, y, shape.Width - _kerf, shape.Height - _kerf), isTrim: false, made);
+            Leave(new Rectangle(x, y, shape.Width - _kerf, shape.Height - _kerf), isTrim: false, shape.Arrangement.HoldsPanel ? made : null);
             return;
         }
 
@@ -124,10 +124,10 @@ internal sealed class SheetWriter
             return;
         }
 
-        Leave(grown with { Width = grown.Width - _kerf, Height = grown.Height - _kerf }, isTrim, made);
+        Leave(grown with { Width = grown.Width - _kerf, Height = grown.Height - _kerf }, isTrim, asPanel: null);
     }
 
-    private void Leave(Rectangle at, bool isTrim, Made made)
+    private void Leave(Rectangle at, bool isTrim, Made? asPanel)
     {
         if (at.Width <= 0 || at.Height <= 0)
         {
@@ -136,9 +136,10 @@ internal sealed class SheetWriter
 
         var offcut = Shapes.Offcut(at);
         var size = (offcut.Width, offcut.Height);
-        int placed = _placed.GetValueOrDefault(size);
-        if (!isTrim && _panels[size].Skip(placed).FirstOrDefault() is { } panel)
+        if (asPanel is { } made)
         {
+            int placed = _placed.GetValueOrDefault(size);
+            var panel = _panels[size].ElementAt(placed);
             _placed[size] = placed + 1;
             _pieces.Add(panel with { X = offcut.X, Y = offcut.Y });
             _sized.Add(new SizedPanel(panel.Mark, panel.Turned ? PanelSide.Height : PanelSide.Width, panel.Width, made.Width, _sheet.Copies));

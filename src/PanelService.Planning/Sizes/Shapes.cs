@@ -22,8 +22,11 @@ internal static class Shapes
         Length.FromSteps(at.X), Length.FromSteps(at.Y), Length.FromSteps(at.Width), Length.FromSteps(at.Height), Kept: false);
 
     /// <summary>Whether a size fits into a leftover, either way round.</summary>
-    public static bool Holds(Offcut offcut, Length width, Length height) =>
-        (offcut.Width >= width && offcut.Height >= height) || (offcut.Width >= height && offcut.Height >= width);
+    public static bool Holds(Offcut offcut, Length width, Length height) => Holds((offcut.Width, offcut.Height), (width, height));
+
+    /// <summary>Whether a size fits into another, either way round.</summary>
+    public static bool Holds((Length Width, Length Height) whole, (Length Width, Length Height) size) =>
+        (whole.Width >= size.Width && whole.Height >= size.Height) || (whole.Width >= size.Height && whole.Height >= size.Width);
 
     /// <summary>Adds areas up.</summary>
     public static Area Sum(IEnumerable<Area> areas) => areas.Aggregate(Area.Zero, (sum, area) => sum + area);

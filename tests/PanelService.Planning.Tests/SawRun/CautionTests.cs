@@ -17,6 +17,8 @@ public sealed class CautionTests
     [InlineData("short-along-fence", 8, 24, 12, false)]
     [InlineData("wider-than-long", 8, 24.01, 24, true)]
     [InlineData("wider-than-long", 8, 24, 24, false)]
+    [InlineData("far-fence", 24.01, 48, 48, true)]
+    [InlineData("far-fence", 24, 48, 48, false)]
     [InlineData("large-sheet", 8, 96, 48, true)]
     [InlineData("large-sheet", 8, 95.9, 48, false)]
     [InlineData("large-sheet", 8, 96, 47.9, false)]
@@ -70,6 +72,7 @@ public sealed class CautionTests
     [InlineData("short-along-fence", 8, 24, 11.5, "Here: 11 1/2 in.")]
     [InlineData("wider-than-long", 8, 30, 24, "Here: 30 × 24 in.")]
     [InlineData("large-sheet", 8, 96, 48, "Here: 96 × 48 in.")]
+    [InlineData("far-fence", 95.75, 96, 48, "Here: 95 3/4 in.")]
     [InlineData("small-part-free", 8, 12.125, 5, "Here: 4 × 5 in.")]
     public void A_caution_ends_with_the_measures_that_raise_it(string id, double fence, double across, double along, string end)
     {
@@ -88,6 +91,23 @@ public sealed class CautionTests
         Assert.Equal("76.2 mm, 127 mm", two.Single(one => one.Id == "narrow-rip").Here);
         Assert.Equal("2 in, 3 in, 4 in …", many.Single(one => one.Id == "narrow-rip").Here);
         Assert.Null(two.Single(one => one.Id == "push-stick").Here);
+    }
+
+    [Fact]
+    public void A_fence_set_far_is_warned_of_where_the_order_does_not_say_how_far_it_goes()
+    {
+        var order = OrderOf(Line("A", 30, 47, 2)) with { Boards = [Hardboard with { Thickness = Inches(0.1875m), Width = Inches(48), Height = Inches(96) }] };
+
+        var run = Planned(order).SawRun;
+        var known = Planned(order with { Saw = order.Saw with { FenceReach = Inches(96) } }).SawRun;
+
+        Assert.NotEmpty(Far(run));
+        Assert.Equal(Far(run), run.Where(step => step.Cautions.Any(caution => caution.Id == "far-fence")).Select(step => step.Step));
+        Assert.NotEmpty(Far(known));
+        Assert.DoesNotContain(known.SelectMany(step => step.Cautions), caution => caution.Id == "far-fence");
+
+        static IEnumerable<int> Far(IEnumerable<SawStep> steps) =>
+            steps.Where(step => step.Tool == SawTool.Fence && step.Fence > Inches(24)).Select(step => step.Step);
     }
 
     [Fact]

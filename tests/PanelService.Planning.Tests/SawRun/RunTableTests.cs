@@ -72,7 +72,7 @@ public sealed class RunTableTests
 
         parts.Add(new(left, top, 40_000 - left, 40_000 - top));
         var graph = new CutGraph(new GraphRules(Kerf, 0, 0), wasteIsFree: false, limit: 60_000);
-        var root = graph.Of(40_000, 40_000, [.. parts]);
+        var root = graph.Of(40_000, 40_000, [.. parts.Select(NeededPart.Panel)]);
         graph.Finish();
         int[] settings = [.. Enumerable.Range(0, graph.Settings.Count)];
         long before = GC.GetAllocatedBytesForCurrentThread();
@@ -109,7 +109,7 @@ public sealed class RunTableTests
         }
 
         var graph = new CutGraph(new GraphRules(Kerf, 0, 0), wasteIsFree: false, limit: 60_000);
-        var root = graph.Of(side, side, [.. open]);
+        var root = graph.Of(side, side, [.. open.Select(NeededPart.Panel)]);
         graph.Finish();
         return (graph, root, random);
     }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
 using PanelService.Planning.Plans;
 
 namespace PanelService.Planning.SawRun.Cautions;
@@ -14,7 +15,7 @@ internal static class CautionBook
         new GuardsOn(), new PushStick(), new EyesAndEars(),
         new HardboardDust(), new MdfDust(), new PlywoodDust(), new OtherDust(),
         new ThinKerf(), new ThickKerf(),
-        new LargeSheet(), new TrimCut(), new NarrowRip(), new ShortAlongFence(), new WiderThanLong(),
+        new LargeSheet(), new FarFence(), new TrimCut(), new NarrowRip(), new ShortAlongFence(), new WiderThanLong(),
         new SmallPartAtBlade(), new SledStop(),
     ];
 
@@ -30,19 +31,20 @@ internal static class CautionBook
     /// <summary>A run with its cautions: the general ones before the first cut, the closing one last.</summary>
     /// <param name="steps">The run.</param>
     /// <param name="sheets">The sheets by number.</param>
-    /// <param name="unit">What measures are said in.</param>
-    public static ImmutableArray<SawStep> With(ImmutableArray<SawStep> steps, ImmutableArray<SheetLayout> sheets, LengthUnit unit)
+    /// <param name="order">What measures are said in, and how far the fence goes.</param>
+    public static ImmutableArray<SawStep> With(ImmutableArray<SawStep> steps, ImmutableArray<SheetLayout> sheets, Order order)
     {
         if (steps.IsEmpty)
         {
             return steps;
         }
 
-        var cuts = steps.Select(step => step.Passes.Select(pass => FactsOf(step, pass, sheets)).ToList()).ToList();
-        var once = Raised(_rules.Where(rule => rule.SaidOnce), [.. cuts.SelectMany(one => one)], unit);
+        var cuts = steps.Select(step => step.Passes
+            .Select(pass => FactsOf(step, pass, sheets) with { ReachIsKnown = order.Saw.FenceReach is not null }).ToList()).ToList();
+        var once = Raised(_rules.Where(rule => rule.SaidOnce), [.. cuts.SelectMany(one => one)], order.Units);
         var withOwn = steps.Select((step, i) => step with
         {
-            Cautions = [.. i == 0 ? once : [], .. Raised(_rules.Where(rule => !rule.SaidOnce), cuts[i], unit)],
+            Cautions = [.. i == 0 ? once : [], .. Raised(_rules.Where(rule => !rule.SaidOnce), cuts[i], order.Units)],
         }).ToImmutableArray();
         return withOwn.SetItem(withOwn.Length - 1, withOwn[^1] with { Cautions = withOwn[^1].Cautions.Add(Closing) });
     }

@@ -10,13 +10,13 @@ namespace PanelService.Planning.SawRun.Graph;
 /// <summary>The arrangements that a graph has come to.</summary>
 internal sealed class ArrangementBook
 {
-    private readonly Dictionary<Rectangle[], Arrangement> _known = new(PartOrder.Instance);
-    private readonly Dictionary<Rectangle[], int> _bands = new(PartOrder.Instance);
+    private readonly Dictionary<NeededPart[], Arrangement> _known = new(PartOrder.Instance);
+    private readonly Dictionary<NeededPart[], int> _bands = new(PartOrder.Instance);
     private readonly Dictionary<int[], Arrangement> _joined = new(NumbersEqual.Instance);
 
     /// <summary>The one form of some parts.</summary>
     /// <param name="parts">In whatever order.</param>
-    public Arrangement Of(Rectangle[] parts) => Known(Bands.Sorted(parts));
+    public Arrangement Of(NeededPart[] parts) => Known(Bands.Sorted(parts));
 
     /// <summary>The bands of an arrangement, those alike together.</summary>
     /// <param name="arrangement">The arrangement.</param>
@@ -43,7 +43,7 @@ internal sealed class ArrangementBook
 
         if (!_joined.TryGetValue(key, out var joined))
         {
-            Rectangle[][] bands = [.. sorts.SelectMany((sort, i) => Enumerable.Repeat(sort.Band, taken[i]))];
+            NeededPart[][] bands = [.. sorts.SelectMany((sort, i) => Enumerable.Repeat(sort.Band, taken[i]))];
             joined = Known(Bands.OfSorted(Bands.Joined(bands, axis)));
             _joined.Add(key, joined);
         }
@@ -51,7 +51,7 @@ internal sealed class ArrangementBook
         return joined;
     }
 
-    private Arrangement Known(Rectangle[] parts)
+    private Arrangement Known(NeededPart[] parts)
     {
         if (!_known.TryGetValue(parts, out var known))
         {
@@ -63,7 +63,7 @@ internal sealed class ArrangementBook
     }
 
     /// <summary>The sorts by rising number, so that equal choices have equal keys.</summary>
-    private BandSort[] SortsOf(Rectangle[] parts, Axis axis) =>
+    private BandSort[] SortsOf(NeededPart[] parts, Axis axis) =>
     [
         .. Bands.Of(parts, axis)
             .Select(band => Bands.MovedTo(band, axis, 0))
@@ -72,7 +72,7 @@ internal sealed class ArrangementBook
             .Select(group => new BandSort(group.Key, group.First(), Bands.Extent(group.First(), axis), group.Count())),
     ];
 
-    private int NumberOf(Rectangle[] band)
+    private int NumberOf(NeededPart[] band)
     {
         ref int number = ref CollectionsMarshal.GetValueRefOrAddDefault(_bands, band, out bool known);
         number = known ? number : _bands.Count;

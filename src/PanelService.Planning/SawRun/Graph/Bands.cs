@@ -14,7 +14,7 @@ internal static class Bands
     /// <summary>The bands along an axis, by rising coordinate; one where nothing can be cut across it.</summary>
     /// <param name="parts">Sorted by place.</param>
     /// <param name="axis">The axis.</param>
-    public static Rectangle[][] Of(Rectangle[] parts, Axis axis)
+    public static NeededPart[][] Of(NeededPart[] parts, Axis axis)
     {
         var order = Enumerable.Range(0, parts.Length).ToArray();
         long[] starts = Array.ConvertAll(parts, part => StartOf(part, axis));
@@ -37,7 +37,7 @@ internal static class Bands
     }
 
     /// <summary>The extent of some parts along an axis.</summary>
-    public static long Extent(Rectangle[] parts, Axis axis)
+    public static long Extent(NeededPart[] parts, Axis axis)
     {
         long start = long.MaxValue, end = long.MinValue;
         foreach (var part in parts)
@@ -51,7 +51,7 @@ internal static class Bands
 
     /// <summary>The arrangement with its bands closed up and sorted.</summary>
     /// <param name="parts">In whatever order.</param>
-    public static Rectangle[] Sorted(Rectangle[] parts)
+    public static NeededPart[] Sorted(NeededPart[] parts)
     {
         parts = [.. parts];
         Array.Sort(parts, PartOrder.ByPlace);
@@ -59,7 +59,7 @@ internal static class Bands
     }
 
     /// <summary>The same of parts that are sorted by place.</summary>
-    public static Rectangle[] OfSorted(Rectangle[] parts)
+    public static NeededPart[] OfSorted(NeededPart[] parts)
     {
         var columns = Of(parts, Axis.X);
         var rows = Of(parts, Axis.Y);
@@ -74,9 +74,9 @@ internal static class Bands
     }
 
     /// <summary>Bands one after another along an axis, each keeping its place along the other.</summary>
-    public static Rectangle[] Joined(IReadOnlyCollection<Rectangle[]> bands, Axis axis)
+    public static NeededPart[] Joined(IReadOnlyCollection<NeededPart[]> bands, Axis axis)
     {
-        var parts = new Rectangle[bands.Sum(band => band.Length)];
+        var parts = new NeededPart[bands.Sum(band => band.Length)];
         int count = 0;
         long at = 0;
         foreach (var band in bands)
@@ -99,15 +99,15 @@ internal static class Bands
     }
 
     /// <summary>Parts moved along an axis to begin at a place.</summary>
-    public static Rectangle[] MovedTo(Rectangle[] parts, Axis axis, long at)
+    public static NeededPart[] MovedTo(NeededPart[] parts, Axis axis, long at)
     {
         long by = at - Start(parts, axis);
         return by == 0 ? parts : Array.ConvertAll(parts, part => Moved(part, axis, by));
     }
 
-    private static Rectangle[][] InOrder(Rectangle[][] bands, Axis axis)
+    private static NeededPart[][] InOrder(NeededPart[][] bands, Axis axis)
     {
-        Rectangle[][] moved = Array.ConvertAll(bands, band => MovedTo(band, axis, 0));
+        NeededPart[][] moved = Array.ConvertAll(bands, band => MovedTo(band, axis, 0));
         Array.Sort(moved, PartOrder.Instance);
         return moved;
     }
@@ -115,27 +115,27 @@ internal static class Bands
     /// <summary>
     /// The bands of a grid in order, told apart by their blocks, in whatever order these follow; those alike keep the order they are in.
     /// </summary>
-    private static Rectangle[][] InOrder(Rectangle[][] bands, Rectangle[][] others, Axis along)
+    private static NeededPart[][] InOrder(NeededPart[][] bands, NeededPart[][] others, Axis along)
     {
         long[] starts = Array.ConvertAll(others, other => Start(other, along));
         return [.. bands.Select(band => (Band: band, Blocks: BlocksOf(band, starts, along))).OrderBy(one => one.Blocks, PartOrder.OfBlocks).Select(one => one.Band)];
     }
 
-    private static Rectangle[][] BlocksOf(Rectangle[] band, long[] starts, Axis along)
+    private static NeededPart[][] BlocksOf(NeededPart[] band, long[] starts, Axis along)
     {
         int[] blockOf = Array.ConvertAll(band, part =>
         {
             int at = Array.BinarySearch(starts, StartOf(part, along));
             return at >= 0 ? at : ~at - 1;
         });
-        Rectangle[][] blocks = [.. Shared(band, blockOf, starts.Length).Where(block => block.Length > 0)];
+        NeededPart[][] blocks = [.. Shared(band, blockOf, starts.Length).Where(block => block.Length > 0)];
         Axis other = along == Axis.X ? Axis.Y : Axis.X;
         blocks = Array.ConvertAll(blocks, block => MovedTo(MovedTo(block, along, 0), other, 0));
         Array.Sort(blocks, PartOrder.Instance);
         return blocks;
     }
 
-    private static Rectangle[][] Shared(Rectangle[] parts, int[] bandOf, int bands)
+    private static NeededPart[][] Shared(NeededPart[] parts, int[] bandOf, int bands)
     {
         int[] counts = new int[bands];
         foreach (int band in bandOf)
@@ -143,7 +143,7 @@ internal static class Bands
             counts[band]++;
         }
 
-        var shared = Array.ConvertAll(counts, count => new Rectangle[count]);
+        var shared = Array.ConvertAll(counts, count => new NeededPart[count]);
         Array.Clear(counts);
         for (int i = 0; i < parts.Length; i++)
         {
@@ -153,9 +153,9 @@ internal static class Bands
         return shared;
     }
 
-    private static Rectangle Moved(Rectangle part, Axis axis, long by) => axis == Axis.X ? part with { X = part.X + by } : part with { Y = part.Y + by };
+    private static NeededPart Moved(NeededPart part, Axis axis, long by) => axis == Axis.X ? part with { X = part.X + by } : part with { Y = part.Y + by };
 
-    private static long Start(Rectangle[] parts, Axis axis)
+    private static long Start(NeededPart[] parts, Axis axis)
     {
         long start = long.MaxValue;
         foreach (var part in parts)
@@ -166,7 +166,7 @@ internal static class Bands
         return start;
     }
 
-    private static long StartOf(Rectangle part, Axis axis) => axis == Axis.X ? part.X : part.Y;
+    private static long StartOf(NeededPart part, Axis axis) => axis == Axis.X ? part.X : part.Y;
 
-    private static long SizeOf(Rectangle part, Axis axis) => axis == Axis.X ? part.Width : part.Height;
+    private static long SizeOf(NeededPart part, Axis axis) => axis == Axis.X ? part.Width : part.Height;
 }

@@ -2,8 +2,9 @@
 // Idea:    a workpiece is known by what must come out of it, its bands closed up and sorted (Bands), and by its size;
 //          equal ones are one shape. Across an axis with several bands any choice of bands can be cut from the others: equal bands
 //          count once, so the choices are few. Room beyond what is needed is waste: it is cut off at once, or
-//          left to either part. With everything named as needed, kept or not, the ways are those which leave exactly
-//          that; with waste left unnamed, waste may be divided in any way.
+//          left to either part. What holds no panel is never parted: leftovers stay together with the waste beside them.
+//          With everything named as needed, kept or not, the ways are those which leave exactly that, or some of it joined so;
+//          with waste left unnamed, waste may be divided in any way.
 // Cost:    shapes × choices; limited: past the limit a shape keeps one way of cutting, and says that it is partial.
 // Not:     cuts at other places than the edges of what is needed; parts of different bands exchanged with one another.
 using PanelService.Cutting;
@@ -44,7 +45,7 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit, C
     /// <param name="width">Grown by one kerf.</param>
     /// <param name="height">Grown by one kerf.</param>
     /// <param name="needed">What must come out of it, grown.</param>
-    public CutShape Of(long width, long height, Rectangle[] needed) => Of(width, height, _arrangements.Of(needed));
+    public CutShape Of(long width, long height, NeededPart[] needed) => Of(width, height, _arrangements.Of(needed));
 
     private CutShape Of(long width, long height, Arrangement needed)
     {
@@ -100,9 +101,9 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit, C
     /// <param name="sheet">What is cut, its factory edges gone, grown by one kerf.</param>
     /// <param name="needed">What must come out of it, grown.</param>
     /// <param name="cuts">The layout's cuts by their workpieces, grown: across which axis, and where the near part ends.</param>
-    public void Follow(Rectangle sheet, Rectangle[] needed, IReadOnlyDictionary<Rectangle, (Axis Axis, long End)> cuts)
+    public void Follow(Rectangle sheet, NeededPart[] needed, IReadOnlyDictionary<Rectangle, (Axis Axis, long End)> cuts)
     {
-        var open = new Stack<(Rectangle Workpiece, Rectangle[] Needed)>([(sheet, needed)]);
+        var open = new Stack<(Rectangle Workpiece, NeededPart[] Needed)>([(sheet, needed)]);
         while (open.TryPop(out var one))
         {
             if (!cuts.TryGetValue(one.Workpiece, out var cut))
@@ -111,8 +112,8 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit, C
             }
 
             var (near, far) = Parted(one.Workpiece, cut.Axis, cut.End);
-            Rectangle[] inNear = [.. one.Needed.Where(part => cut.Axis == Axis.X ? part.X < cut.End : part.Y < cut.End)];
-            Rectangle[] inFar = [.. one.Needed.Except(inNear)];
+            NeededPart[] inNear = [.. one.Needed.Where(part => cut.Axis == Axis.X ? part.X < cut.End : part.Y < cut.End)];
+            NeededPart[] inFar = [.. one.Needed.Except(inNear)];
             var shape = Of(one.Workpiece.Width, one.Workpiece.Height, one.Needed);
             if (!shape.IsDone)
             {
@@ -132,7 +133,7 @@ internal sealed class CutGraph(GraphRules rules, bool wasteIsFree, long limit, C
         ? (workpiece with { Width = end - workpiece.X }, workpiece with { X = end, Width = workpiece.X + workpiece.Width - end })
         : (workpiece with { Height = end - workpiece.Y }, workpiece with { Y = end, Height = workpiece.Y + workpiece.Height - end });
 
-    private CutShape? ShapeOf(Rectangle part, Rectangle[] needed) => needed.Length == 0 ? null : Of(part.Width, part.Height, needed);
+    private CutShape? ShapeOf(Rectangle part, NeededPart[] needed) => needed.Length == 0 ? null : Of(part.Width, part.Height, needed);
 
     /// <summary>Puts the shapes in order: every shape after those that its splits leave.</summary>
     public void Finish()

@@ -19,7 +19,7 @@ internal sealed class CutShape(long width, long height, Arrangement arrangement,
     public Arrangement Arrangement => arrangement;
 
     /// <summary>What must come out of it, grown, bands closed up and sorted by place.</summary>
-    public Rectangle[] Needed => arrangement.Parts;
+    public NeededPart[] Needed => arrangement.Parts;
 
     /// <summary>What the needed parts take along x.</summary>
     public long NeededWidth { get; } = arrangement.Parts.Max(part => part.X + part.Width);
@@ -36,7 +36,10 @@ internal sealed class CutShape(long width, long height, Arrangement arrangement,
     /// <summary>Its place in the order from small to large, once the graph is finished.</summary>
     public int Index { get; set; }
 
-    /// <summary>Whether it is done: one part, at its size, or nothing but dust.</summary>
-    public bool IsDone => width <= kerf || height <= kerf
+    /// <summary>
+    /// Whether it is done: one part, at its size, or nothing but dust. What holds no panel is done as it is: a leftover with the
+    /// waste beside it is worth more than without, and the cut between them is saved.
+    /// </summary>
+    public bool IsDone => width <= kerf || height <= kerf || !arrangement.HoldsPanel
         || (Needed.Length == 1 && width == NeededWidth && height == NeededHeight);
 }
