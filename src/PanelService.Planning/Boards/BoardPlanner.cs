@@ -89,10 +89,7 @@ internal static class BoardPlanner
             return null;
         }
 
-        var problem = cut.Task.Problem with
-        {
-            Pieces = [.. cut.Task.Problem.Pieces.Select((piece, i) => AtSize(piece, sizes[cut.Task.LineOf[i]], cut.Stocks))],
-        };
+        var problem = ProblemAt(cut, sizes);
         ImmutableArray<int> counts =
             [.. Enumerable.Range(0, problem.Stocks.Length).Select(stock => cut.Result.Patterns.Where(use => use.Stock == stock).Sum(use => use.Copies))];
         var result = cut.Result with { Patterns = SameStocksPlanner.Plan(problem, counts, cancellation) };
@@ -104,6 +101,18 @@ internal static class BoardPlanner
             ? plan with { Patterns = patterns, Cut = new BoardCut(cut.Stocks, cut.Task with { Problem = problem }, result) }
             : null;
     }
+
+    /// <summary>The same plan for whatever is planned of its boards from now on: that its pieces are no smaller than they need be.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="sizes">Per line: a size at which its patterns hold everything.</param>
+    public static BoardPlan HeldTo(BoardPlan plan, ImmutableArray<CutSize> sizes) => plan.Cut is { } cut
+        ? plan with { Cut = cut with { Task = cut.Task with { Problem = ProblemAt(cut, sizes) } } }
+        : plan;
+
+    private static CuttingProblem ProblemAt(BoardCut cut, ImmutableArray<CutSize> sizes) => cut.Task.Problem with
+    {
+        Pieces = [.. cut.Task.Problem.Pieces.Select((piece, i) => AtSize(piece, sizes[cut.Task.LineOf[i]], cut.Stocks))],
+    };
 
     private static Piece AtSize(Piece piece, CutSize size, ImmutableArray<BoardStock> stocks) => piece with
     {

@@ -2,7 +2,8 @@
 // Idea:    growing (SizeGrower) gives back what the patterns leave room for. Beyond that the same boards and cloths are asked
 //          whether other patterns of them hold more lines at their nominal size (SameStocksPlanner): those first that take
 //          the least room for it, half of the lines together, and half by half where that cannot be. All lines at once are
-//          not asked for: that nominal sizes cost more is why there are smaller ones.
+//          not asked for: that nominal sizes cost more is why there are smaller ones. What comes after, larger leftovers
+//          and fewer settings, is looked for at the sizes found, so that it makes no panel smaller.
 // Cost:    a run of a tenth of a second at the most for each question, of which there are a few.
 // Not:     other boards or cloths of the same cost; sizes between the two, which are left to growing; lines past the last question.
 using System.Collections.Immutable;
@@ -52,30 +53,18 @@ internal sealed class SizeReturner
         }
 
         var returner = new SizeReturner(order, batch, cancellation);
-        returner.AskForHalves(
+        returner.AskForHalvesOf(
         [
             .. returner.Made.Where(line => !returner._whole.Contains(line)).OrderBy(returner.RoomFor).ThenBy(line => line),
         ]);
-        return returner._batch;
+        var sizes = JointChoice.Grown(order, returner._batch);
+        return returner._batch with { Sizes = sizes, Boards = BoardPlanner.HeldTo(returner._batch.Boards, sizes) };
     }
 
     private IEnumerable<int> Made => Enumerable.Range(0, _order.Panels.Length).Where(line => _batch.Made[line] > 0);
 
     private Int128 RoomFor(int line) => _batch.Made[line]
         * (((Int128)_nominal[line].Width.Steps * _nominal[line].Height.Steps) - ((Int128)_smallest[line].Width.Steps * _smallest[line].Height.Steps));
-
-    private void AskForHalves(ImmutableArray<int> lines)
-    {
-        if (lines.Length > 1)
-        {
-            AskFor(lines[..(lines.Length / 2)]);
-            AskFor(lines[(lines.Length / 2)..]);
-        }
-        else if (Made.Any(line => !_whole.Contains(line) && !lines.Contains(line)))
-        {
-            AskFor(lines);
-        }
-    }
 
     private void AskFor(ImmutableArray<int> lines)
     {
@@ -86,7 +75,15 @@ internal sealed class SizeReturner
         }
 
         _questionsLeft--;
-        if (!Take(lines) && lines.Length > 1)
+        if (!Take(lines))
+        {
+            AskForHalvesOf(lines);
+        }
+    }
+
+    private void AskForHalvesOf(ImmutableArray<int> lines)
+    {
+        if (lines.Length > 1)
         {
             AskFor(lines[..(lines.Length / 2)]);
             AskFor(lines[(lines.Length / 2)..]);
@@ -114,15 +111,8 @@ internal sealed class SizeReturner
             return false;
         }
 
-        // Growing gives the lines their sizes in their order, not these before the others.
-        var batch = _batch with { Boards = boards, Cloth = cloth };
-        var whole = WholeIn(batch);
-        if (whole.Count <= _whole.Count)
-        {
-            return false;
-        }
-
-        (_batch, _whole) = (batch, whole);
+        _batch = _batch with { Boards = boards, Cloth = cloth, Sizes = sizes };
+        _whole = WholeIn(_batch);
         return true;
     }
 
