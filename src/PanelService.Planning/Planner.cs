@@ -55,8 +55,9 @@ public static class Planner
                 return tooMany;
             }
 
-            var boards = BoardPlanner.Gather(priced, choice.Best.Boards, stop.Search);
-            var plan = Write(priced, choice with { Best = choice.Best with { Boards = boards } }, stop);
+            var batch = SizeReturner.Return(priced, choice.Best, stop.Search);
+            batch = batch with { Boards = BoardPlanner.Gather(priced, batch.Boards, stop.Search) };
+            var plan = Write(priced, choice with { Best = batch }, stop);
             return new Planned(plan with { Order = order, Tax = Tax.In(order, plan.Buy) });
         }
 

@@ -41,6 +41,52 @@ public sealed class PlannerTests
     }
 
     [Fact]
+    public void Plan_with_undersize_keeps_lines_nominal_that_need_not_be_smaller()
+    {
+        // Nominal, no sheet holds the three A and B together with any A: three sheets. With A at 11 x 4 1/2 two do, and B may stay 5 x 17.
+        var order = OrderOf(Line("A", 11, 5, 3), Line("B", 5, 17, 1)) with
+        {
+            Boards = [Hardboard with { Width = Inches(22), Height = Inches(9), Price = new Money(500) }],
+        };
+
+        var plan = Planned(order with { Saw = order.Saw with { Kerf = Length.Zero, Undersize = Inches(0.5m) } });
+
+        Assert.Equal(new Proof(new Money(1000), new Money(1000)), plan.Proof);
+        Assert.Equal((Inches(5), Inches(17)), (plan.Panels[1].CutWidth, plan.Panels[1].CutHeight));
+    }
+
+    [Fact]
+    public void Plan_with_undersize_makes_no_panel_smaller_for_a_larger_leftover()
+    {
+        // Two A side by side, and B over C beside them, hold B as it hangs; A, B and C in one sheet leave more of the other, at 9 7/16.
+        var order = OrderOf(Line("A", 6, 18, 2), Line("B", 9.5m, 7.5m, 1) with { MayTurn = false }, Line("C", 6.5m, 8, 1)) with
+        {
+            Boards = [Hardboard with { Width = Inches(15.375m), Height = Inches(17.9375m), Price = new Money(303) }],
+        };
+
+        var plan = Planned(order with { Saw = order.Saw with { Kerf = Length.Zero, Undersize = Inches(0.0625m) } });
+
+        Assert.Equal(new Proof(new Money(606), new Money(606)), plan.Proof);
+        Assert.Equal((Inches(9.5m), Inches(7.5m)), (plan.Panels[1].CutWidth, plan.Panels[1].CutHeight));
+    }
+
+    [Fact]
+    public void Plan_with_undersize_keeps_lines_of_cloth_nominal_that_need_not_be_smaller()
+    {
+        // The same in cloth alone: remnants of 22 x 9 in, pieces without margins.
+        var order = OrderOf(Line("A", 11, 5, 3) with { Surface = Surface.Loose }, Line("B", 5, 17, 1) with { Surface = Surface.Loose }) with
+        {
+            Cloths = [Linen with { Sale = null, Remnants = [new Remnant("r", Inches(22), Inches(9), 2, new Money(500))] }],
+            Bench = new BenchSettings { MarginSides = Length.Zero, MarginEnds = Length.Zero },
+        };
+
+        var plan = Planned(order with { Saw = order.Saw with { Undersize = Inches(0.5m) } });
+
+        Assert.Equal(new Money(1000), plan.Proof.Spent);
+        Assert.Equal((Inches(5), Inches(17)), (plan.Panels[1].CutWidth, plan.Panels[1].CutHeight));
+    }
+
+    [Fact]
     public void Plan_of_cloth_panels_buys_boards_cloth_and_glue()
     {
         var plan = Planned(OrderOf(Line("A", 8, 10, 12) with { Surface = Surface.Cloth }));

@@ -308,7 +308,14 @@ internal sealed class LengthSearch
         }
     }
 
-    private void Report() => _progress?.Report(new CuttingProgress(Spent == long.MaxValue ? null : Spent, Bound));
+    /// <summary>Tells how far it is; where no counts are left there is neither a plan nor a price to tell.</summary>
+    private void Report()
+    {
+        if (Bound < long.MaxValue)
+        {
+            _progress?.Report(new CuttingProgress(Spent == long.MaxValue ? null : Spent, Bound));
+        }
+    }
 
     private sealed record OpenCounts(int[] Counts, long Price, RelaxedCover Answer, FixedGoods Problem);
 }

@@ -264,7 +264,14 @@ internal sealed class PlanSearch
         }
     }
 
-    private void Report() => _progress?.Report(new CuttingProgress(Missing == 0 ? Spent : null, Bound));
+    /// <summary>Tells how far it is; where the demand is known to be out of reach there is neither a plan nor a price to tell.</summary>
+    private void Report()
+    {
+        if (Bound < long.MaxValue)
+        {
+            _progress?.Report(new CuttingProgress(Missing == 0 ? Spent : null, Bound));
+        }
+    }
 
     /// <summary>Takes a plan if it is better than the best: fewer pieces missing, then cheaper.</summary>
     /// <returns>The price of the best; <see cref="long.MaxValue"/> while there is none.</returns>

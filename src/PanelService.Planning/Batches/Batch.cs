@@ -3,6 +3,7 @@ using PanelService.Planning.Boards;
 using PanelService.Planning.Cloth;
 using PanelService.Planning.Liquids;
 using PanelService.Planning.Measures;
+using PanelService.Planning.Sizes;
 using PanelService.Planning.Strips;
 
 namespace PanelService.Planning.Batches;
@@ -24,6 +25,9 @@ internal sealed record Batch(
     StripPlan Strips,
     Money Ready)
 {
+    /// <summary>Per line: a size at which boards and cloth hold everything; empty: they do at the smallest sizes.</summary>
+    public ImmutableArray<CutSize> Sizes { get; init; } = [];
+
     /// <summary>What the whole batch costs.</summary>
     public Money Spent => Boards.Outcome.Spent + Cloth.Outcome.Spent + Liquids.Spent + Strips.Spent + Ready;
 

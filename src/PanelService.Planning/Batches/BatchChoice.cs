@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PanelService.Planning.Measures;
 using PanelService.Planning.Plans;
+using PanelService.Planning.Prices;
 
 namespace PanelService.Planning.Batches;
 
@@ -13,7 +14,7 @@ internal sealed record BatchChoice(Batch Best, Money LeastPossible)
     public ImmutableArray<Delivery> Deliveries { get; init; } = [];
 
     /// <summary>Goods bought on top so that a shop charges nothing.</summary>
-    public ImmutableArray<Surplus> TopUps { get; init; } = [];
+    public ImmutableArray<OnTop> TopUps { get; init; } = [];
 
     /// <summary>Whether some ways of shopping were not looked at; the bound stays true.</summary>
     public bool ShopsOpen { get; init; }
@@ -22,5 +23,5 @@ internal sealed record BatchChoice(Batch Best, Money LeastPossible)
     public Money Spent => Best.Spent + Extra;
 
     private Money Extra => Deliveries.Aggregate(Money.Zero, (sum, delivery) => sum + delivery.Charge)
-        + TopUps.Aggregate(Money.Zero, (sum, surplus) => sum + surplus.Cost);
+        + TopUps.Aggregate(Money.Zero, (sum, one) => sum + one.Cost);
 }

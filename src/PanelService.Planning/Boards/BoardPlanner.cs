@@ -76,6 +76,51 @@ internal static class BoardPlanner
             };
     }
 
+    /// <summary>The same boards cut in other patterns, that hold the lines at other sizes.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="plan">A whole plan without ready-made panels.</param>
+    /// <param name="sizes">Per line: the size.</param>
+    /// <param name="cancellation">Ends the search.</param>
+    /// <returns>A plan that buys and costs the same; null: none was found.</returns>
+    public static BoardPlan? AtSizes(Order order, BoardPlan plan, ImmutableArray<CutSize> sizes, CancellationToken cancellation)
+    {
+        if (plan.Cut is not { } cut)
+        {
+            return null;
+        }
+
+        var problem = ProblemAt(cut, sizes);
+        ImmutableArray<int> counts =
+            [.. Enumerable.Range(0, problem.Stocks.Length).Select(stock => cut.Result.Patterns.Where(use => use.Stock == stock).Sum(use => use.Copies))];
+        var result = cut.Result with { Patterns = SameStocksPlanner.Plan(problem, counts, cancellation) };
+        var patterns = PatternsOf(result, cut.Stocks);
+        bool same = !patterns.IsEmpty
+            && BoardPrices.Cost(patterns) == BoardPrices.Cost(plan.Patterns)
+            && order.Boards.All(board => Purchases.CountOf(board, patterns) == Purchases.CountOf(board, plan.Patterns));
+        return same && LimitedBoards.CanCut(result, cut.Stocks, problem)
+            ? plan with { Patterns = patterns, Cut = new BoardCut(cut.Stocks, cut.Task with { Problem = problem }, result) }
+            : null;
+    }
+
+    /// <summary>The same plan for whatever is planned of its boards from now on: that its pieces are no smaller than they need be.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="sizes">Per line: a size at which its patterns hold everything.</param>
+    public static BoardPlan HeldTo(BoardPlan plan, ImmutableArray<CutSize> sizes) => plan.Cut is { } cut
+        ? plan with { Cut = cut with { Task = cut.Task with { Problem = ProblemAt(cut, sizes) } } }
+        : plan;
+
+    private static CuttingProblem ProblemAt(BoardCut cut, ImmutableArray<CutSize> sizes) => cut.Task.Problem with
+    {
+        Pieces = [.. cut.Task.Problem.Pieces.Select((piece, i) => AtSize(piece, sizes[cut.Task.LineOf[i]], cut.Stocks))],
+    };
+
+    private static Piece AtSize(Piece piece, CutSize size, ImmutableArray<BoardStock> stocks) => piece with
+    {
+        Width = size.Width.Steps,
+        Height = size.Height.Steps,
+        On = [.. piece.On.Select((turning, stock) => stock >= stocks.Length || stocks[stock].LetsOut(size.Width, size.Height) ? turning : Turning.None)],
+    };
+
     /// <summary>The same boards cut in other patterns, that take few sizes.</summary>
     /// <param name="saw">What is kept.</param>
     /// <param name="plan">A whole plan without ready-made panels.</param>

@@ -116,10 +116,27 @@ internal static class ClothPlanner
         var pieces = ClothPieces.Of(order, request);
         var task = CutTask.Of([.. stocks.Select(stock => stock.ToStock(pieces))], request, Material(order, stocks));
         var result = CuttingPlanner.Plan(task.Problem, order.Effort, search.Progress, search.Cancellation);
-        var found = PatternsOf(result, stocks);
+        var found = PatternsOf(result.Patterns, stocks);
         var joined = StripJoiner.Join(found, [.. task.Problem.Pieces.Select(piece => (piece.Width, piece.Height))]);
         var outcome = CutOutcome.Of(result, task, order.Panels.Length);
         return new ClothPlan(joined, task.LineOf, outcome with { Spent = outcome.Spent - PriceOf(found) + PriceOf(joined) });
+    }
+
+    /// <summary>The same cloths cut in other patterns, that hold the lines at other sizes.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="plan">A whole plan without ready-made panels.</param>
+    /// <param name="request">How many of each line at what size.</param>
+    /// <param name="cancellation">Ends the search.</param>
+    /// <returns>A plan out of the same cloths; null: none was found.</returns>
+    public static ClothPlan? AtSizes(Order order, ClothPlan plan, CutRequest request, CancellationToken cancellation)
+    {
+        var used = plan.Patterns.GroupBy(pattern => pattern.Stock).ToImmutableArray();
+        ImmutableArray<ClothStock> stocks = [.. used.Select(group => group.Key)];
+        ImmutableArray<int> counts = [.. used.Select(group => group.Sum(pattern => pattern.Copies))];
+        var task = CutTask.Of([.. stocks.Select(stock => new Stock(stock.UsableWidth.Steps, stock.Length.Steps, Price: 0, Limit: null))], request, Material(order, stocks));
+        var found = SameStocksPlanner.Plan(task.Problem, counts, cancellation);
+        bool same = !found.IsEmpty && counts.Select((count, stock) => found.Where(use => use.Stock == stock).Sum(use => use.Copies) == count).All(equal => equal);
+        return same ? plan with { Patterns = PatternsOf(found, stocks), LineOf = task.LineOf } : null;
     }
 
     private static CutMaterial Material(Order order, ImmutableArray<ClothStock> stocks) => new(
@@ -132,9 +149,9 @@ internal static class ClothPlanner
         (line, stock) => ClothFit.TurningOn(order.Panels[line], stocks[stock].Cloth),
         Kerf: 0);
 
-    private static ImmutableArray<ClothPattern> PatternsOf(CuttingResult result, ImmutableArray<ClothStock> stocks) =>
+    private static ImmutableArray<ClothPattern> PatternsOf(ImmutableArray<PatternUse> patterns, ImmutableArray<ClothStock> stocks) =>
     [
-        .. result.Patterns
+        .. patterns
             .Where(use => use.Stock < stocks.Length)
             .GroupBy(use => (use.Stock, use.Block))
             .OrderBy(group => group.Key.Stock)

@@ -43,7 +43,8 @@ internal sealed record PriceLevels(ImmutableArray<PriceStep> Levels, int? Most)
         .Prepend(new Bought(count, At(count)))
         .MinBy(bought => (bought.Cost.Minor, bought.Count))!;
 
-    private Money At(int count) => Levels.Last(level => level.Count <= count).Price;
+    /// <summary>What each of so many costs.</summary>
+    public Money At(int count) => Levels.Last(level => level.Count <= count).Price;
 }
 
 /// <summary>So many at one price.</summary>

@@ -20,75 +20,67 @@ internal sealed record Purchases(Order Order, Batch Batch, ImmutableArray<Surplu
     public static Purchases Of(Order order, BatchChoice choice)
     {
         var batch = choice.Best;
-        var surplus = SheetsBeyond(order, batch).Concat(ClothBeyond(order, batch)).Concat(StripsBeyond(order, batch)).Where(one => one.Quantity > 0).Concat(choice.TopUps);
+        var (surplus, free) = (new List<Surplus>(), new List<Surplus>());
         var settled = order with
         {
-            Boards = [.. order.Boards.Select(board => board with { Price = PriceLevels.Of(board).Cheapest(CountOf(board, batch)).Price, PriceFrom = [] })],
-            Cloths = [.. order.Cloths.Select(cloth => Settled(cloth, batch))],
-            Strips = [.. order.Strips.Select(strip => strip with { Price = PriceLevels.Of(strip).Cheapest(StripPrices.CountOf(strip, batch.Strips.Layouts)).Price, PriceFrom = [] })],
+            Boards = [.. order.Boards.Select(board => board with { Price = Settle((board.Id, SaleUnit.Sheet), PriceLevels.Of(board), CountOf(board, batch)), PriceFrom = [] })],
+            Cloths = [.. order.Cloths.Select(cloth => cloth.Sale is { } sale
+                ? AtPrice(cloth, Settle((cloth.Id, UnitOf(sale)), PriceLevels.Of(sale), ClothPrices.CountOf(cloth, batch.Cloth.Patterns)))
+                : cloth)],
+            Strips = [.. order.Strips.Select(strip => strip with { Price = Settle((strip.Id, SaleUnit.Strip), PriceLevels.Of(strip), StripPrices.CountOf(strip, batch.Strips.Layouts)), PriceFrom = [] })],
         };
-        return new Purchases(settled, OfOrder(settled, batch), [.. surplus]);
+        return new Purchases(settled, OfOrder(settled, batch), [.. surplus.Concat(free).Where(one => one.Quantity > 0)]);
+
+        // What is bought for the delivery may change the price of all.
+        Money Settle((string Id, SaleUnit Unit) good, PriceLevels levels, int cut)
+        {
+            var (count, price) = levels.Cheapest(cut);
+            if (choice.TopUps.FirstOrDefault(one => (one.Id, one.Unit) == good) is { } onTop)
+            {
+                // Where fewer do than would be the cheapest, nothing is bought for its price alone.
+                count = count > onTop.Count ? cut : count;
+                price = onTop.Price;
+                free.Add(new Surplus(good.Id, good.Unit, onTop.Count - count, price, SurplusReason.FreeDelivery));
+            }
+
+            surplus.Add(new Surplus(good.Id, good.Unit, count - cut, price, SurplusReason.QuantityPrice));
+            return price;
+        }
     }
 
     /// <summary>How many sheets of a board are bought to be cut.</summary>
-    public static int CountOf(BoardSupply board, Batch batch) => batch.Boards.Patterns
+    public static int CountOf(BoardSupply board, Batch batch) => CountOf(board, batch.Boards.Patterns);
+
+    /// <summary>How many sheets of a board are bought for some patterns.</summary>
+    public static int CountOf(BoardSupply board, ImmutableArray<BoardPattern> patterns) => patterns
         .Where(pattern => pattern.Stock.Source == Source.Bought && pattern.Stock.Board.Id == board.Id)
         .Sum(pattern => pattern.Copies);
 
-    /// <summary>What is bought on top or beyond what is cut, of one sort of goods, costs.</summary>
-    /// <param name="units">What the sort is counted in.</param>
-    /// <param name="surplus">All of it.</param>
-    public static Money CostOf(ImmutableArray<Surplus> surplus, params ReadOnlySpan<SaleUnit> units)
+    /// <summary>What is bought on top, of some sorts of goods, costs more than without.</summary>
+    /// <param name="units">What the sorts are counted in.</param>
+    /// <param name="topUps">All of it.</param>
+    public static Money CostOf(ImmutableArray<OnTop> topUps, params ReadOnlySpan<SaleUnit> units)
     {
         var cost = Money.Zero;
-        foreach (var one in surplus)
+        foreach (var one in topUps)
         {
-            cost += units.Contains(one.SaleUnit) ? one.Cost : Money.Zero;
+            cost += units.Contains(one.Unit) ? one.Cost : Money.Zero;
         }
 
         return cost;
     }
 
-    private static IEnumerable<Surplus> SheetsBeyond(Order order, Batch batch) => order.Boards.Select(board =>
-    {
-        int count = CountOf(board, batch);
-        var bought = PriceLevels.Of(board).Cheapest(count);
-        return new Surplus(board.Id, SaleUnit.Sheet, bought.Count - count, bought.Price, SurplusReason.QuantityPrice);
-    });
+    private static SaleUnit UnitOf(ClothSale sale) => sale is SaleByRoll ? SaleUnit.Roll : SaleUnit.Step;
 
-    private static IEnumerable<Surplus> ClothBeyond(Order order, Batch batch) => order.Cloths.Where(cloth => cloth.Sale is not null).Select(cloth =>
+    private static ClothSupply AtPrice(ClothSupply cloth, Money price) => cloth with
     {
-        int count = ClothPrices.CountOf(cloth, batch.Cloth.Patterns);
-        var bought = PriceLevels.Of(cloth.Sale!).Cheapest(count);
-        var unit = cloth.Sale is SaleByRoll ? SaleUnit.Roll : SaleUnit.Step;
-        return new Surplus(cloth.Id, unit, bought.Count - count, bought.Price, SurplusReason.QuantityPrice);
-    });
-
-    private static IEnumerable<Surplus> StripsBeyond(Order order, Batch batch) => order.Strips.Select(strip =>
-    {
-        int count = StripPrices.CountOf(strip, batch.Strips.Layouts);
-        var bought = PriceLevels.Of(strip).Cheapest(count);
-        return new Surplus(strip.Id, SaleUnit.Strip, bought.Count - count, bought.Price, SurplusReason.QuantityPrice);
-    });
-
-    private static ClothSupply Settled(ClothSupply cloth, Batch batch)
-    {
-        if (cloth.Sale is not { } sale)
+        Sale = cloth.Sale switch
         {
-            return cloth;
-        }
-
-        var price = PriceLevels.Of(sale).Cheapest(ClothPrices.CountOf(cloth, batch.Cloth.Patterns)).Price;
-        return cloth with
-        {
-            Sale = sale switch
-            {
-                SaleByLength length => length with { Price = price, PriceFrom = [] },
-                SaleByRoll roll => roll with { Price = price, PriceFrom = [] },
-                _ => sale,
-            },
-        };
-    }
+            SaleByLength length => length with { Price = price, PriceFrom = [] },
+            SaleByRoll roll => roll with { Price = price, PriceFrom = [] },
+            var sale => sale,
+        },
+    };
 
     private static Batch OfOrder(Order order, Batch batch) => batch with
     {

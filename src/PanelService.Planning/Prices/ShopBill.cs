@@ -16,7 +16,7 @@ internal static class ShopBill
     public static BatchChoice WithCharges(Order order, ImmutableArray<Shop> charging, BatchChoice choice)
     {
         var deliveries = ImmutableArray.CreateBuilder<Delivery>();
-        var topUps = ImmutableArray.CreateBuilder<Surplus>();
+        var topUps = ImmutableArray.CreateBuilder<OnTop>();
         foreach (var shop in charging)
         {
             var goods = SpentIn(shop, choice.Best, order);
@@ -28,7 +28,7 @@ internal static class ShopBill
             bool free = goods >= shop.FreeFrom;
             var more = free || shop.FreeFrom is null ? [] : TopUp.Cheapest(ItemsOf(order, shop, choice.Best), shop.FreeFrom.Value - goods, shop.Charge);
             topUps.AddRange(more);
-            goods += more.Aggregate(Money.Zero, (sum, surplus) => sum + surplus.Cost);
+            goods += more.Aggregate(Money.Zero, (sum, one) => sum + one.Cost);
             deliveries.Add(new Delivery(shop, goods, free || !more.IsEmpty ? Money.Zero : shop.Charge));
         }
 
@@ -47,22 +47,19 @@ internal static class ShopBill
         return boards.Concat(cloth).Concat(liquids).Concat(strips).Aggregate(Money.Zero, (sum, cost) => sum + cost);
     }
 
-    // Only goods of one price, whatever the number: more of the others would change what those cut cost.
     private static ImmutableArray<TopUpItem> ItemsOf(Order order, Shop shop, Batch batch)
     {
-        var boards = order.Boards.Where(board => board.Shop == shop.Id && board.PriceFrom.IsEmpty && board.Price > Money.Zero)
-            .Select(board => new TopUpItem(board.Id, SaleUnit.Sheet, board.Price, board.ForSale - Purchases.CountOf(board, batch)));
-        var cloth = order.Cloths.Where(cloth => cloth.Shop == shop.Id && cloth.Sale is { PriceFrom.IsEmpty: true }).Select(cloth =>
-        {
-            var levels = PriceLevels.Of(cloth.Sale!);
-            return new TopUpItem(
-                cloth.Id,
-                cloth.Sale is SaleByRoll ? SaleUnit.Roll : SaleUnit.Step,
-                levels.Lowest,
-                levels.Most - ClothPrices.CountOf(cloth, batch.Cloth.Patterns));
-        });
-        var strips = order.Strips.Where(strip => strip.Shop == shop.Id && strip.PriceFrom.IsEmpty)
-            .Select(strip => new TopUpItem(strip.Id, SaleUnit.Strip, strip.Price, strip.ForSale - StripPrices.CountOf(strip, batch.Strips.Layouts)));
-        return [.. boards.Concat(cloth).Concat(strips).Where(item => item.Price > Money.Zero && item.Most is null or > 0)];
+        var boards = order.Boards.Where(board => board.Shop == shop.Id)
+            .Select(board => Item(board.Id, SaleUnit.Sheet, PriceLevels.Of(board), Purchases.CountOf(board, batch)));
+        var cloth = order.Cloths.Where(cloth => cloth.Shop == shop.Id && cloth.Sale is not null).Select(cloth => Item(
+            cloth.Id,
+            cloth.Sale is SaleByRoll ? SaleUnit.Roll : SaleUnit.Step,
+            PriceLevels.Of(cloth.Sale!),
+            ClothPrices.CountOf(cloth, batch.Cloth.Patterns)));
+        var strips = order.Strips.Where(strip => strip.Shop == shop.Id)
+            .Select(strip => Item(strip.Id, SaleUnit.Strip, PriceLevels.Of(strip), StripPrices.CountOf(strip, batch.Strips.Layouts)));
+        return [.. boards.Concat(cloth).Concat(strips)];
     }
+
+    private static TopUpItem Item(string id, SaleUnit unit, PriceLevels levels, int cut) => new(id, unit, levels, cut);
 }

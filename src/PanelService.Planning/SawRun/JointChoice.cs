@@ -3,6 +3,7 @@
 //          out, and how many settings it takes is guessed by a short search; the most promising are run through to the end, and the
 //          best is taken: fewest settings, then fewest steps, and nothing else worse for it: as much kept of every board as in
 //          the plan found, the same cut sizes, the same wishes. Only of that one is proven how few steps it could have.
+//          Where its sheets, laid out anew for the saw, leave room for wishes still unmade, those go in, and it is run once more.
 // Cost:    a short search for each sister, the whole saw run for two of them, four where the plan may take its time.
 // Not:     the fewest settings over all plans of least cost.
 using System.Collections.Immutable;
@@ -26,6 +27,9 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
     private const double Work = 0.08;
     private const double PatientWork = 0.3;
     private const int MostRuns = 2;
+
+    // How often wishes are put into what the saw's own layout leaves: each time is a run more, and moves the leftovers again.
+    private const int MostFillings = 3;
     private const int PatientRuns = 4;
 
     // More places than this on sheets that all differ take longer, and more memory, than is left after a stop.
@@ -55,6 +59,12 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
             }
         }
 
+        for (int again = 0; again < MostFillings && !stop.Search.IsCancellationRequested
+            && WishPlanner.FillAgain(order, best.Laid.Filled, best.Run.Plan.Sheets, stop) is { } filled; again++)
+        {
+            best = Run(order, new LaidOut(filled, SheetLayoutMaker.Make(order.Saw, filled.Boards, PanelResults.Marks(order))), stop);
+        }
+
         return new JointChoice(best.Laid.Filled, best.Run.Proven());
     }
 
@@ -72,7 +82,7 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
     /// <param name="order">The order.</param>
     /// <param name="batch">The batch.</param>
     public static ImmutableArray<CutSize> Grown(Order order, Batch batch) => SizeGrower.Grow(
-        CutSizes.Smallest(order),
+        batch.Sizes.IsEmpty ? CutSizes.Smallest(order) : batch.Sizes,
         CutSizes.Nominal(order),
         batch.Boards.Rooms(order.Saw.Kerf).Concat(batch.Cloth.Rooms(order.Bench)),
         SizeGrower.Tape(order.Units));

@@ -54,6 +54,26 @@ internal static class WishPlanner
         }
     }
 
+    /// <summary>Fills what sheets laid out for the saw leave: joined, their leftovers may hold more than those of the first layout did.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="filled">The batch with its wishes.</param>
+    /// <param name="sheets">Its sheets as the saw cuts them.</param>
+    /// <param name="stop">As in <see cref="Fill"/>.</param>
+    /// <returns>The batch with more wishes; null: no leftover holds one that is still asked for.</returns>
+    public static FilledBatch? FillAgain(Order order, FilledBatch filled, ImmutableArray<SheetLayout> sheets, PlanStop stop)
+    {
+        if (filled.Counts.IsEmpty || filled.Counts.Zip(order.Wishes).All(pair => pair.First == pair.Second.AtMost))
+        {
+            return null;
+        }
+
+        var left = order with { Wishes = [.. order.Wishes.Zip(filled.Counts, (wish, made) => wish with { AtMost = wish.AtMost - made })] };
+        var more = Fill(left, filled with { Boards = LaidSheets.Of(order.Saw, sheets, PanelResults.Marks(order)) }, stop);
+        return more.Counts.All(count => count == 0)
+            ? null
+            : more with { Counts = [.. filled.Counts.Zip(more.Counts, (made, count) => made + count)] };
+    }
+
     private static ImmutableArray<int> OnlyWhere(
         ImmutableArray<int> counts, ImmutableArray<PanelLine> lines, Func<PanelLine, bool> needed) =>
         [.. counts.Select((count, i) => needed(lines[i]) ? count : 0)];

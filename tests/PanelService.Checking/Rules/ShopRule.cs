@@ -11,19 +11,9 @@ internal static class ShopRule
     public static IEnumerable<Violation> Check(OrderFacts order, PlanFacts plan)
     {
         var findings = new Findings(Rule.Money);
-        foreach (var board in order.Boards.Values.Where(board => board.Prices.Levels.Count > 0))
+        foreach (var (good, prices, from) in Goods(order))
         {
-            CheckCount(plan, (board.Id, "sheet"), board.Prices, board.ForSale, findings);
-        }
-
-        foreach (var cloth in order.Cloths.Values.Where(cloth => cloth.Sale is not null))
-        {
-            CheckCount(plan, (cloth.Id, cloth.Sale!.Unit), cloth.Sale.Prices, cloth.Sale.Limit, findings);
-        }
-
-        foreach (var strip in order.Strips.Values.Where(strip => strip.Prices.Levels.Count > 0))
-        {
-            CheckCount(plan, (strip.Id, "strip"), strip.Prices, strip.ForSale, findings);
+            CheckCount(plan, good, prices, from, findings);
         }
 
         foreach (var shop in order.Shops)
@@ -35,21 +25,37 @@ internal static class ShopRule
         return findings.All;
     }
 
-    private static void CheckCount(PlanFacts plan, (string Id, string Unit) good, PriceListFacts prices, long? limit, Findings findings)
+    private static IEnumerable<((string Id, string Unit) Good, PriceListFacts Prices, (long? Limit, string? Shop) From)> Goods(OrderFacts order) =>
+        order.Boards.Values.Where(board => board.Prices.Levels.Count > 0).Select(board => ((board.Id, "sheet"), board.Prices, (board.ForSale, board.Shop)))
+            .Concat(order.Cloths.Values.Where(cloth => cloth.Sale is not null)
+                .Select(cloth => ((cloth.Id, cloth.Sale!.Unit), cloth.Sale.Prices, (cloth.Sale.Limit, cloth.Shop))))
+            .Concat(order.Strips.Values.Where(strip => strip.Prices.Levels.Count > 0)
+                .Select(strip => ((strip.Id, "strip"), strip.Prices, (strip.ForSale, strip.Shop))));
+
+    private static void CheckCount(PlanFacts plan, (string Id, string Unit) good, PriceListFacts prices, (long? Limit, string? Shop) from, Findings findings)
     {
         var surplus = plan.Surplus.Where(one => (one.Id, one.SaleUnit) == good).ToArray();
         long listed = plan.Listed(good.Id, good.Unit);
         long cut = listed - surplus.Sum(one => one.Quantity);
-        long forDelivery = surplus.Where(one => one.Reason == "freeDelivery").Sum(one => one.Quantity);
-        findings.Expect(
-            (listed - forDelivery) * prices.At(listed - forDelivery) == prices.Least(cut, limit), good.Id, $"{listed} bought for {cut} cut: not the cheapest way");
+        long beyond = Beyond(plan, good, prices, from.Limit);
+        findings.Expect(beyond == 0 || (beyond > 0 && from.Shop is not null), good.Id, $"{listed} bought for {cut} cut: not the cheapest way");
         foreach (var one in surplus)
         {
             findings.Expect(one.Quantity >= 1, good.Id, $"{one.Quantity} bought beyond what is cut");
             findings.Expect(one.Cost == one.Quantity * prices.At(listed), good.Id, $"{one.Quantity} beyond what is cut at {one.Cost}");
             findings.Expect(
-                one.Reason == "freeDelivery" || (one.Reason == "quantityPrice" && listed * prices.At(listed) < cut * prices.At(cut)), good.Id, $"bought beyond what is cut without a reason");
+                one.Reason == "freeDelivery" ? beyond > 0 : one.Reason == "quantityPrice" && prices.Least(cut, from.Limit) < cut * prices.At(cut),
+                good.Id,
+                $"bought beyond what is cut without a reason");
         }
+    }
+
+    /// <summary>How much more is paid for a good than the cheapest way of buying what is cut costs: only a charge is a reason for it.</summary>
+    private static long Beyond(PlanFacts plan, (string Id, string Unit) good, PriceListFacts prices, long? limit)
+    {
+        long listed = plan.Listed(good.Id, good.Unit);
+        long cut = listed - plan.Surplus.Where(one => (one.Id, one.SaleUnit) == good).Sum(one => one.Quantity);
+        return (listed * prices.At(listed)) - prices.Least(cut, limit);
     }
 
     private static void CheckShop(OrderFacts order, PlanFacts plan, ShopFacts shop, Findings findings)
@@ -62,7 +68,7 @@ internal static class ShopRule
         var told = plan.Deliveries.Where(one => one.Shop == shop.Id).ToArray();
         bool right = shop.Charge == 0 || goods == 0 ? told.Length == 0 : told.Length == 1 && told[0].Goods == goods && told[0].Charge == due;
         findings.Expect(right, where, $"its delivery is not one for goods of {goods} charged {due}");
-        long onTop = plan.Surplus.Where(one => one.Reason == "freeDelivery" && ShopOf(order, one.Id, one.SaleUnit) == shop.Id).Sum(one => one.Cost);
+        long onTop = Goods(order).Where(one => one.From.Shop == shop.Id).Sum(one => Beyond(plan, one.Good, one.Prices, one.From.Limit));
         findings.Expect(
             onTop == 0 || (onTop < shop.Charge && due == 0 && goods - onTop < shop.FreeFrom), where, $"{onTop} bought on top without saving the charge");
     }

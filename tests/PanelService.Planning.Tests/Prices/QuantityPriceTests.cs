@@ -111,6 +111,54 @@ public sealed class QuantityPriceTests
         Assert.Equal(SurplusReason.FreeDelivery, plan.Surplus[0].Reason);
     }
 
+    [Theory]
+    [InlineData(300, 1200)]
+    [InlineData(250, 1250)]
+    public void Sheets_on_top_that_lower_the_price_of_all_save_the_delivery(int lower, int cash)
+    {
+        // One sheet and delivery: 19.00. Four at 3.00, or five at 2.50, are 12.00 or more.
+        var board = Hardboard with { Price = new Money(500), PriceFrom = [new PriceStep(3, new Money(lower))], Shop = "yard" };
+        var order = OrderOf(Line("A", 9, 10, 1)) with { Boards = [board], Shops = [new Shop("yard", null, new Money(1400), FreeFrom: new Money(1200))] };
+
+        var plan = Planned(order);
+
+        Assert.Equal((new Money(cash), new Money(cash), true), (plan.Cost.Cash, plan.Proof.Spent, plan.Proof.Proven));
+        Assert.Equal((new Money(lower), SurplusReason.FreeDelivery), (Assert.Single(plan.Surplus).UnitPrice, plan.Surplus[0].Reason));
+        Assert.Equal(plan.Cost.Cash + plan.Cost.OnHandUsed, plan.Cost.Used + plan.Cost.BackOnRack);
+        Assert.Equal(plan.Cost.Cash, plan.BoardProof.Spent);
+    }
+
+    [Theory]
+    [MemberData(nameof(Starts))]
+    public void Boards_of_a_shop_free_from_a_sum_are_topped_up_as_every_way_of_shopping_would(int start)
+    {
+        var faults = new StringBuilder();
+        for (int seed = start; seed < start + InOneTest; seed++)
+        {
+            var random = new Random(seed);
+            long price = random.Next(300, 600);
+            var board = Hardboard with
+            {
+                Price = new Money(price),
+                PriceFrom = [new PriceStep(random.Next(2, 5), new Money(price * random.Next(50, 90) / 100)), new PriceStep(6, new Money(price * 45 / 100))],
+                Shop = "yard",
+            };
+            var order = OrderOf(Line("A", 8, 10, random.Next(1, 30))) with
+            {
+                Boards = [board],
+                Shops = [new Shop("yard", null, new Money(random.Next(300, 1500)), FreeFrom: new Money(random.Next(800, 2500)))],
+            };
+            var proof = Planned(order).Proof;
+            long least = new ShoppingByForce(order, most: 14).Least();
+            if (proof.Spent.Minor != least || proof.LeastPossible.Minor > least)
+            {
+                faults.Append(CultureInfo.InvariantCulture, $"\nseed {seed}: spent {proof.Spent}, at least {proof.LeastPossible}, by force {least}");
+            }
+        }
+
+        Assert.True(faults.Length == 0, faults.ToString());
+    }
+
     [Fact]
     public void Tax_is_rounded_on_each_unit_price()
     {

@@ -40,6 +40,27 @@ public sealed class RefusalTests
         Assert.Equal(5, Assert.Single(no.Marks).Count);
     }
 
+    // A piece of 15 × 19 in with its margins: the remnant of 17 × 35 in holds one of the two.
+    [Theory]
+    [InlineData(null)]
+    [InlineData(1)]
+    public void Plan_with_too_little_cloth_is_refused_while_somebody_listens(int? atMost)
+    {
+        var remnants = Linen with
+        {
+            Width = Inches(28),
+            Sale = atMost is null ? null : new SaleByLength(Inches(10), new Money(100), atMost),
+            Remnants = [new Remnant("r", Inches(17), Inches(35), 1, Money.Zero)],
+        };
+        var heard = new Heard();
+
+        var no = Assert.IsType<CannotBeMade>(Planner.Plan(
+            OrderOf(Line("A", 14, 18, 2) with { Surface = Surface.Cloth }) with { Cloths = [remnants] }, heard));
+
+        Assert.Equal((CannotReason.NotEnoughStock, 1), (no.Reason, Assert.Single(no.Marks).Count));
+        Assert.All(heard.Bounds, bound => Assert.InRange(bound.Minor, 0, 10_000));
+    }
+
     [Fact]
     public void Plan_without_wide_cloth_names_the_piece_with_its_margins()
     {
@@ -76,4 +97,12 @@ public sealed class RefusalTests
     }
 
     private static CannotBeMade Refused(Order order) => Assert.IsType<CannotBeMade>(Planner.Plan(order));
+
+    /// <summary>Keeps the bounds it is told, in the thread that tells them.</summary>
+    private sealed class Heard : IProgress<PlanProgress>
+    {
+        public List<Money> Bounds { get; } = [];
+
+        public void Report(PlanProgress value) => Bounds.Add(value.LeastPossible);
+    }
 }

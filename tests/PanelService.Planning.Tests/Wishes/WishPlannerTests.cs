@@ -20,6 +20,23 @@ public sealed class WishPlannerTests
     }
 
     [Fact]
+    public void Plan_fills_what_the_layout_for_the_saw_leaves_in_one_piece()
+    {
+        // Four of 13 x 9 in leave two strips in the first layout; the saw's joins what is left to one that holds a third.
+        var order = OrderOf(Line("A", 13, 9, 4)) with
+        {
+            Boards = [Hardboard with { Width = Inches(22), Height = Inches(31), Price = new Money(500) }],
+            Wishes = [_small with { Width = Inches(4), Height = Inches(6) }],
+        };
+
+        var plan = Planned(order);
+
+        Assert.Equal(3, plan.Panels[1].Made);
+        Assert.Equal(3, plan.Sheets.Sum(sheet => sheet.Copies * sheet.Pieces.Count(piece => piece.Mark == "W")));
+        Assert.Equal(500, plan.Proof.Spent.Minor);
+    }
+
+    [Fact]
     public void Plan_prefers_the_wish_worth_more()
     {
         var full = _small with { AtMost = 100 };

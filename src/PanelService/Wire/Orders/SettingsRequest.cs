@@ -29,7 +29,7 @@ internal sealed record SawRequest
     /// <summary>The largest piece one person handles, either way round. Default: no limit.</summary>
     public LengthPair? Largest { get; init; }
 
-    /// <summary>The largest piece that fits the car, either way round. Larger sheets are first cut where they are bought. Default: no limit.</summary>
+    /// <summary>The largest piece that fits the car, either way round. Larger sheets are first cut where they are bought; no others are, so the proof is over plans that ask for no cut there that a limit does not force. Default: no limit.</summary>
     public LengthPair? Carry { get; init; }
 
     /// <summary>What one cut at the supplier's turns to dust; 0 to 25.4 mm. Default 1/8 in (common practice).</summary>
