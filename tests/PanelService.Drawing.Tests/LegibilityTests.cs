@@ -81,6 +81,7 @@ public sealed class LegibilityTests
             }
         }
 
+        Assert.All(svg.Elements("text"), t => Assert.False(string.IsNullOrWhiteSpace(t.Value), $"{t} says nothing"));
         Assert.All(svg.Elements("text"), t => Assert.True(Svg.Number((string)t.Attribute("font-size")!) / scale >= 1.49, "letters of 1.5 mm at least"));
     }
 

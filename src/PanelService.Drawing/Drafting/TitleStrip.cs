@@ -53,10 +53,13 @@ internal static class TitleStrip
         double room = cell.Width - sketch.Paper(4);
         double x = cell.X + sketch.Paper(2);
         (string first, string second) = Break(text, size, room);
-        return Ink.Group(
-            "cell",
-            Text(Lettering.Fit(first, size, room), x, cell.Y + sketch.Paper(4), size, bold: false),
-            Text(Lettering.Fit(second, size, room), x, cell.Y + sketch.Paper(7.6), size, bold: false));
+        XElement group = Ink.Group("cell", Text(Lettering.Fit(first, size, room), x, cell.Y + sketch.Paper(4), size, bold: false));
+        if (second.Length > 0)
+        {
+            group.Add(Text(Lettering.Fit(second, size, room), x, cell.Y + sketch.Paper(7.6), size, bold: false));
+        }
+
+        return group;
     }
 
     /// <summary>Breaks a text after the last comma that fits on the first line, or the last space, or not at all.</summary>
