@@ -104,10 +104,7 @@ internal sealed class RandomRounding
             taken.Add(new ColumnUse(column, 1));
             left[column.Stock]--;
             sheets--;
-            for (int t = 0; t < open.Length; t++)
-            {
-                open[t] = Math.Max(0, open[t] - column.Counts[t]);
-            }
+            column.TakeOff(open, copies: 1);
         }
 
         return draws > 0 ? taken : null;

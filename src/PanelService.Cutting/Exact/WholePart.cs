@@ -30,10 +30,7 @@ internal sealed record WholePart(IReadOnlyList<ColumnUse> Uses, int[] Open, int[
             {
                 whole.Add(new ColumnUse(column, times));
                 left[column.Stock] -= times;
-                for (int t = 0; t < open.Length; t++)
-                {
-                    open[t] = Math.Max(0, open[t] - (times * column.Counts[t]));
-                }
+                column.TakeOff(open, times);
             }
         }
 

@@ -19,6 +19,17 @@ internal sealed record Column(int Stock, int[] Counts, Block Block)
 
         return reduced;
     }
+
+    /// <summary>Takes what it holds off what is still wanted; of a type that it holds too often nothing is wanted then.</summary>
+    /// <param name="open">What is still wanted of each type.</param>
+    /// <param name="copies">How often it is used.</param>
+    public void TakeOff(int[] open, int copies)
+    {
+        for (int t = 0; t < open.Length; t++)
+        {
+            open[t] = Math.Max(0, open[t] - (copies * Counts[t]));
+        }
+    }
 }
 
 /// <summary>A column and how often it is used.</summary>

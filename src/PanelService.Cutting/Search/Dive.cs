@@ -61,11 +61,7 @@ internal sealed class Dive
 
     private static void Take(ColumnUse use, int[] open, int[] least, int[] most)
     {
-        for (int t = 0; t < open.Length; t++)
-        {
-            open[t] = Math.Max(0, open[t] - (use.Copies * use.Column.Counts[t]));
-        }
-
+        use.Column.TakeOff(open, use.Copies);
         int s = use.Column.Stock;
         StockBox.TakeOff(most, s, use.Copies);
         least[s] = Math.Max(0, least[s] - use.Copies);

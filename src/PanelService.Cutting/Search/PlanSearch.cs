@@ -309,10 +309,7 @@ internal sealed class PlanSearch
             int whole = Math.Min((int)Math.Floor(copies + 1e-6), left[column.Stock]);
             uses.AddRange(whole > 0 ? [new ColumnUse(column, whole)] : []);
             StockBox.TakeOff(left, column.Stock, whole);
-            for (int t = 0; t < open.Length; t++)
-            {
-                open[t] = Math.Max(0, open[t] - (whole * column.Counts[t]));
-            }
+            column.TakeOff(open, whole);
         }
 
         Take([.. uses, .. _fill.Fill(open, left, _duals)]);
@@ -493,13 +490,14 @@ internal sealed class PlanSearch
         {
             var answer = first.Tight is { } tight ? _decision.Decide(first.Counts, tight) : CountsAnswer.Unknown;
             Take(answer.Plan ?? []);
-            if (answer.Plan is null && !answer.Impossible)
+            if (answer.Plan is not null)
             {
-                _within.Look(first.Counts, first.Price);
+                return;
             }
 
             if (!answer.Impossible)
             {
+                _within.Look(first.Counts, first.Price);
                 return;
             }
 

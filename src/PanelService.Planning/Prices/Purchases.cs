@@ -70,7 +70,8 @@ internal sealed record Purchases(Order Order, Batch Batch, ImmutableArray<Surplu
         return cost;
     }
 
-    private static SaleUnit UnitOf(ClothSale sale) => sale is SaleByRoll ? SaleUnit.Roll : SaleUnit.Step;
+    /// <summary>What a cloth is counted in when it is bought.</summary>
+    public static SaleUnit UnitOf(ClothSale sale) => sale is SaleByRoll ? SaleUnit.Roll : SaleUnit.Step;
 
     private static ClothSupply AtPrice(ClothSupply cloth, Money price) => cloth with
     {

@@ -50,16 +50,14 @@ internal static class ShopBill
     private static ImmutableArray<TopUpItem> ItemsOf(Order order, Shop shop, Batch batch)
     {
         var boards = order.Boards.Where(board => board.Shop == shop.Id)
-            .Select(board => Item(board.Id, SaleUnit.Sheet, PriceLevels.Of(board), Purchases.CountOf(board, batch)));
-        var cloth = order.Cloths.Where(cloth => cloth.Shop == shop.Id && cloth.Sale is not null).Select(cloth => Item(
+            .Select(board => new TopUpItem(board.Id, SaleUnit.Sheet, PriceLevels.Of(board), Purchases.CountOf(board, batch)));
+        var cloth = order.Cloths.Where(cloth => cloth.Shop == shop.Id && cloth.Sale is not null).Select(cloth => new TopUpItem(
             cloth.Id,
-            cloth.Sale is SaleByRoll ? SaleUnit.Roll : SaleUnit.Step,
+            Purchases.UnitOf(cloth.Sale!),
             PriceLevels.Of(cloth.Sale!),
             ClothPrices.CountOf(cloth, batch.Cloth.Patterns)));
         var strips = order.Strips.Where(strip => strip.Shop == shop.Id)
-            .Select(strip => Item(strip.Id, SaleUnit.Strip, PriceLevels.Of(strip), StripPrices.CountOf(strip, batch.Strips.Layouts)));
+            .Select(strip => new TopUpItem(strip.Id, SaleUnit.Strip, PriceLevels.Of(strip), StripPrices.CountOf(strip, batch.Strips.Layouts)));
         return [.. boards.Concat(cloth).Concat(strips)];
     }
-
-    private static TopUpItem Item(string id, SaleUnit unit, PriceLevels levels, int cut) => new(id, unit, levels, cut);
 }

@@ -77,7 +77,8 @@ internal sealed class HeapReader(OrderMeasures measures)
 
     private static int Count(StockItem heap) => (int)Math.Min(heap.Quantity, WireLimits.Stock);
 
-    private static string NameOf(StockItem heap, string plain)
+    /// <summary>What a heap is called: its pencil id first.</summary>
+    internal static string NameOf(StockItem heap, string plain)
     {
         string name = $"{heap.Id}, {heap.Good.Name ?? heap.Good.Kind ?? plain}";
         return name.Length <= WireLimits.NameLength ? name : name[..WireLimits.NameLength];

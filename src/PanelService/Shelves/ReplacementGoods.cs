@@ -87,7 +87,7 @@ internal sealed class ReplacementGoods(JsonObject order, Plan plan, ImmutableArr
     private void AddBoard(JsonArray boards, StockItem heap) => boards.Add(new JsonObject
     {
         [Id] = heap.Id,
-        ["name"] = Named(heap, "board"),
+        ["name"] = HeapReader.NameOf(heap, "board"),
         ["kind"] = heap.Good.Kind,
         ["thickness"] = Rounded(heap.Good.Thickness),
         ["width"] = Rounded(heap.Good.Width),
@@ -102,7 +102,7 @@ internal sealed class ReplacementGoods(JsonObject order, Plan plan, ImmutableArr
     // A remnant of a cloth of the order lies with it; ids alone do not tell, since every ticket may have a "cloth-1" of its own.
     private void AddCloth(JsonArray cloths, StockItem heap)
     {
-        Length usable = heap.Good.Width!.Value - ((heap.Good.Selvedge ?? default) * 2);
+        Length usable = HeapReader.Usable(heap.Good);
         var remnant = new JsonObject
         {
             [Id] = heap.Id,
@@ -122,7 +122,7 @@ internal sealed class ReplacementGoods(JsonObject order, Plan plan, ImmutableArr
         cloths.Add(new JsonObject
         {
             [Id] = heap.Id,
-            ["name"] = Named(heap, "cloth"),
+            ["name"] = HeapReader.NameOf(heap, "cloth"),
             ["kind"] = heap.Good.Kind,
             ["width"] = Rounded(usable),
             [Remnants] = new JsonArray(remnant),
@@ -133,7 +133,7 @@ internal sealed class ReplacementGoods(JsonObject order, Plan plan, ImmutableArr
     private void AddStrip(JsonArray strips, StockItem heap) => strips.Add(new JsonObject
     {
         [Id] = heap.Id,
-        ["name"] = Named(heap, "strip"),
+        ["name"] = HeapReader.NameOf(heap, "strip"),
         ["length"] = Rounded(heap.Good.Length),
         [ForSale] = 0,
         [OnHand] = heap.Quantity,
@@ -155,7 +155,7 @@ internal sealed class ReplacementGoods(JsonObject order, Plan plan, ImmutableArr
             known = new JsonObject
             {
                 [Id] = heap.Id,
-                ["name"] = Named(heap, "liquid"),
+                ["name"] = HeapReader.NameOf(heap, "liquid"),
                 ["coats"] = heap.Good.Coats,
                 ["coverage"] = new JsonObject { ["area"] = Rounded(area.In(_units)), ["volume"] = Rounded(covering.In(_units)) },
                 ["containers"] = new JsonArray(),
@@ -180,12 +180,6 @@ internal sealed class ReplacementGoods(JsonObject order, Plan plan, ImmutableArr
     private static bool IsOf(JsonObject good, StockItem heap) => Text(good, Id) == heap.Good.Supply && Text(good, "name") == heap.Good.Name;
 
     private static string? Text(JsonObject good, string field) => good[field] is JsonValue value && value.TryGetValue(out string? text) ? text : null;
-
-    private static string Named(StockItem heap, string plain)
-    {
-        string name = $"{heap.Id}, {heap.Good.Name ?? heap.Good.Kind ?? plain}";
-        return name.Length <= WireLimits.NameLength ? name : name[..WireLimits.NameLength];
-    }
 
     private decimal ValueOf(StockItem heap) => heap.Value.In(plan.Order.Currency.MinorDigits);
 
