@@ -29,6 +29,7 @@ public sealed class ShelfTests(Studio studio)
         await page.PlanButton().ClickAsync();
         await Assertions.Expect(page.Locator(".proof .cash")).Not.ToHaveTextAsync(before);
         await page.DrawnAsync();
+        await page.PaintEverythingAsync();
 
         // Errand and sheets are this plan's: what comes from the rack stands there by name and pencil id.
         string errand = await page.Locator(".day-errand").InnerTextAsync();
@@ -46,6 +47,7 @@ public sealed class ShelfTests(Studio studio)
         // Its link opens it as what it is, in a browser that has never seen it.
         IPage other = await studio.OpenAsync(new Uri(studio.Address, $"/{new Uri(page.Url).Fragment}"));
         await other.DrawnAsync();
+        await other.PaintEverythingAsync();
         await Assertions.Expect(other.Locator("#from-shelf")).ToBeCheckedAsync();
         Assert.Equal(sheets, await other.Locator(".sheets figcaption").AllInnerTextsAsync());
         string link = other.Url;

@@ -29,6 +29,7 @@ public sealed class StiffnessTests(Studio studio)
         await page.Locator("[data-path=\"strips[0].priceFrom[0].price\"]").FillAsync("3.90");
         await page.PlanButton().ClickAsync();
         await page.Locator(".strips li").First.WaitForAsync();
+        await page.PaintEverythingAsync();
 
         Assert.Contains("Pine 1 × 2, 8 ft", await page.Locator(".day-errand").InnerTextAsync(), StringComparison.Ordinal);
         string cut = await page.Locator(".strips").InnerTextAsync();

@@ -24,17 +24,27 @@ internal static class Ticket
     }
 
     /// <summary>Opens every fold, those within folds too, which are made as they open; and has what is out of view painted.</summary>
-    public static Task OpenEverythingAsync(this IPage page) => page.EvaluateAsync(
-        """
-        async () => {
-          for (;;) {
-            const shut = [...document.querySelectorAll('details:not([open])')];
-            if (shut.length === 0) break;
-            await Promise.all(shut.map((fold) => new Promise((made) => { fold.addEventListener('toggle', made, { once: true }); fold.open = true; })));
-          }
-          document.querySelectorAll('.figure, .day, .entry, .step').forEach((part) => { part.style.contentVisibility = 'visible'; });
-        }
-        """);
+    public static async Task OpenEverythingAsync(this IPage page)
+    {
+        await page.EvaluateAsync(
+            """
+            async () => {
+              for (;;) {
+                const shut = [...document.querySelectorAll('details:not([open])')];
+                if (shut.length === 0) break;
+                await Promise.all(shut.map((fold) => new Promise((made) => { fold.addEventListener('toggle', made, { once: true }); fold.open = true; })));
+              }
+            }
+            """);
+        await page.PaintEverythingAsync();
+    }
+
+    /// <summary>
+    /// Has what is out of view painted, which a browser puts off: till then its inner text is empty. What is to be read as a
+    /// reader sees it is painted first, or the answer depends on how far the browser has come.
+    /// </summary>
+    public static Task PaintEverythingAsync(this IPage page) => page.EvaluateAsync(
+        "() => document.querySelectorAll('.figure, .day, .day-supplies, .entry, .step').forEach((part) => { part.style.contentVisibility = 'visible'; })");
 
     /// <summary>Whether the page is wider than the window.</summary>
     public static Task<bool> OverflowsAsync(this IPage page) =>
