@@ -322,4 +322,7 @@ internal sealed record CountsAnswer(IReadOnlyList<ColumnUse>? Plan, DualVector? 
 {
     /// <summary>Nothing is known.</summary>
     public static readonly CountsAnswer Unknown = new(null, null, false);
+
+    /// <summary>Whether there is a plan, or is none, for certain.</summary>
+    public bool IsDecided => Plan is not null || Impossible;
 }

@@ -26,24 +26,30 @@ internal sealed class GoalSearch
     private const int LooksOfUnit = 1000;
     private const double GatheredWeight = 0.05;
 
+    // In sheets: a packing that is worse than the best by no more than this is among the best.
+    private const double CloseToBest = 0.01;
+
     private readonly PieceTable _table;
     private readonly SeededRandom _random;
     private readonly Recreate _recreate;
     private readonly Ruin _ruin;
     private readonly double[] _accepted = new double[Memory];
+    private readonly ColumnPool? _sheets;
     private Packing? _packing;
     private long _below = long.MaxValue;
     private bool _aimed;
     private double _now;
+    private double _least = double.PositiveInfinity;
     private int _step;
     private long _counted;
 
     /// <summary>Makes it.</summary>
     /// <param name="table">Pieces and stocks; only read, so that several searches may share it.</param>
     /// <param name="seed">Another seed gives another search.</param>
-    public GoalSearch(PieceTable table, ulong seed)
+    /// <param name="sheets">Gets the sheets of the best packings, those with pieces out too; null: nobody wants them.</param>
+    public GoalSearch(PieceTable table, ulong seed, ColumnPool? sheets = null)
     {
-        (_table, _random) = (table, new SeededRandom(seed));
+        (_table, _random, _sheets) = (table, new SeededRandom(seed), sheets);
         _recreate = new Recreate(table, _random);
         _ruin = new Ruin(_random);
     }
@@ -133,6 +139,7 @@ internal sealed class GoalSearch
         if (next <= _now || next <= _accepted[at])
         {
             _now = next;
+            KeepSheets(packing);
         }
         else
         {
@@ -141,6 +148,15 @@ internal sealed class GoalSearch
 
         _accepted[at] = Math.Min(_accepted[at], _now);
         Spend(packing, meter);
+    }
+
+    private void KeepSheets(Packing packing)
+    {
+        if (_sheets is not null && _now < _least + CloseToBest)
+        {
+            _least = Math.Min(_least, _now);
+            packing.Columns().ForEach(use => _sheets.Add(use.Column));
+        }
     }
 
     private static void DropEmptiest(Packing packing, long below)

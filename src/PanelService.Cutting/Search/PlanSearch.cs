@@ -47,6 +47,10 @@ internal sealed class PlanSearch
     // A few milliseconds.
     private const long FirstPlanUnits = 2_000;
 
+    // What ruin and recreate within counts may do in each of its searches: in a look, and a part of the work left in a decision.
+    private const long PackedInLook = 20_000;
+    private const int PackedInDecision = 60;
+
     // Searches by ruin and recreate that go on side by side, from different seeds. Not as many as there are cores: the
     // plan must not depend on that.
     private const int Looks = 2;
@@ -439,7 +443,7 @@ internal sealed class PlanSearch
         if (_model.IsLimited)
         {
             _within.Look(mix, price);
-            open.Enqueue(new OpenCounts(mix, price, null));
+            open.Enqueue(new OpenCounts(mix, price, null, null));
             return;
         }
 
@@ -447,23 +451,14 @@ internal sealed class PlanSearch
         if (cover.Plan is null && !cover.Impossible && _decision is null)
         {
             _within.Look(mix, price);
-            open.Enqueue(new OpenCounts(mix, price, null));
+            open.Enqueue(new OpenCounts(mix, price, null, null));
             return;
         }
 
-        bool isOpen = cover is { Plan: null, Impossible: false };
-        var answer = isOpen ? _decision!.Look(mix, briefly: _roundDown is not null) : new CountsAnswer(cover.Plan, null, cover.Impossible);
-        if (isOpen && answer is { Plan: null, Impossible: false } && _roundDown is not null)
-        {
-            RoundDownOnce();
-            if (Missing == 0 && price >= Spent)
-            {
-                return;
-            }
-
-            answer = _decision!.Look(mix);
-        }
-
+        var packing = CountsPacking.Of(_model, _pool, mix, price);
+        var answer = cover is { Plan: null, Impossible: false }
+            ? LookCloser(mix, price, packing)
+            : new CountsAnswer(cover.Plan, null, cover.Impossible);
         Take(answer.Plan ?? []);
         if (answer.Tight is { } inequality)
         {
@@ -476,8 +471,30 @@ internal sealed class PlanSearch
         }
         else if (answer.Plan is null)
         {
-            open.Enqueue(new OpenCounts(mix, price, answer.Tight));
+            open.Enqueue(new OpenCounts(mix, price, answer.Tight, packing));
         }
+    }
+
+    /// <summary>
+    /// A look at patterns known and drawn, then ruin and recreate, rounding where that was put off, and a look for which patterns are
+    /// priced within the demand: the dearest of them.
+    /// </summary>
+    private CountsAnswer LookCloser(int[] mix, long price, CountsPacking? packing)
+    {
+        bool briefly = packing is not null || _roundDown is not null;
+        var answer = _decision!.Look(mix, briefly);
+        if (!briefly || answer.IsDecided)
+        {
+            return answer;
+        }
+
+        if (packing?.Advance(PackedInLook, _work) is { } packed)
+        {
+            return answer with { Plan = packed };
+        }
+
+        RoundDownOnce();
+        return Missing == 0 && Spent <= price ? answer : _decision.Look(mix);
     }
 
     /// <summary>Decides the counts that stand open, cheapest first, as long as that raises the bound.</summary>
@@ -488,7 +505,7 @@ internal sealed class PlanSearch
     {
         while (_decision is not null && !Proven && !_work.Exhausted && _work.Left > reserve && open.TryDequeue(out var first))
         {
-            var answer = first.Tight is { } tight ? _decision.Decide(first.Counts, tight) : CountsAnswer.Unknown;
+            var answer = first.Tight is { } tight ? Decide(first, tight) : CountsAnswer.Unknown;
             Take(answer.Plan ?? []);
             if (answer.Plan is not null)
             {
@@ -506,9 +523,27 @@ internal sealed class PlanSearch
         }
     }
 
+    /// <summary>
+    /// Looks at counts again before they are decided: dearer counts have brought patterns to the pool since, which often hold a plan of
+    /// these.
+    /// </summary>
+    private CountsAnswer Decide(OpenCounts first, DualVector tight)
+    {
+        var again = _decision!.Look(first.Counts, briefly: true);
+        if (again.IsDecided)
+        {
+            return again;
+        }
+
+        return first.Packing?.Advance(_work.Left / PackedInDecision, _work) is { } packed
+            ? again with { Plan = packed }
+            : _decision.Decide(first.Counts, tight);
+    }
+
     /// <summary>Counts in which a plan was looked for and not found.</summary>
     /// <param name="Counts">Counts per stock.</param>
     /// <param name="Price">Their price.</param>
     /// <param name="Tight">The values under which they are tight; null where none are known.</param>
-    private sealed record OpenCounts(int[] Counts, long Price, DualVector? Tight);
+    /// <param name="Packing">Ruin and recreate within them as far as it got; null where it is not used.</param>
+    private sealed record OpenCounts(int[] Counts, long Price, DualVector? Tight, CountsPacking? Packing);
 }

@@ -35,20 +35,8 @@ public sealed class RandomRoundingTests
         [
             (5, 7, 20), (11, 14, 80), (6, 8, 160), (5, 5, 160), (8, 10, 180), (12, 12, 100), (20, 24, 60), (22, 28, 140), (9, 12, 40), (24, 36, 60),
         ];
-        (int Width, int Height, int Price, bool Thick)[] boards =
-        [
-            (24, 48, 610, false), (48, 48, 1120, false), (48, 96, 2050, false), (24, 48, 940, true), (48, 96, 3180, true),
-        ];
-        var problem = new CuttingProblem(
-            [.. boards.Select(board => new Stock(8 * board.Width, 8 * board.Height, board.Price, null))],
-            [.. formats.Select(format => new Piece(
-                8 * format.Width,
-                8 * format.Height,
-                format.Demand,
-                [.. boards.Select(board => board.Thick || format.Height < 20 ? Turning.Either : Turning.None)]))],
-            Kerf: 1);
 
-        var result = CuttingPlanner.Plan(problem, Effort.Steady);
+        var result = CuttingPlanner.Plan(FiveBoards.Order(formats), Effort.Steady);
 
         Assert.Equal(154_060, result.Spent);
         Assert.Equal(result.Spent, result.LeastPossible);
