@@ -46,6 +46,31 @@ public abstract class CutTests(IDatabase database)
         Assert.True((await client.GetJsonAsync("/api/plans")).GetProperty("plans")[0].GetProperty("isCut").GetBoolean());
     }
 
+    // The fence cannot trim the ends of a sheet of 96 in: the leftover is cut off at the supplier's and comes home with them on.
+    [Fact]
+    public async Task Offcut_with_a_factory_edge_enters_the_stock_with_what_is_still_to_be_trimmed()
+    {
+        using Home home = database.Open();
+        using StudioHost host = home.Start();
+        using HttpClient client = host.CreateClient();
+        string address = await client.PlanAsync(
+            """
+            { "title": "Long sheets", "units": "inch", "currency": "EUR",
+              "panels": [ { "mark": "A", "width": 8, "height": 10, "quantity": 4 } ],
+              "boards": [ { "id": "hb3", "thickness": "1/8", "width": 24, "height": 96, "price": 12.20, "edgeTrim": "1/4" } ],
+              "saw": { "fenceReach": 30 } }
+            """);
+        JsonElement sheet = Assert.Single((await client.GetJsonAsync(address)).GetProperty("sheets").EnumerateArray());
+        JsonElement kept = Assert.Single(sheet.GetProperty("offcuts").EnumerateArray(), offcut => IsKept(offcut) && offcut.GetProperty("width").GetDecimal() == 24);
+
+        await client.TakenAsync(HttpMethod.Post, $"{address}/cut");
+
+        JsonElement heap = Assert.Single(
+            (await client.GetJsonAsync("/api/stock")).GetProperty("stock").EnumerateArray(),
+            item => IsSort("offcut")(item) && Area(item) == Area(kept));
+        Assert.Equal(0.25m, heap.GetProperty("edgeTrim").GetDecimal());
+    }
+
     // Twenty strips at a cent cost less than the few that are cut: the others go on the rack as they were bought.
     [Fact]
     public async Task Strips_bought_beyond_what_is_cut_enter_the_stock_whole()
