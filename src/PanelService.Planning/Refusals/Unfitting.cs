@@ -41,10 +41,10 @@ internal static class Unfitting
         return new CannotBeMade(reason, Detail(marks), marks);
     }
 
-    /// <summary>The order, were there any number of what it can buy none of.</summary>
+    /// <summary>The order, were there any number of what there is none of.</summary>
     private static Order WithAnyNumber(Order order) => order with
     {
-        Boards = [.. order.Boards.Select(board => board with { ForSale = null })],
+        Boards = [.. order.Boards.Select(board => board is { ForSale: 0, OnHand: 0 } ? board with { ForSale = null } : board)],
         Cloths = [.. order.Cloths.Select(cloth => cloth with
         {
             Sale = cloth.Sale switch

@@ -1,6 +1,5 @@
 using FluentValidation;
 using PanelService.Planning.Measures;
-using PanelService.Planning.Orders;
 using PanelService.Wire.Orders;
 
 namespace PanelService.Validation;
