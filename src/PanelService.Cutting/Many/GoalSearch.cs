@@ -56,12 +56,18 @@ internal sealed class GoalSearch
 
     /// <summary>Goes on with the search where it stands.</summary>
     /// <param name="below">Only plans cheaper than this are wanted; <see cref="long.MaxValue"/>: any.</param>
-    /// <param name="bound">No plan is cheaper; the search ends there.</param>
+    /// <param name="bound">No plan is cheaper; the search ends there, and at 0: nothing costs less than nothing.</param>
     /// <param name="meter">The work allowed until the next call; the first packings are made whatever it says.</param>
     /// <returns>The plans found, each cheaper than the one before.</returns>
     public List<List<ColumnUse>> Advance(long below, long bound, WorkMeter meter)
     {
         var found = new List<List<ColumnUse>>();
+        bound = Math.Max(bound, 0);
+        if (below <= 0)
+        {
+            return found;
+        }
+
         var packing = _packing ??= Start(below, meter);
         if (below < _below)
         {

@@ -57,6 +57,18 @@ public sealed record SheetLayout
 
     /// <summary>Full area of one copy.</summary>
     public Area Area => Board.Width * Board.Height;
+
+    /// <summary>
+    /// What is still lost at each edge of a leftover: zero, but where a supplier's cut parted it off with a factory edge that
+    /// nobody has trimmed since.
+    /// </summary>
+    /// <param name="offcut">A leftover of this sheet.</param>
+    public Length TrimOf(Offcut offcut)
+    {
+        bool isTrimmed = offcut.X >= EdgeTrim && offcut.X + offcut.Width <= Board.Width - EdgeTrim
+            && offcut.Y >= EdgeTrim && offcut.Y + offcut.Height <= Board.Height - EdgeTrim;
+        return isTrimmed ? Length.Zero : EdgeTrim;
+    }
 }
 
 /// <summary>One cut of a sheet.</summary>

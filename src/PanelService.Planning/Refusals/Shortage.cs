@@ -19,6 +19,17 @@ internal static class Shortage
             .GroupBy(line => line.Mark, StringComparer.Ordinal)
             .Select(group => group.Aggregate(Joined))
             .ToImmutableArray();
+        return Refusal(marks);
+    }
+
+    /// <summary>The refusal of lines that some good would serve, were there any of it.</summary>
+    /// <param name="lines">The lines.</param>
+    /// <param name="material">What there is none of: "boards", "cloth".</param>
+    public static CannotBeMade OfNone(IEnumerable<PanelLine> lines, string material) =>
+        Refusal([.. lines.Select(line => new UnmakeableLine(line.Mark, NoRoom(line, line.Wanted, material), line.Wanted))]);
+
+    private static CannotBeMade Refusal(ImmutableArray<UnmakeableLine> marks)
+    {
         string named = string.Join("; ", marks.Take(MarksInDetail).Select(line => $"{line.Mark}: {line.Missing}"));
         string others = marks.Length > MarksInDetail ? $"; and {marks.Length - MarksInDetail} more lines" : "";
         return new CannotBeMade(
@@ -32,8 +43,11 @@ internal static class Shortage
             .Where(pair => pair.Second > 0)
             .Select(pair => new UnmakeableLine(
                 pair.First.Mark,
-                $"{pair.Second} of {pair.First.Wanted} find no room on the {material} there is for them",
+                NoRoom(pair.First, pair.Second, material),
                 pair.Second));
+
+    private static string NoRoom(PanelLine line, int missing, string material) =>
+        $"{missing} of {line.Wanted} find no room on the {material} there is for them";
 
     private static IEnumerable<UnmakeableLine> Strips(Order order, ImmutableArray<int> missing) =>
         order.Panels.Zip(missing)

@@ -85,7 +85,8 @@ internal sealed class SpareStock
         from sheet in _goods.Sheets
         from offcut in sheet.Offcuts
         where offcut.Kept
-        select (sheet.Board, offcut.Width, offcut.Height, sheet.Copies);
+        let trim = sheet.TrimOf(offcut) * 2
+        select (sheet.Board, offcut.Width - trim, offcut.Height - trim, sheet.Copies);
 
     private IEnumerable<(BoardSupply Board, Length Width, Length Height, int Count)> WholeBoards() =>
         from board in _goods.Order.Boards

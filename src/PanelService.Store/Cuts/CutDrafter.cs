@@ -90,18 +90,19 @@ internal sealed class CutDrafter(FinishedPlan finished, Spoilage spoilage)
         let strip = _order.Strips.First(strip => strip.Id == alike.Key.Id)
         select Heap(StockSort.Strip, GoodOf(strip, alike.Key.Left), alike.Sum(), alike.Key.Value);
 
-    // Alike offcuts of one board make one heap; of a spoiled sheet none is kept.
+    // Alike offcuts of one board make one heap; of a spoiled sheet none is kept. One that came from the supplier with a factory
+    // edge is still to be trimmed.
     private IEnumerable<StockDraft> KeptBoards() =>
         from sheet in _plan.Sheets
         let good = sheet.Copies - spoilage.CopiesOf(sheet)
         where good > 0
         from offcut in sheet.Offcuts
         where offcut.Kept
-        group good by (sheet.Board.Id, offcut.Width, offcut.Height, Value: Share(sheet.CostEach, offcut.Area, sheet.Area)) into alike
+        group good by (sheet.Board.Id, offcut.Width, offcut.Height, Trim: sheet.TrimOf(offcut), Value: Share(sheet.CostEach, offcut.Area, sheet.Area)) into alike
         let board = _order.Boards.First(board => board.Id == alike.Key.Id)
         select Heap(
             StockSort.Offcut,
-            GoodOf(board) with { Width = alike.Key.Width, Height = alike.Key.Height, EdgeTrim = Length.Zero },
+            GoodOf(board) with { Width = alike.Key.Width, Height = alike.Key.Height, EdgeTrim = alike.Key.Trim },
             alike.Sum(),
             alike.Key.Value);
 

@@ -41,11 +41,11 @@ public sealed record Spoilage(ImmutableArray<Spoiling> Panels, ImmutableArray<Sp
             long sum = sums[one.Number] = sums.GetValueOrDefault(one.Number) + one.Count;
             if (sheet is null)
             {
-                yield return new(OfSheet: true, index, $"The plan has no sheet {one.Number}; it has {(plan.Sheets.IsEmpty ? "none" : $"1 to {plan.Sheets.Max(known => known.Number)}")}.");
+                yield return new(OfSheet: true, index, "sheet", $"The plan has no sheet {one.Number}; it has {(plan.Sheets.IsEmpty ? "none" : $"1 to {plan.Sheets.Max(known => known.Number)}")}.");
             }
             else if (sum > sheet.Copies)
             {
-                yield return new(OfSheet: true, index, $"Of sheet {one.Number} {sum} are said to be spoiled, and {sheet.Copies} were cut.");
+                yield return new(OfSheet: true, index, "count", $"Of sheet {one.Number} {sum} are said to be spoiled, and {sheet.Copies} were cut.");
             }
         }
     }
@@ -62,11 +62,11 @@ public sealed record Spoilage(ImmutableArray<Spoiling> Panels, ImmutableArray<Sp
             long sum = sums[one.Mark] = sums.GetValueOrDefault(one.Mark) + one.Count;
             if (panel is null)
             {
-                yield return new(OfSheet: false, index, $"The plan has no line \"{one.Mark}\"; it has {string.Join(", ", plan.Panels.Select(line => line.Line.Mark))}.");
+                yield return new(OfSheet: false, index, "mark", $"The plan has no line \"{one.Mark}\"; it has {string.Join(", ", plan.Panels.Select(line => line.Line.Mark))}.");
             }
             else if (sum > panel.Made + panel.Bought)
             {
-                yield return new(OfSheet: false, index, $"Of \"{one.Mark}\" {sum} are said to be spoiled, and {panel.Made + panel.Bought} were made.");
+                yield return new(OfSheet: false, index, "count", $"Of \"{one.Mark}\" {sum} are said to be spoiled, and {panel.Made + panel.Bought} were made.");
             }
         }
     }

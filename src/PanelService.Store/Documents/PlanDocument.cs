@@ -17,10 +17,14 @@ internal static class PlanDocument
     /// <exception cref="JsonException">It is no such document.</exception>
     internal static Plan? Read(string document, int version) => version > Version ? null : Joined(StoreJson.Read<Plan>(document));
 
-    // Layouts name the order's own goods: the same records again, not copies of them.
+    // Layouts name the order's own goods: the same records again, not copies of them. A sheet whose price has tax in it, or is the
+    // one for so many, keeps the board at what it cost.
     private static Plan Joined(Plan plan) => plan with
     {
-        Sheets = [.. plan.Sheets.Select(sheet => sheet with { Board = plan.Order.Boards.FirstOrDefault(board => board.Id == sheet.Board.Id) ?? sheet.Board })],
+        Sheets = [.. plan.Sheets.Select(sheet => sheet with
+        {
+            Board = plan.Order.Boards.FirstOrDefault(board => board.Id == sheet.Board.Id && board.Price == sheet.Board.Price) ?? sheet.Board,
+        })],
         Cloth = [.. plan.Cloth.Select(cloth => cloth with { Cloth = plan.Order.Cloths.FirstOrDefault(one => one.Id == cloth.Cloth.Id) ?? cloth.Cloth })],
     };
 }

@@ -97,7 +97,7 @@ internal static class CutEndpoints
         var faults = new Faults();
         foreach (SpoilingFault fault in wrong.Faults)
         {
-            faults.Add(JsonPath.Element(fault.OfSheet ? "spoiledSheets" : "spoiled", fault.Index), fault.Text);
+            faults.Add($"{JsonPath.Element(fault.OfSheet ? "spoiledSheets" : "spoiled", fault.Index)}.{fault.Field}", fault.Text);
         }
 
         return Problems.Invalid(faults);

@@ -33,8 +33,8 @@ internal sealed class GoodsFiller
     {
         OrderRequest filled = order with
         {
-            Boards = order.Boards ?? Boards(),
-            Cloths = order.Cloths ?? Cloths(),
+            Boards = order.Boards ?? Boards(GoodsNeeded.Boards(order)),
+            Cloths = order.Cloths ?? Cloths(GoodsNeeded.Cloths(order)),
             Adhesives = order.Adhesives ?? Liquids(SupplySort.Adhesives, StockSort.Adhesive, "adhesives"),
             Strips = order.Strips ?? Strips(),
             Primers = order.Primers ?? Liquids(SupplySort.Primers, StockSort.Primer, "primers"),
@@ -47,15 +47,15 @@ internal sealed class GoodsFiller
         return new Filled<OrderRequest>(filled, _links.ToImmutable(), _remarks.ToImmutable());
     }
 
-    private List<BoardRequest?>? Boards()
+    private List<BoardRequest?>? Boards(bool needed)
     {
         List<BoardRequest?> bought = [.. Supplies(SupplySort.Boards, SupplyReader.Board)];
         StockItem[] heaps = [.. Heaps(StockSort.Board, StockSort.Offcut).OrderByDescending(heap => (heap.Good.Width!.Value * heap.Good.Height!.Value).SquareMetres)];
         List<BoardRequest?> all = [.. bought, .. Room(heaps, bought.Count, WireLimits.Goods).Select(heap => Linked("boards", heap, _heaps.Board(heap)))];
-        return all.Count > 0 ? all : None<BoardRequest>("boards", SupplySort.Boards, StockSort.Board, StockSort.Offcut);
+        return all.Count > 0 ? all : None<BoardRequest>("boards", needed, SupplySort.Boards, StockSort.Board, StockSort.Offcut);
     }
 
-    private List<ClothRequest?>? Cloths()
+    private List<ClothRequest?>? Cloths(bool needed)
     {
         List<ClothRequest?> all = [.. Supplies(SupplySort.Cloths, SupplyReader.Cloth)];
         foreach (StockItem heap in Room([.. Heaps(StockSort.Cloth, StockSort.Remnant)], all.Count, WireLimits.Goods))
@@ -75,7 +75,7 @@ internal sealed class GoodsFiller
             _links.Add(new StockLink("cloths", cloth, heap.Id, heap.Id));
         }
 
-        return all.Count > 0 ? all : None<ClothRequest>("cloths", SupplySort.Cloths, StockSort.Cloth, StockSort.Remnant);
+        return all.Count > 0 ? all : None<ClothRequest>("cloths", needed, SupplySort.Cloths, StockSort.Cloth, StockSort.Remnant);
     }
 
     private List<LiquidRequest?>? Liquids(SupplySort supplies, StockSort stock, string list)
@@ -198,8 +198,8 @@ internal sealed class GoodsFiller
         }
     }
 
-    // Null: the rules say that nothing is saved. Where something is, but in another currency, this says so.
-    private List<T?>? None<T>(string list, SupplySort supplies, params StockSort[] stock)
+    // Null: the rules say that nothing is saved, where it is needed. Where something is, but in another currency, this says so.
+    private List<T?>? None<T>(string list, bool needed, SupplySort supplies, params StockSort[] stock)
         where T : class
     {
         string[] currencies =
@@ -208,7 +208,7 @@ internal sealed class GoodsFiller
                 .Concat(_shelf.Stock.Where(item => stock.Contains(item.Sort)).Select(item => item.Currency))
                 .Distinct(StringComparer.Ordinal),
         ];
-        if (currencies.Length > 0 && !_faults.At("currency"))
+        if (needed && currencies.Length > 0 && !_faults.At("currency"))
         {
             _faults.Add(list, $"Missing: the saved ones are priced in {string.Join(", ", currencies)} and this order is in {_measures.Currency.Code}. Name that currency, or list the goods.");
         }

@@ -1,6 +1,5 @@
 using FluentValidation;
 using PanelService.Planning.Measures;
-using PanelService.Planning.Orders;
 using PanelService.Wire.Orders;
 
 namespace PanelService.Validation;
@@ -74,9 +73,9 @@ internal sealed class OrderRules : AbstractValidator<OrderRequest>
     // Nothing is saved in this service yet, so goods that a line needs must stand in the order.
     private void Goods()
     {
-        RuleFor(o => o.Boards).Must((order, boards) => boards is not null || !Lines(order).Any(line => line.Surface != Surface.Loose))
+        RuleFor(o => o.Boards).Must((order, boards) => boards is not null || !GoodsNeeded.Boards(order))
             .WithMessage("Missing: nothing is saved to take boards from, and some lines are cut from board. List the boards that can be bought or are on hand.");
-        RuleFor(o => o.Cloths).Must((order, cloths) => cloths is not null || !Lines(order).Any(line => line.Surface is Surface.Cloth or Surface.Loose))
+        RuleFor(o => o.Cloths).Must((order, cloths) => cloths is not null || !GoodsNeeded.Cloths(order))
             .WithMessage("Missing: nothing is saved to take cloth from, and some lines need cloth. List the cloths that can be bought or are on hand.");
     }
 

@@ -102,6 +102,22 @@ public sealed class ManyOrdersTests
         Assert.Empty(ManyPieces.Faults(problem, result.Patterns, result.Spent));
     }
 
+    // What is kept of a plan may cost as much as the whole of it, or more than its bound, where some sheets are free.
+    [Theory]
+    [InlineData(0, 0, 0)]
+    [InlineData(-300, -300, 0)]
+    [InlineData(long.MaxValue, -300, 1)]
+    public void Free_stocks_are_filled_once_and_nothing_is_looked_for_below_nothing(long below, long bound, int plans)
+    {
+        var model = new Model(ManyPieces.Draw(51, 12, [new(100, 100, 0, 40)]));
+        int found = 0;
+
+        ManyOrders.Improve(
+            model, new ManyRequest(below, bound, 20_000, 1), new WorkMeter(long.MaxValue, CancellationToken.None), _ => found++);
+
+        Assert.Equal(plans, found);
+    }
+
     private static List<(PatternUse[] Plan, long Spent)> Search(CuttingProblem problem, long units, ulong seed)
     {
         var model = new Model(problem);

@@ -40,6 +40,24 @@ public sealed class RefusalTests
         Assert.Equal(5, Assert.Single(no.Marks).Count);
     }
 
+    [Fact]
+    public void Plan_with_a_board_of_which_there_is_none_says_there_is_too_little()
+    {
+        var no = Refused(OrderOf(Line("A", 8, 10, 2)) with { Boards = [Hardboard with { ForSale = 0, OnHand = 0 }] });
+        Assert.Equal(CannotReason.NotEnoughStock, no.Reason);
+        Assert.Equal(new UnmakeableLine("A", "2 of 2 find no room on the boards there is for them", 2), Assert.Single(no.Marks));
+    }
+
+    [Fact]
+    public void Plan_with_cloth_of_which_there_is_none_says_there_is_too_little()
+    {
+        var no = Refused(OrderOf(Line("A", 8, 10, 2) with { Surface = Surface.Cloth }) with
+        {
+            Cloths = [Linen with { Sale = new SaleByLength(Inches(36), new Money(100), 0), Remnants = [] }],
+        });
+        Assert.Equal((CannotReason.NotEnoughStock, 2), (no.Reason, Assert.Single(no.Marks).Count));
+    }
+
     // A piece of 15 × 19 in with its margins: the remnant of 17 × 35 in holds one of the two.
     [Theory]
     [InlineData(null)]

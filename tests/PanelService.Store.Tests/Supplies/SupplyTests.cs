@@ -188,6 +188,27 @@ public abstract class SupplyTests(IDatabase database)
         Assert.Contains("EUR", problem.GetProperty("errors").GetProperty("boards")[0].GetString(), StringComparison.Ordinal);
     }
 
+    // Cloth and glue at prices in another currency: panels of bare board want neither.
+    [Fact]
+    public async Task Order_that_needs_no_cloth_does_not_mind_what_currency_the_saved_cloth_is_in()
+    {
+        using Home home = database.Open();
+        using StudioHost host = home.Start();
+        using HttpClient client = host.CreateClient();
+        await client.TakenAsync(HttpMethod.Put, "/api/supplies/cloths/lin", """{ "units": "inch", "currency": "EUR", "width": 60, "sale": { "by": "length", "step": 36, "price": 31.00 } }""");
+        const string order = """
+            { "units": "inch", "currency": "USD", "panels": [ { "width": 8, "height": 10, "quantity": 2, "surface": "bare" } ],
+              "boards": [ { "id": "hb3", "thickness": "1/8", "width": 24, "height": 48, "price": 6.10 } ] }
+            """;
+
+        JsonElement plan = await client.TakenAsync(HttpMethod.Post, "/api/plans", order);
+        using HttpResponseMessage clothed = await client.SendJsonAsync(HttpMethod.Post, "/api/plans", order.Replace("bare", "cloth", StringComparison.Ordinal));
+
+        Assert.Equal(6.10m, plan.GetProperty("cost").GetProperty("cash").GetDecimal());
+        JsonElement problem = await clothed.ReadProblemAsync(400, "/problems/invalid-request");
+        Assert.Equal("cloths", Assert.Single(problem.GetProperty("errors").EnumerateObject()).Name);
+    }
+
     [Fact]
     public async Task Settings_are_versioned_and_forgotten()
     {
