@@ -57,7 +57,8 @@ function entry(/** @type {any} */ line, /** @type {any} */ plan, /** @type {impo
 
 /** @param {string} name @param {number} sum @param {import('../model/numbers.js').Numbers} numbers @param {number} dearest @param {string} sort */
 function price(name, sum, numbers, dearest, sort) {
-  const bar = svg('svg', { class: `bar bar-${sort}`, viewBox: `0 0 ${BAR} 4`, preserveAspectRatio: 'none', 'aria-hidden': 'true' },
+  // A frame is drawn half outside its rectangle: without room for that the longest bar has no end on paper.
+  const bar = svg('svg', { class: `bar bar-${sort}`, viewBox: `-0.5 -0.25 ${BAR + 1} 4.5`, preserveAspectRatio: 'none', 'aria-hidden': 'true' },
     svg('rect', { x: 0, y: 0, height: 4, width: Math.max(0, (sum / dearest) * BAR) }));
   return h('div', {}, h('dt', {}, name), h('dd', {}, h('span', { class: 'money' }, numbers.money(sum)), bar));
 }
