@@ -240,7 +240,7 @@ function props() {
   return {
     base,
     head: {
-      ...base, demos, decimals, language, kept, canUndo: store.canUndo(), undo: store.undo, fresh: () => open(emptyOrder()),
+      ...base, planned: plan?.document.title ?? null, demos, decimals, language, kept, canUndo: store.canUndo(), undo: store.undo, fresh: () => open(emptyOrder()),
       earlier: store.state().earlier ?? [], openEarlier: (/** @type {number} */ i) => open(structuredClone(store.state().earlier[i].order)),
       plans: made.list, openPlan: (/** @type {string} */ id) => { location.hash = `#plan=${id}`; },
       openDemo: async (/** @type {string} */ name) => open(fromWire(await catalogue.demo(name))),
@@ -259,7 +259,7 @@ function props() {
     },
     changes: { found: stale ? [] : best(tries.found), numbers: format, use: useChange },
     days: plan && {
-      plan: plan.document, order: plan.order, address: plan.address, did: plan.did ?? null, ticks: { ...ticks }, decimals, numbers: numbers(plan.document.units, plan.document.currency, decimals),
+      plan: plan.document, order: plan.order, address: plan.address, did: plan.did ?? null, stale, ticks: { ...ticks }, decimals, numbers: numbers(plan.document.units, plan.document.currency, decimals),
       openOrder: (/** @type {any} */ document) => open(fromWire(document)),
       brace: () => { store.change('brace', (state) => put(state.order, 'strength.brace', true)); void go(); },
       tick: (/** @type {string} */ name, /** @type {boolean} */ ticked) => store.change('tick', (state) => { state.ticks[name] = ticked; }),

@@ -88,7 +88,60 @@ public sealed partial class DayTests(Studio studio)
         await page.Context.CloseAsync();
     }
 
-    // "1 × 53 × 39 in", "Back on the rack: 53 × 39." and "C1 53 × 39 in, remnant, …": the size.
+    // 95 EUR buy no five panels of 11 × 14 in: whoever reads the price alone would think the batch whole.
+    [BrowserFact]
+    public async Task A_budget_says_beside_the_price_what_is_not_made()
+    {
+        IPage page = await OrderedAsync("order.budget = 95;");
+
+        string said = await page.Locator(".proof .within").InnerTextAsync();
+
+        Assert.StartsWith("With €95.00: ", said, StringComparison.Ordinal);
+        Assert.Contains("D 3 of 3", said, StringComparison.Ordinal);
+        await page.Context.CloseAsync();
+    }
+
+    [BrowserFact]
+    public async Task What_is_bought_at_a_shop_that_charges_names_it()
+    {
+        IPage page = await OrderedAsync("order.shops = [{ id: 'yard', name: 'The yard by the bridge', charge: 9 }]; order.boards[0].shop = 'yard';");
+
+        await Assertions.Expect(page.Locator(".day-errand .tick").First).ToContainTextAsync("at €6.10, The yard by the bridge");
+        await page.Context.CloseAsync();
+    }
+
+    // Its lines F3, F8 and F0 are cut from boards of two thicknesses and from offcuts of the same.
+    [BrowserFact]
+    public async Task How_stiff_they_are_is_said_once_for_each_thickness_of_board()
+    {
+        IPage page = await OrderedAsync("order = await (await fetch('/api/demo/lighthouse-studio')).json();");
+
+        string[] rows = [.. await page.Locator(".strength tbody th").AllInnerTextsAsync()];
+
+        Assert.Contains(rows, row => row.StartsWith("F3, ", StringComparison.Ordinal));
+        Assert.Equal(rows.Distinct(), rows);
+        await page.Context.CloseAsync();
+    }
+
+    /// <summary>The example with a change, planned by the service and opened by its link.</summary>
+    private async Task<IPage> OrderedAsync(string change)
+    {
+        IPage page = await studio.VisitAsync();
+        await page.EvaluateAsync(
+            $$"""
+            async () => {
+              let order = await (await fetch('/api/demo/tern-island')).json();
+              {{change}}
+              const answer = await fetch('/api/plans', { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(order) });
+              location.hash = `#plan=${(await answer.json()).id}`;
+            }
+            """);
+        await page.DrawnAsync();
+        await page.PaintEverythingAsync();
+        return page;
+    }
+
+    // "1 of 53 × 39 in", "Back on the rack: 53 × 39." and "C1 53 × 39 in, remnant, …": the size.
     private static string Size(string text) => Pair().Match(text[Math.Max(0, text.IndexOf("Back on the rack", StringComparison.Ordinal))..]).Value;
 
     [GeneratedRegex("zone=")]

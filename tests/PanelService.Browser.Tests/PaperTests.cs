@@ -91,6 +91,25 @@ public sealed class PaperTests(Studio studio)
         await page.Context.CloseAsync();
     }
 
+    // The bar that says it on the screen stays there: a plan under another ticket's name is cut for the wrong batch.
+    [BrowserFact]
+    public async Task A_ticket_changed_since_prints_under_the_name_it_was_planned_with_and_says_so()
+    {
+        IPage page = await studio.VisitAsync();
+        await page.PlanAsync();
+        string stale = Printed.Close("The ticket has changed since this plan.");
+        string before = Printed.Read(await page.PdfAsync())[0].Text;
+
+        await page.Locator("input[data-path=\"title\"]").FillAsync("Another week");
+        string after = Printed.Read(await page.PdfAsync())[0].Text;
+
+        Assert.DoesNotContain(stale, before, StringComparison.Ordinal);
+        Assert.Contains(stale, after, StringComparison.Ordinal);
+        Assert.Contains(Printed.Close("Tern Island study week"), after, StringComparison.Ordinal);
+        Assert.DoesNotContain(Printed.Close("Another week"), after, StringComparison.Ordinal);
+        await page.Context.CloseAsync();
+    }
+
     // ISO 216 and ANSI/ASME Y14.1, in points of 1/72 in.
     [BrowserTheory]
     [InlineData("A4", 595.3, 841.9)]

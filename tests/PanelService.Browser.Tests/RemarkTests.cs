@@ -43,6 +43,38 @@ public sealed partial class RemarkTests(Studio studio)
         Assert.Empty(careless);
     }
 
+    // French usage: a sign of two parts stands off its word, and never begins a line.
+    [BrowserFact]
+    public async Task French_signs_hold_to_their_words()
+    {
+        IPage page = await studio.BareAsync();
+
+        string[] loose = await page.EvaluateAsync<string[]>(
+            """
+            async (ids) => {
+              const { default: french } = await import('/texts/fr.js');
+              const texts = (value) => (typeof value === 'string' ? [value] : value && typeof value === 'object' ? Object.values(value).flatMap(texts) : []);
+              return [...texts(french), ...ids.map((id) => french.said({ id, text: '', here: '8 in' })), french.fault('"wide" is no length. ')].filter((text) => / [:;?!»]|« /.test(text));
+            }
+            """,
+            Remarks());
+
+        Assert.Empty(loose);
+    }
+
+    // What a board is called is the painter's own, whatever it is like.
+    [BrowserTheory]
+    [InlineData("Offcut from the rack, 0.5 thick, 58 × 70.5 cm, from the rack", "Offcut from the rack, 0.5 d’épaisseur, 58 × 70.5 cm, du casier")]
+    [InlineData("Cotton duck, 80 wide, 120 cm long, remnant r3 from the rack", "Cotton duck, 80 de large, 120 cm de long, coupon r3 du casier")]
+    [InlineData("Hardboard, bought, 1/8 thick, 24 × 48 in, bought", "Hardboard, bought, 1/8 d’épaisseur, 24 × 48 in, achetée")]
+    [InlineData("187 labels find no room", "187 repères sans place")]
+    public async Task A_drawing_s_material_is_said_in_French_but_not_its_name(string drawn, string french)
+    {
+        IPage page = await studio.BareAsync();
+
+        Assert.Equal(french, await page.EvaluateAsync<string>("async (text) => (await import('/texts/fr.js')).default.drawn(text)", drawn));
+    }
+
     [BrowserFact]
     public async Task French_has_no_text_for_a_remark_that_is_no_more()
     {

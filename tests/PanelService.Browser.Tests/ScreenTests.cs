@@ -122,6 +122,36 @@ public sealed class ScreenTests(Studio studio)
         await page.Context.CloseAsync();
     }
 
+    // Beside the sheets the run is a third of the page: what did not fit stood there cut off, with no bar to move it by.
+    [BrowserTheory]
+    [InlineData(1280)]
+    [InlineData(390)]
+    public async Task How_true_the_panels_come_out_is_read_whole(int width)
+    {
+        IPage page = await studio.VisitAsync(width);
+        await page.PlanAsync();
+
+        await page.Locator(".tolerances summary").ClickAsync();
+
+        Assert.True(await page.EvaluateAsync<bool>("() => document.querySelector('.tolerances table').getBoundingClientRect().right <= document.querySelector('.run').getBoundingClientRect().right"), "The table is wider than its place.");
+        Assert.DoesNotContain("±", await page.Locator(".tolerances td[data-column=\"Out of square\"]").First.InnerTextAsync(), StringComparison.Ordinal);
+        await page.Context.CloseAsync();
+    }
+
+    [BrowserTheory]
+    [InlineData(1280)]
+    [InlineData(390)]
+    public async Task Cloth_is_drawn_as_large_as_on_paper_where_there_is_room(int width)
+    {
+        IPage page = await studio.VisitAsync(width);
+        await page.PlanAsync();
+
+        double[] shown = await page.EvaluateAsync<double[]>("() => { const svg = document.querySelector('.cloths svg.drawing'); return [svg.getBoundingClientRect().width, parseFloat(svg.getAttribute('width')) * 96 / 25.4, document.querySelector('.cloths').clientWidth]; }");
+
+        Assert.Equal(Math.Min(shown[1], shown[2]), shown[0], 1.0);
+        await page.Context.CloseAsync();
+    }
+
     [BrowserFact]
     public async Task What_few_need_of_a_good_stands_under_its_fields()
     {

@@ -32,7 +32,7 @@ public sealed class StiffnessTests(Studio studio)
         await page.PaintEverythingAsync();
 
         Assert.Contains("Pine 1 × 2, 8 ft", await page.Locator(".day-errand").InnerTextAsync(), StringComparison.Ordinal);
-        string cut = await page.Locator(".strips").InnerTextAsync();
+        string cut = (await page.Locator(".strips").InnerTextAsync()).Replace('\u00a0', ' ');
         Assert.Contains("22 7/16 in for A", cut, StringComparison.Ordinal);
         Assert.Contains("No way of cutting them buys strips for less.", await page.Locator(".day-saw").InnerTextAsync(), StringComparison.Ordinal);
         JsonElement order = await SentAsync(page);

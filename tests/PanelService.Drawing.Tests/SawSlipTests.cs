@@ -86,6 +86,19 @@ public sealed class SawSlipTests
         Assert.Equal("Too narrow: 5 in", lines[1][^1]);
     }
 
+    [Theory]
+    [InlineData("5 in", "Ici : 5 in.")]
+    [InlineData("5 in …", "Ici : 5 in …")]
+    public void A_caution_in_french_ends_with_one_sign(string here, string end)
+    {
+        Plan plan = Sawn(1);
+        plan = plan with { SawRun = [.. plan.SawRun.Select(step => step with { Cautions = [new Warning("narrow-rip", "") { Here = here }] })] };
+
+        string slip = SawSlipDrawing.Render(plan, LabelPaper.A4, 1, SlipLanguage.French);
+
+        Assert.Contains($"{end}<", slip, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_slip_in_french_has_a_decimal_comma()
     {

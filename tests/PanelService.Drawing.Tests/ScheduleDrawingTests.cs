@@ -17,7 +17,7 @@ public sealed class ScheduleDrawingTests
     [InlineData((2 * Day) + (4 * Hour), "day 3", "day 1", "day 2")]
     [InlineData((1 * Day) + (20 * Hour), "day 2", "day 1")]
     [InlineData((12 * Hour), "day 1")]
-    [InlineData((40 * Day) + (9 * Hour) + 5, "day 41", "day 1", "day 4", "day 7", "day 10", "day 13", "day 16", "day 19", "day 22", "day 25", "day 28", "day 31", "day 34", "day 37")]
+    [InlineData((40 * Day) + (9 * Hour) + 5, "day 41", "day 1", "day 5", "day 9", "day 13", "day 17", "day 21", "day 25", "day 29", "day 33")]
     public void Day_the_batch_is_done_is_named(int finish, string done, params string[] others)
     {
         XElement[] names = [.. Names(finish)];
@@ -38,6 +38,16 @@ public sealed class ScheduleDrawingTests
 
         Assert.All(extents.Zip(extents.Skip(1)), pair => Assert.True(pair.First.To < pair.Second.From, $"{pair}"));
         Assert.All(extents, extent => Assert.InRange(extent.To, 0, 297 - 8));
+    }
+
+    // The page shows the sheet of 297 mm some 848 pixels wide, paper at two thirds.
+    [Fact]
+    public void Letters_are_ten_pixels_on_the_page_and_six_points_on_paper()
+    {
+        double[] sizes = [.. Chart(12 * Hour).Elements("text").Select(text => Svg.Number((string)text.Attribute("font-size")!))];
+
+        Assert.All(sizes, size => Assert.True(size * 848 / 297 >= 10, $"{size} mm"));
+        Assert.All(sizes, size => Assert.True(size * 186 / 297 * 72 / 25.4 >= 6, $"{size} mm"));
     }
 
     private static (double From, double To) Extent(XElement text)

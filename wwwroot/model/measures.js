@@ -72,6 +72,9 @@ export function showLength(value, unit, decimals = false) {
   return `${whole === 0 ? '' : `${whole} `}${above}/${below}${sure}`;
 }
 
+/** A length within a sentence stays in one line: parted, 10 1/8 in is read as 10. @param {string} text */
+export const unparted = (text) => text.replace(/(\d) (?=\d+\/\d)/g, '$1\u00a0');
+
 /** Whether a length brings its own unit, so that none is to be printed behind it. @param {any} text */
 export const hasUnit = (text) => /[a-z"'”’″′]/i.test(String(text ?? ''));
 

@@ -1,7 +1,7 @@
 // @ts-check
 /** The one formatter of numbers: by the reader's locale, always with the unit. */
 
-import { SIGN, showLength } from './measures.js';
+import { SIGN, showLength, unparted } from './measures.js';
 import { t } from '../texts/index.js';
 
 /** @type {Map<string, Intl.NumberFormat>} */
@@ -29,10 +29,10 @@ export function numbers(unit, currency, decimals) {
     share: (/** @type {number} */ value) => format({ style: 'percent', maximumFractionDigits: 1 }).format(value),
     count: plain,
     bare,
-    length: (/** @type {number} */ value) => `${bare(value)} ${SIGN[unit]}`,
-    size: (/** @type {number} */ width, /** @type {number} */ height) => `${bare(width)} × ${bare(height)} ${SIGN[unit]}`,
+    length: (/** @type {number} */ value) => unparted(`${bare(value)} ${SIGN[unit]}`),
+    size: (/** @type {number} */ width, /** @type {number} */ height) => unparted(`${bare(width)} × ${bare(height)} ${SIGN[unit]}`),
     area: (/** @type {number} */ value) => `${plain(value)} ${t.area[unit]}`,
-    weight: (/** @type {number} */ value) => `${plain(unit !== 'inch' && value >= 1000 ? value / 1000 : value)} ${unit === 'inch' ? 'lb' : value >= 1000 ? 'kg' : 'g'}`,
+    weight: (/** @type {number} */ value) => `${plain(unit !== 'inch' && value >= 1000 ? value / 1000 : value)}\u00a0${unit === 'inch' ? 'lb' : value >= 1000 ? 'kg' : 'g'}`,
     fine: (/** @type {number} */ value) => `${value > 0 && value < FINEST[unit] ? `<\u00a0${format({ maximumFractionDigits: 3 }).format(FINEST[unit])}` : format({ maximumSignificantDigits: 2 }).format(value)}\u00a0${SIGN[unit]}`,
     volume: (/** @type {number} */ value) => `${plain(value)} ${t.volume[unit]}`,
   };

@@ -45,7 +45,7 @@ const SERVICE = {
 const DRAWN = [
   [/\bSheet (\d+) of (\d+)$/, 'Plaque $1 sur $2'], [/\bCloth (\d+) of (\d+)$/, 'Toile $1 sur $2'], [/^keep(?=$| \d)/, 'garder'], [/^waste$/, 'chute'], [/^supplier$/, 'fournisseur'],
   [/\bcut one like this\b/, 'en couper une ainsi'], [/\bcut (\d+) like this\b/, 'en couper $1 ainsi'], [/^sizes in inches$/, 'mesures en pouces'], [/^sizes in (centimet|millimet)res$/, 'mesures en $1res'],
-  [/ thick,/, ' d’épaisseur,'], [/ wide,/, ' de large,'], [/ long,/, ' de long,'], [/\bbought$/, 'achetée'], [/\bbought\./, 'achetée.'], [/\bfrom the rack\b/, 'du casier'],
+  [/ thick,/, ' d’épaisseur,'], [/ wide,/, ' de large,'], [/ long,/, ' de long,'], [/, bought(?=\.|$)/, ', achetée'], [/, remnant (\S+) from the rack(?=\.|$)/, ', coupon $1 du casier'], [/, from the rack(?=\.|$)/, ', du casier'], [/^(\d+) labels find no room$/, '$1 repères sans place'], [/^and (\d+) more marks$/, 'et $1 autres repères'],
   [/^(\d+) of (?=\d)/, '$1 de '], [/, (\d+) of (?=\d)/g, ', $1 de '], [/, cut (?=\d)/g, ', coupé '], [/, turned\b/g, ', tourné'], [/\bPieces: /, 'Pièces : '], [/\bBack on the rack: /, 'De retour au casier : '],
   [/^keep:/, 'garder :'], [/^waste:/, 'chute :'], [/^selvedge$/, 'lisière'], [/^Cut (\d+): (.*) from the left edge of its workpiece$/, 'Trait $1 : $2 depuis le bord gauche de sa pièce'],
   [/^Cut (\d+): (.*) from the upper edge of its workpiece$/, 'Trait $1 : $2 depuis le bord haut de sa pièce'], [/\bBench days: done day (\d+)/, 'Jours d’établi : fini le jour $1'], [/\bday (?=\d)/g, 'jour '], [/\b(jour \d+ [\d:]+) to (?=jour)/, '$1 au '],
@@ -108,8 +108,17 @@ const SOURCES = {
   'the French standard series Figure, Paysage, Marine, as tabulated in public encyclopaedias': 'séries françaises Figure, Paysage, Marine, d’après les encyclopédies publiques',
 };
 
+/**
+ * Un signe double ne commence pas une ligne : il tient à son mot, et les guillemets à ce qu’ils citent. Vaut pour tout texte ci-dessous.
+ * @template T @param {T} text @returns {T}
+ */
+const bound = (text) => /** @type {any} */ (typeof text === 'string' ? text.replace(/ (?=[:;?!»])/g, '\u00a0').replace(/« /g, '«\u00a0')
+  : typeof text === 'function' ? (/** @type {any[]} */ ...about) => bound(text(...about))
+    : Array.isArray(text) ? text.map(bound)
+      : typeof text === 'object' && text !== null ? Object.fromEntries(Object.entries(text).map(([name, one]) => [name, bound(one)])) : text);
+
 /** @type {typeof import('./en.js').default} */
-export default {
+export default bound(/** @type {typeof import('./en.js').default} */ ({
   language: 'fr',
   name: 'Français',
   said: (one) => (SERVICE[one.id] ? `${SERVICE[one.id]}${one.here ? ` Ici : ${one.here}${one.here.endsWith('…') ? '' : '.'}` : ''}` : one.text),
@@ -291,4 +300,4 @@ export default {
     nothing: 'Il ne reste rien.', boards: 'Panneaux', cloth: 'Toile', liquids: 'Dans le flacon', hint: 'Notez la mesure au crayon sur chacun.',
   },
   yields: { head: 'Combien dans une plaque ?', ask: 'dans', all: 'chacune', go: 'Compter', comeOut: 'en sortent.', area: (n) => `À la surface seule, on en espérerait ${n}.` },
-};
+}));

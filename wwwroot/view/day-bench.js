@@ -71,7 +71,8 @@ function later(props) {
 
 /** When all is over, and whether sooner is possible. @param {any} bench */
 function finished({ schedule: days, scheduleProof: proof }) {
-  const at = days.finish.date ?? t.bench.day(days.finish.day);
+  const { date, day } = days.finish;
+  const at = date ? new Date(`${date}T12:00`).toLocaleDateString(t.language, { weekday: 'long', day: 'numeric', month: 'long' }) : t.bench.day(day);
   return `${t.bench.done(at, days.finish.time)} ${proof.proven ? t.bench.soonest : t.bench.atMost(String(Math.ceil((proof.finish - proof.leastPossible) / 60)))}`;
 }
 

@@ -91,12 +91,20 @@ function said(line, props) {
   const { numbers } = props;
   return [
     h('strong', { class: 'amount' }, amountOf(line, props)), ' ', h('span', { class: 'what' }, calledOf(line, props)),
-    h('span', { class: 'at' }, `${t.errand.at} ${numbers.money(line.unitPrice)}`), h('span', { class: 'cost' }, numbers.money(line.cost)),
+    h('span', { class: 'at' }, [`${t.errand.at} ${numbers.money(line.unitPrice)}`, shopOf(line, props)].filter(Boolean).join(', ')), h('span', { class: 'cost' }, numbers.money(line.cost)),
   ];
 }
 
 /** A good by its name; a way by the shop it leads to. @param {any} line @param {import('./days.js').DayProps} props @returns {string} */
 const calledOf = (line, { order }) => (line.saleUnit === 'delivery' && (order.shops ?? []).find((/** @type {any} */ one) => one.id === line.id)?.name) || line.name || line.id;
+
+/** Where it is bought, where the ticket says: which shop's delivery is paid hangs on it. @param {any} line @param {import('./days.js').DayProps} props @returns {string} */
+function shopOf(line, { order }) {
+  const good = GOODS.flatMap((list) => order[list] ?? []).find((one) => one.id === line.id);
+  return (order.shops ?? []).find((/** @type {any} */ one) => one.id === good?.shop)?.name ?? good?.shop ?? '';
+}
+
+const GOODS = /** @type {const} */ (['boards', 'cloths', 'strips', 'adhesives', 'primers']);
 
 /** "3 ×", or so many lengths off the roll. @param {any} line @param {import('./days.js').DayProps} props @returns {string} */
 function amountOf(line, props) {

@@ -29,13 +29,22 @@ function strength(props) {
   const past = plan.strength.some((/** @type {any} */ one) => !one.withinTheory);
   return [
     h('h3', {}, words.head),
-    h('div', { class: 'strength', tabindex: 0, role: 'group', 'aria-label': words.head }, table(words.columns, plan.strength.map((/** @type {any} */ one) => [
-      one.mark, numbers.weight(one.weight), sags(one.sag, one.sagUnderHand, one, numbers), numbers.fine(one.allowed), one.cornerSag === undefined ? '–' : sags(one.cornerSag, one.cornerSagUnderHand, one, numbers),
-      `${numbers.fine(one.leastThickness)} (${whole(numbers.length(one.thumbThickness))})`, numbers.fine(one.bow), advice(one, numbers)]))),
+    h('div', { class: 'strength', tabindex: 0, role: 'group', 'aria-label': words.head }, table(words.columns, alike(plan.strength.map((/** @type {any} */ one) => [
+      calledOf(one, plan, numbers), numbers.weight(one.weight), sags(one.sag, one.sagUnderHand, one, numbers), numbers.fine(one.allowed), one.cornerSag === undefined ? '–' : sags(one.cornerSag, one.cornerSagUnderHand, one, numbers),
+      `${numbers.fine(one.leastThickness)} (${whole(numbers.length(one.thumbThickness))})`, numbers.fine(one.bow), advice(one, numbers)])))),
     h('p', { class: 'hint' }, words.hint, ' ', past && `${words.past} `, words.batch(numbers.weight(plan.weights.batch)), plan.weights.pack > 0 ? ` ${words.pack(numbers.weight(plan.weights.pack))}` : ''),
     ...stiffening(props),
   ];
 }
+
+/** A line by its mark, and by its board's thickness where its panels are cut from several. @param {any} one @param {any} plan @param {import('../model/numbers.js').Numbers} numbers */
+function calledOf(one, plan, numbers) {
+  const several = plan.strength.some((/** @type {any} */ other) => other.mark === one.mark && other.thickness !== one.thickness);
+  return several ? `${one.mark}, ${whole(numbers.length(one.thickness))}` : one.mark;
+}
+
+/** Rows that say the same stand once: a sheet and an offcut of it bear alike. @param {string[][]} rows */
+const alike = (rows) => [...new Map(rows.map((row) => [row.join('|'), row])).values()];
 
 /** A figure that no line break parts. @param {string} text */
 const whole = (text) => text.replaceAll(' ', '\u00a0');

@@ -59,7 +59,7 @@ function leftovers(props, all, head, sort) {
   return [
     h('h3', {}, head),
     h('ul', { class: 'leftovers' }, ...all.map((one, i) => h('li', {}, picture(one.width * scale, one.height * scale),
-      tick(props, `${sort}${i}`, h('strong', {}, `${one.count} × ${props.numbers.size(one.width, one.height)}`), h('span', { class: 'at' }, nameOf(props.order, one.id, props.plan)))))),
+      tick(props, `${sort}${i}`, h('strong', {}, `${one.count} ${t.make.of} ${props.numbers.size(one.width, one.height)}`), h('span', { class: 'at' }, nameOf(props.order, one.id, props.plan)))))),
   ];
 }
 

@@ -1,6 +1,7 @@
 // @ts-check
 /** Day 2: the saw run, one setting after the other, beside the sheets; the setting at hand is lit on them. */
 
+import { unparted } from '../model/measures.js';
 import { cutsOf, edgesOf, nameOf } from '../model/plan.js';
 import { t } from '../texts/index.js';
 import { h, set, table } from './dom.js';
@@ -81,7 +82,7 @@ function tolerances({ plan, numbers }) {
   const fine = (/** @type {number} */ length) => `± ${numbers.length(length)}`;
   const verdict = (/** @type {any} */ one) => (one.fits ? (one.hidesGap ? t.saw.fits : t.saw.gap) : t.saw.fitsNot);
   return [h('details', { class: 'tolerances' }, h('summary', {}, t.saw.tolerance), h('p', { class: 'hint' }, t.saw.toleranceHint),
-    table(t.saw.toleranceHead, plan.tolerances.map((/** @type {any} */ one) => [one.mark, fine(one.width), fine(one.height), numbers.length(one.outOfSquare), verdict(one)])))];
+    table(t.saw.toleranceHead, plan.tolerances.map((/** @type {any} */ one) => [one.mark, fine(one.width), fine(one.height), numbers.fine(one.outOfSquare), verdict(one)])))];
 }
 
 /** @param {import('./days.js').DayProps} props @param {Element} sheets */
@@ -108,7 +109,7 @@ function stepLine(step, props, warned, show) {
   return h('li', { class: 'step', 'data-step': step.step },
     h('button', { type: 'button', class: 'setting', 'aria-pressed': 'false', onclick: show }, h('span', { class: 'setting-size' }, head), h('span', { class: 'setting-cuts' }, ...cuts)),
     tick(props, `saw${step.step}`, t.saw.done),
-    ...cautions.map((/** @type {any} */ c) => h('p', { class: 'caution' }, t.said(c))));
+    ...cautions.map((/** @type {any} */ c) => h('p', { class: 'caution' }, unparted(t.said(c)))));
 }
 
 /** Lights a setting's cuts on their sheets; the same again puts it out. @param {Element} list @param {Element} sheets @param {any} step */

@@ -18,17 +18,9 @@ export function tally({ plan, numbers }) {
     h('p', {}, t.tally.sum(numbers.money(cost.used), numbers.money(cost.backOnRack), numbers.money(cost.cash))),
     ...against(cost, numbers),
     ...wasted(plan, numbers),
-    ...within(plan, numbers),
     ...stillMake(plan, numbers),
     curve(plan),
   ];
-}
-
-/** What a budget was enough for. @param {any} plan @param {import('../model/numbers.js').Numbers} numbers */
-function within(plan, numbers) {
-  if (!plan.budget) return [];
-  const lines = plan.budget.lines.map((/** @type {any} */ line) => `${line.mark} ${line.made} ${t.make.of} ${line.wanted}`);
-  return [h('p', {}, t.tally.budget(numbers.money(plan.budget.cash), lines.join(', ')), ' ', plan.budget.proven ? t.tally.budgetProven : t.tally.budgetOpen)];
 }
 
 /** Formats that what is left is enough for. @param {any} plan @param {import('../model/numbers.js').Numbers} numbers */
@@ -44,7 +36,7 @@ function stillMake(plan, numbers) {
 /** The order made several times over, drawn when it is asked for: every point is a plan of its own. @param {any} plan */
 function curve(plan) {
   const details = h('details', { class: 'curve', ontoggle: () => {
-    if (details.open && details.childElementCount === 1) details.append(figure(`/api/plans/${plan.id}/batch-curve.svg?upTo=8`, t.tally.curve, undefined));
+    if (details.open && details.childElementCount === 1) details.append(figure(`/api/plans/${plan.id}/batch-curve.svg?upTo=8`, t.tally.curve, undefined, true));
   } }, h('summary', {}, t.tally.curve));
   return details;
 }
@@ -54,7 +46,7 @@ function entry(/** @type {any} */ line, /** @type {any} */ plan, /** @type {impo
   const panel = plan.panels.find((/** @type {any} */ p) => p.mark === line.mark);
   const split = parts(line, t.tally.part).map(([name, sum]) => `${t.tally.part[/** @type {'board'} */ (name)]} ${numbers.money(sum)}`);
   return h('li', { class: 'entry' },
-    h('h3', {}, h('span', { class: 'mark' }, line.mark), ` ${numbers.size(panel.width, panel.height)}`, h('span', { class: 'times' }, ` × ${line.quantity}`)),
+    h('h3', {}, h('span', { class: 'times' }, `${line.quantity} × `), h('span', { class: 'mark' }, line.mark), ` ${numbers.size(panel.width, panel.height)}`),
     h('dl', { class: 'prices' },
       price(t.tally.each, line.each, numbers, dearest, 'own'),
       typeof line.shopPrice === 'number' ? price(t.tally.shop, line.shopPrice, numbers, dearest, 'shop') : null,
@@ -65,7 +57,8 @@ function entry(/** @type {any} */ line, /** @type {any} */ plan, /** @type {impo
 
 /** @param {string} name @param {number} sum @param {import('../model/numbers.js').Numbers} numbers @param {number} dearest @param {string} sort */
 function price(name, sum, numbers, dearest, sort) {
-  const bar = svg('svg', { class: `bar bar-${sort}`, viewBox: `0 0 ${BAR} 4`, preserveAspectRatio: 'none', 'aria-hidden': 'true' },
+  // A frame is drawn half outside its rectangle: without room for that the longest bar has no end on paper.
+  const bar = svg('svg', { class: `bar bar-${sort}`, viewBox: `-0.5 -0.25 ${BAR + 1} 4.5`, preserveAspectRatio: 'none', 'aria-hidden': 'true' },
     svg('rect', { x: 0, y: 0, height: 4, width: Math.max(0, (sum / dearest) * BAR) }));
   return h('div', {}, h('dt', {}, name), h('dd', {}, h('span', { class: 'money' }, numbers.money(sum)), bar));
 }

@@ -11,7 +11,7 @@ import { saw } from './day-saw.js';
 import { tally } from './day-tally.js';
 
 /**
- * @typedef {{ plan: any, order: any, address: string, did: { saved: number, sheets: number } | null, numbers: import('../model/numbers.js').Numbers, decimals: boolean, ticks: Record<string, boolean>, tick: (name: string, done: boolean) => void, openOrder: (order: any) => void, brace: () => void }} DayProps
+ * @typedef {{ plan: any, order: any, address: string, did: { saved: number, sheets: number } | null, stale: boolean, numbers: import('../model/numbers.js').Numbers, decimals: boolean, ticks: Record<string, boolean>, tick: (name: string, done: boolean) => void, openOrder: (order: any) => void, brace: () => void }} DayProps
  */
 
 /** @type {[keyof typeof t.days, (props: DayProps) => Node[]][]} */

@@ -9,13 +9,15 @@ import { h, refill } from './dom.js';
  */
 export function mountProof(element, changes) {
   const said = h('div', { class: 'proof-said' });
-  const section = h('section', { class: 'proof', id: 'plan', tabindex: -1, 'aria-labelledby': 'plan-head' }, said, changes);
+  const stale = h('p', { class: 'stale' }, t.act.stale);
+  const section = h('section', { class: 'proof', id: 'plan', tabindex: -1, 'aria-labelledby': 'plan-head' }, stale, said, changes);
   element.append(section);
   /** @type {any} */
   let shown;
   return {
     /** @param {import('./days.js').DayProps | null} props */
     update(props) {
+      stale.hidden = !props?.stale;
       if ((props?.plan ?? null) === shown) return;
       shown = props?.plan ?? null;
       section.hidden = !props;
@@ -29,9 +31,17 @@ function words({ plan, numbers, did }) {
   return [
     h('h2', { id: 'plan-head' }, h('span', { class: 'cash' }, numbers.money(plan.cost.cash)), ` ${t.proof.toBuy}`),
     h('p', { class: 'sure' }, sure(plan, numbers)),
+    ...within(plan, numbers),
     did && (did.saved !== 0 || did.sheets !== 0) && h('p', { class: 'did' }, t.proof.did(did.saved, numbers.money(Math.abs(did.saved)), did.sheets)),
     plan.warnings.length > 0 && h('details', { class: 'notes', open: true }, h('summary', {}, t.proof.notes), h('ul', {}, ...plan.warnings.map((/** @type {any} */ w) => h('li', {}, t.said(w))))),
   ];
+}
+
+/** What the money is enough for: whoever reads that nothing is cheaper has to read there what is not made. @param {any} plan @param {import('../model/numbers.js').Numbers} numbers */
+function within({ budget }, numbers) {
+  if (!budget) return [];
+  const lines = budget.lines.map((/** @type {any} */ line) => `${line.mark} ${line.made} ${t.make.of} ${line.wanted}`);
+  return [h('p', { class: 'within' }, t.tally.budget(numbers.money(budget.cash), lines.join(', ')), ' ', budget.proven ? t.tally.budgetProven : t.tally.budgetOpen)];
 }
 
 /** @param {any} plan @param {import('../model/numbers.js').Numbers} numbers */

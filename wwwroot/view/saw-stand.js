@@ -5,6 +5,7 @@
  * that drops changes nothing.
  */
 
+import { unparted } from '../model/measures.js';
 import { cutsOf } from '../model/plan.js';
 import { t } from '../texts/index.js';
 import { h, refill, say, set } from './dom.js';
@@ -75,7 +76,7 @@ export function standAtSaw(props, sheets, tick, said) {
 }
 
 /** @param {any} one */
-const caution = (one) => h('p', { class: 'caution' }, t.said(one));
+const caution = (one) => h('p', { class: 'caution' }, unparted(t.said(one)));
 
 /** A sheet with these cuts lit. @param {Element} sheets @param {number} sheet @param {number[]} numbers */
 function picture(sheets, sheet, numbers) {

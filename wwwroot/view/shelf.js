@@ -23,9 +23,10 @@ export function mountShelf(element, props) {
 
   async function load() {
     const [heaps, goods] = await Promise.all([studio.stock(), studio.supplies()]);
+    const onSale = SORTS.flatMap((sort) => goods[sort] ?? []);
     refill(list,
       h('h4', {}, t.shelf.there), heaps.length > 0 ? h('ul', { class: 'slip heaps' }, ...heaps.map(heap)) : h('p', {}, t.shelf.empty),
-      h('h4', {}, t.shelf.toBuy), h('ul', { class: 'slip' }, ...SORTS.flatMap((sort) => goods[sort] ?? []).map((/** @type {any} */ one) => h('li', {}, one.name ?? one.id, one.pricedOn ? h('span', { class: 'at' }, t.shelf.priced(new Date(one.pricedOn).toLocaleDateString(t.language))) : ''))));
+      ...(onSale.length > 0 ? [h('h4', {}, t.shelf.toBuy)] : []), h('ul', { class: 'slip' }, ...onSale.map((/** @type {any} */ one) => h('li', {}, one.name ?? one.id, one.pricedOn ? h('span', { class: 'at' }, t.shelf.priced(new Date(one.pricedOn).toLocaleDateString(t.language))) : ''))));
   }
 
   /** @param {any} one */

@@ -6,13 +6,13 @@ import { h, say, set } from './dom.js';
 import { field } from './field.js';
 
 /**
- * @typedef {import('./field.js').FieldProps & { canUndo: boolean, undo: () => void, fresh: () => void, demos: string[], openDemo: (name: string) => void, earlier: { title: string, saved: string }[], openEarlier: (index: number) => void, plans: any[], openPlan: (id: string) => void,
+ * @typedef {import('./field.js').FieldProps & { planned: string | null, canUndo: boolean, undo: () => void, fresh: () => void, demos: string[], openDemo: (name: string) => void, earlier: { title: string, saved: string }[], openEarlier: (index: number) => void, plans: any[], openPlan: (id: string) => void,
  *   setUnits: (unit: any) => void, decimals: boolean, setDecimals: (on: boolean) => void, language: string, setLanguage: (code: string) => void, kept: boolean }} HeadProps
  * @param {Element} element @param {HeadProps} props
  */
 export function mountHead(element, props) {
   const title = field(() => ({ path: 'title', label: t.page.batch, size: 34, placeholder: t.page.batchHint }));
-  // A blank shows as much as it is wide; paper has the whole title.
+  // A blank shows as much as it is wide; paper has the whole title, and that of the plan it bears.
   const printed = h('span', { class: 'printed-title' });
   const units = select(t.page.units, Object.entries(t.units), (value) => props.setUnits(value));
   const currency = field(() => ({ path: 'currency', label: t.page.currency, size: 4 }));
@@ -32,7 +32,7 @@ export function mountHead(element, props) {
   const update = (/** @type {HeadProps} */ next) => {
     props = next;
     title.update(props);
-    say(printed, props.order.title ?? '');
+    say(printed, props.planned ?? props.order.title ?? '');
     currency.update(props);
     units.input.value = props.order.units;
     inches.input.value = props.decimals ? 'decimals' : '';

@@ -32,6 +32,7 @@ internal static class ClothDraft
             Bands = Selvedges(cloth),
             BandWord = "selvedge",
             Keys = keys,
+            MayFold = true,
             Along = cloth.Cloth.Warp == Grain.Height ? "warp" : null,
         };
     }

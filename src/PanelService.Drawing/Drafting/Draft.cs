@@ -57,9 +57,23 @@ internal sealed record Draft
     /// <summary>What runs along the height: "grain" or "warp"; null where it does not matter.</summary>
     public string? Along { get; init; }
 
-    /// <summary>The material as a box.</summary>
-    public Box Outline => new(0, 0, Millimetres.Of(Width), Millimetres.Of(Height));
+    /// <summary>Whether a long one may be drawn in parts, side by side: nothing on it may run across all of its length but leftovers and bands.</summary>
+    public bool MayFold { get; init; }
+
+    /// <summary>The parts, from the beginning to the end; none where it is drawn in one piece.</summary>
+    public ImmutableArray<DraftPart> Parts { get; init; } = [];
+
+    /// <summary>The material as a box; in parts, all of them with the room between.</summary>
+    public Box Outline => Parts.IsEmpty
+        ? new(0, 0, Millimetres.Of(Width), Millimetres.Of(Height))
+        : new(0, 0, Parts[^1].Box.Right, Parts.Max(part => part.Box.Height));
 }
+
+/// <summary>A part of what is too long to be drawn in one piece.</summary>
+/// <param name="From">Where on the material it begins.</param>
+/// <param name="To">Where it ends.</param>
+/// <param name="Box">Where it is drawn.</param>
+internal sealed record DraftPart(Length From, Length To, Box Box);
 
 /// <summary>A piece in its place.</summary>
 /// <param name="Mark">Its mark.</param>
@@ -75,7 +89,8 @@ internal sealed record DraftPiece(string Mark, Box Box, Length Width, Length Hei
 /// <param name="Width">Its size along x, as written.</param>
 /// <param name="Height">Its size along y, as written.</param>
 /// <param name="Kept">Whether it goes back on the rack.</param>
-internal sealed record DraftOffcut(Box Box, Length Width, Length Height, bool Kept);
+/// <param name="Named">Whether it is named here; of one that lies in several parts only the largest is.</param>
+internal sealed record DraftOffcut(Box Box, Length Width, Length Height, bool Kept, bool Named = true);
 
 /// <summary>A cut.</summary>
 /// <param name="Number">Its number on the sheet.</param>

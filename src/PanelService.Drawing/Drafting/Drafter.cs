@@ -11,6 +11,12 @@ internal static class Drafter
     public static string Render(Draft draft)
     {
         Sketch sketch = Try(draft, PaperFit.NarrowRight, out XElement[] body);
+        if (sketch.Unmarked.Count > 0 && Folding.Of(draft) is { } folded)
+        {
+            draft = folded;
+            sketch = Try(draft, PaperFit.NarrowRight, out body);
+        }
+
         if (sketch.Unmarked.Count > 0)
         {
             sketch = Try(draft, PaperFit.LeaderRight, out body);

@@ -90,11 +90,11 @@ internal static class Key
     {
         if (missing > 0)
         {
-            return string.Create(CultureInfo.InvariantCulture, $"and {missing} more marks: see the plan");
+            return string.Create(CultureInfo.InvariantCulture, $"and {missing} more marks");
         }
 
         return sketch.Left > 0
-            ? string.Create(CultureInfo.InvariantCulture, $"{sketch.Left} numbers too close to print: see the plan")
+            ? string.Create(CultureInfo.InvariantCulture, $"{sketch.Left} labels find no room")
             : "";
     }
 

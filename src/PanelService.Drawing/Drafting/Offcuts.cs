@@ -26,7 +26,7 @@ internal static class Offcuts
     public static XElement Words(Sketch sketch)
     {
         XElement words = Ink.Group("words");
-        foreach (DraftOffcut offcut in sketch.Draft.Offcuts)
+        foreach (DraftOffcut offcut in sketch.Draft.Offcuts.Where(offcut => offcut.Named))
         {
             words.Add(Words(sketch, offcut));
         }

@@ -18,12 +18,13 @@ internal sealed class ScheduleChart
     private const double Top = 26;
     private const double RowHeight = 6;
     private const double BarHeight = 4;
-    private const double TextSize = 2.8;
+    /// <summary>Ten pixels where the page shows the sheet 848 wide, and 6 points where paper shows it at two thirds.</summary>
+    private const double TextSize = 3.6;
     private const double Foot = 14;
     private const double HatchStep = 1.6;
     private const int DayMinutes = 1440;
     private const int HourMinutes = 60;
-    private const double LeastDayWidth = 14;
+    private const double LeastDayWidth = 18;
 
     private readonly BenchPlan _bench;
     private readonly BenchClock _clock;
@@ -50,7 +51,7 @@ internal sealed class ScheduleChart
 
     public IEnumerable<XElement> Draw(string heading, ImmutableArray<ScheduleRow> rows)
     {
-        yield return Text(heading, Edge, Edge + 4, 4.4, Width - (2 * Edge), ("font-weight", "bold"));
+        yield return Text(heading, Edge, Edge + 4, 5, Width - (2 * Edge), ("font-weight", "bold"));
         yield return Ink.Group("days", Days());
         for (int row = 0; row < rows.Length; row++)
         {
@@ -124,7 +125,7 @@ internal sealed class ScheduleChart
     private XElement Row(ScheduleRow row, double y)
     {
         XElement group = Ink.Group("row", Ink.Title(string.Join("; ", row.Jobs.Take(20).Select(job => $"{ScheduleRow.Words(job.Job)}: {Moment(job.Start)} to {Moment(job.HandsUntil)}"))));
-        group.Add(Text(row.Label, Edge, y + BarHeight - 0.6, TextSize, LabelRoom - 2));
+        group.Add(Text(row.Label, Edge, y + BarHeight - 0.4, TextSize, LabelRoom - 2));
         var hatch = new StringBuilder();
         foreach (ScheduledJob job in row.Jobs)
         {

@@ -220,7 +220,7 @@ internal sealed record FrenchSlipWords : SlipWords
     public override string Parts(string parts) => $"Il en sort : {parts}";
 
     public override string Caution(Warning caution) => Cautions.TryGetValue(caution.Id, out string? said)
-        ? said + (caution.Here is { } here ? $" Ici : {Figure(here)}." : "")
+        ? said + (caution.Here is { } here ? $" Ici : {Figure(here)}{(here.EndsWith('…') ? "" : ".")}" : "")
         : caution.Text;
 
     protected override string Figure(string figure) => base.Figure(figure).Replace('.', ',');

@@ -77,7 +77,7 @@ internal static class StiffeningMaker
 
     private static bool Holds(Order order, PanelLine line, BoardSupply board)
     {
-        var plate = LoadedPlate.Of((Metres(line.Width), Metres(line.Height)), board, covering: 0, order.Strength);
+        var plate = LoadedPlate.Of((Metres(line.Width), Metres(line.Height)), board, Coverings.MostOn(order, line), order.Strength);
         return plate.SagUnderHand(Metres(board.Thickness)) <= plate.Short / (double)order.Strength.Limit;
     }
 

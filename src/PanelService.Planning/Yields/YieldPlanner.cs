@@ -76,7 +76,7 @@ public static class YieldPlanner
         PanelLine panel = order.Panels[0];
         CutSize nominal = CutSizes.Nominal(order)[0];
         CutSize smallest = CutSizes.Smallest(order)[0];
-        var stock = new BoardStock(board, Source.Bought, board.EdgeTrim ?? order.Saw.EdgeTrim);
+        var stock = new BoardStock(board, board.ForSale == 0 ? Source.OnHand : Source.Bought, board.EdgeTrim ?? order.Saw.EdgeTrim);
         (long count, Block? block) = Most(order, stock, nominal);
         (long more, Block? denser) = smallest == nominal ? (count, block) : Most(order, stock, smallest);
         (count, block, CutSize size) = more > count ? (more, denser, Grown(order, stock, denser!)) : (count, block, nominal);

@@ -138,6 +138,19 @@ public sealed class StrengthMakerTests
         Assert.Null(braced.Stiffening);
     }
 
+    // 24 × 30 in of 3/16 in hold a hand where they are bare, and not under twelve coats: then they are no way to stiffen themselves.
+    [Fact]
+    public void Board_that_is_stiff_enough_only_while_bare_is_no_thicker_board()
+    {
+        var board = Demo.Hardboard with { Thickness = Demo.Inches(0.1875m), Width = Demo.Inches(48), Height = Demo.Inches(96) };
+        var ground = new LiquidSupply { Id = "ground", Coats = 12, CoverageArea = Demo.Glue.CoverageArea, CoverageVolume = Demo.Glue.CoverageVolume, Containers = Demo.Glue.Containers };
+        var bare = Demo.OrderOf(Demo.Line("A", 24, 30, 1)) with { Boards = [board] };
+        var primed = Demo.OrderOf(Demo.Line("A", 24, 30, 1) with { Surface = Surface.Primed }) with { Boards = [board], Primers = [ground] };
+
+        Assert.Null(Demo.Planned(bare).Stiffening);
+        Assert.Null(Demo.Planned(primed).Stiffening!.Thicker);
+    }
+
     [Fact]
     public void Panel_held_at_its_corners_sags_more_than_on_its_edges()
     {

@@ -1,5 +1,6 @@
 using PanelService.Planning.Measures;
 using PanelService.Planning.Orders;
+using PanelService.Planning.Plans;
 using PanelService.Planning.Yields;
 
 namespace PanelService.Planning.Tests.Yields;
@@ -32,6 +33,12 @@ public sealed class YieldPlannerTests
     [Fact]
     public void Answer_area_alone_promises_more_than_comes_out() =>
         Assert.Equal(14.4m, Ask(Panel("8", "10"), _sheet).ByArea); // 1152 in² ÷ 80 in², common practice
+
+    [Theory]
+    [InlineData(0, Source.OnHand)]
+    [InlineData(null, Source.Bought)]
+    public void Answer_board_that_cannot_be_bought_comes_from_the_rack(int? forSale, Source source) =>
+        Assert.Equal(source, Ask(Panel("8", "10"), _sheet with { ForSale = forSale, OnHand = 1 }).Sheet!.Source);
 
     [Fact]
     public void Answer_undersize_is_used_only_where_it_brings_more()
