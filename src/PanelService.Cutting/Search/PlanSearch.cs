@@ -6,9 +6,10 @@
 //      sheets, are laid out anew (ManyOrders);
 //   3. orders of a few pieces are decided for good (SmallOrder);
 //   4. the cheapest counts of stocks the relaxation allows (CountSearch), and a short look for a plan within just these
-//      (TightCover, CountsDecision). Found: proven, unless cheaper counts stand open.
-//   5. the counts that stand open are decided, cheapest first (CountsDecision), and what is then left of the work looks
-//      for a plan in the first that could not be (WithinCounts).
+//      (TightCover, CountsDecision; of a few sheets CountsPacking). Found: proven, unless cheaper counts stand open.
+//   5. the counts that stand open are looked at again with what has come to the pool since, packed for longer and decided,
+//      cheapest first (CountsPacking, CountsDecision), and what is then left of the work looks for a plan in the first
+//      that could not be (WithinCounts).
 using System.Numerics;
 using PanelService.Cutting.Exact;
 using PanelService.Cutting.Many;
