@@ -6,6 +6,7 @@
 // Source:  see GoalSearch.
 // Cost:    what it is allowed; half of it by the clock, on two cores.
 // Not:     a proof that there is none.
+using PanelService.Cutting.Exact;
 using PanelService.Cutting.Search;
 
 namespace PanelService.Cutting.Many;
@@ -13,8 +14,8 @@ namespace PanelService.Cutting.Many;
 /// <summary>Packs an order into given counts of stocks; goes on where it stands.</summary>
 internal sealed class CountsPacking
 {
-    // Of more sheets parts are packed, by patterns.
-    private const int MostStocks = 20;
+    // Of more sheets parts are covered by patterns, and every brief look at them takes a fifth of a second.
+    private const int MostStocks = CoverChoice.FewStocks;
 
     // Searches side by side, from different seeds. Not as many as there are cores: the plan must not depend on that.
     private const int Looks = 2;

@@ -4,6 +4,9 @@
 // Source:  recreate with blinks: Christiaens and Vanden Berghe, Transportation Science 54 (2020).
 // Cost:    one comparison per piece and place; bins with too little slack are passed over at once.
 // Not:     complete: what does not fit stays out.
+using System.Runtime.CompilerServices;
+using PanelService.Cutting.Patterns;
+
 namespace PanelService.Cutting.Many;
 
 /// <summary>Lays pieces in.</summary>
@@ -85,6 +88,7 @@ internal sealed class Recreate
         Array.Sort(_keys, _order, 0, count);
     }
 
+    [MethodImpl(Compiling.AtOnce)]
     private bool Place(Packing packing, int type)
     {
         int bestBin = -1;

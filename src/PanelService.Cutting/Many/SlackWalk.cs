@@ -7,6 +7,9 @@
 // Cost:    one pass over the nodes, about 10 ns each.
 // Not:     places beside some parts of a stack: only beside one or all of them.
 // Checks:  overflow checks are off in this file: see SlicingBin.
+using System.Runtime.CompilerServices;
+using PanelService.Cutting.Patterns;
+
 namespace PanelService.Cutting.Many;
 
 /// <summary>Spreads a sheet's slack over its slicing tree.</summary>
@@ -71,6 +74,7 @@ internal sealed class SlackWalk(SlicingTree tree, SlotTable slots)
     /// The root's slack can be cut off along its axis or across; it is taken where the one strip is larger, and the
     /// other way stays open as a place of its own.
     /// </summary>
+    [MethodImpl(Compiling.AtOnce)]
     private void Spread()
     {
         unchecked
@@ -119,6 +123,7 @@ internal sealed class SlackWalk(SlicingTree tree, SlotTable slots)
         }
     }
 
+    [MethodImpl(Compiling.AtOnce)]
     private void Walk(int node, Donor donorX, Donor donorY, int parent)
     {
         unchecked
@@ -155,6 +160,7 @@ internal sealed class SlackWalk(SlicingTree tree, SlotTable slots)
     }
 
     /// <summary>A piece's place lies across the stack it stands in: along that, the stack's own end is the place.</summary>
+    [MethodImpl(Compiling.AtOnce)]
     private void WalkLeaf(int node, Donor donorX, Donor donorY, int parent)
     {
         unchecked
@@ -172,6 +178,7 @@ internal sealed class SlackWalk(SlicingTree tree, SlotTable slots)
     }
 
     /// <summary>The place beside a node, along one axis: the end of a stack, or beside a piece that is smaller than its neighbours.</summary>
+    [MethodImpl(Compiling.AtOnce)]
     private void AddBeside(int node, int parent, Donors donors, bool alongX)
     {
         unchecked

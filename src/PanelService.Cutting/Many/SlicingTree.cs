@@ -4,6 +4,9 @@
 // Source:  slicing trees: Wong and Liu, DAC 1986.
 // Cost:    a few links a change; sizes are measured anew from the root.
 // Checks:  overflow checks are off where sizes are added up: see SlicingBin.
+using System.Runtime.CompilerServices;
+using PanelService.Cutting.Patterns;
+
 namespace PanelService.Cutting.Many;
 
 /// <summary>A slicing tree of pieces.</summary>
@@ -221,6 +224,7 @@ internal sealed class SlicingTree
         return area;
     }
 
+    [MethodImpl(Compiling.AtOnce)]
     private void Measure(int node)
     {
         unchecked

@@ -48,9 +48,11 @@ internal sealed class PlanSearch
     // A few milliseconds.
     private const long FirstPlanUnits = 2_000;
 
-    // What ruin and recreate within counts may do in each of its searches: in a look, and a part of the work left in a decision.
+    // What ruin and recreate within counts may do in each of its searches: in a look; and before they are decided, in each turn, this
+    // part of the work left.
     private const long PackedInLook = 20_000;
-    private const int PackedInDecision = 60;
+    private const int PackingShare = 120;
+    private const int PackingTurns = 3;
 
     // Searches by ruin and recreate that go on side by side, from different seeds. Not as many as there are cores: the
     // plan must not depend on that.
@@ -477,21 +479,21 @@ internal sealed class PlanSearch
     }
 
     /// <summary>
-    /// A look at patterns known and drawn, then ruin and recreate, rounding where that was put off, and a look for which patterns are
-    /// priced within the demand: the dearest of them.
+    /// A look at patterns known and drawn, then ruin and recreate and another such look, rounding where that was put off, and a look for
+    /// which patterns are priced within the demand: the dearest of them.
     /// </summary>
     private CountsAnswer LookCloser(int[] mix, long price, CountsPacking? packing)
     {
         bool briefly = packing is not null || _roundDown is not null;
         var answer = _decision!.Look(mix, briefly);
+        if (packing is not null && !answer.IsDecided)
+        {
+            answer = PackAndLook(mix, packing, PackedInLook);
+        }
+
         if (!briefly || answer.IsDecided)
         {
             return answer;
-        }
-
-        if (packing?.Advance(PackedInLook, _work) is { } packed)
-        {
-            return answer with { Plan = packed };
         }
 
         RoundDownOnce();
@@ -525,21 +527,24 @@ internal sealed class PlanSearch
     }
 
     /// <summary>
-    /// Looks at counts again before they are decided: dearer counts have brought patterns to the pool since, which often hold a plan of
-    /// these.
+    /// Looks at counts again before they are decided: dearer counts have brought patterns to the pool since, and so does every turn of
+    /// packing; often they hold a plan of these.
     /// </summary>
     private CountsAnswer Decide(OpenCounts first, DualVector tight)
     {
-        var again = _decision!.Look(first.Counts, briefly: true);
-        if (again.IsDecided)
+        var answer = _decision!.Look(first.Counts, briefly: true);
+        for (int turn = 0; turn < PackingTurns && first.Packing is { } packing && !answer.IsDecided; turn++)
         {
-            return again;
+            answer = PackAndLook(first.Counts, packing, _work.Left / PackingShare);
         }
 
-        return first.Packing?.Advance(_work.Left / PackedInDecision, _work) is { } packed
-            ? again with { Plan = packed }
-            : _decision.Decide(first.Counts, tight);
+        return answer.IsDecided ? answer : _decision.Decide(first.Counts, tight);
     }
+
+    /// <summary>Ruin and recreate within counts, and a brief look at what it leaves in the pool.</summary>
+    private CountsAnswer PackAndLook(int[] counts, CountsPacking packing, long units) => packing.Advance(units, _work) is { } packed
+        ? new CountsAnswer(packed, null, false)
+        : _decision!.Look(counts, briefly: true);
 
     /// <summary>Counts in which a plan was looked for and not found.</summary>
     /// <param name="Counts">Counts per stock.</param>

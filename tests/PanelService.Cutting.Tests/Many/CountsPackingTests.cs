@@ -56,12 +56,12 @@ public sealed class CountsPackingTests
     }
 
     [Fact]
-    public void Of_more_sheets_than_twenty_there_is_none()
+    public void Of_more_sheets_than_ten_there_is_none()
     {
         var model = new Model(ManyPieces.CutUp(65, 2, 6));
 
-        Assert.NotNull(CountsPacking.Of(model, new ColumnPool(), [20], 20 * Price));
-        Assert.Null(CountsPacking.Of(model, new ColumnPool(), [21], 21 * Price));
+        Assert.NotNull(CountsPacking.Of(model, new ColumnPool(), [10], 10 * Price));
+        Assert.Null(CountsPacking.Of(model, new ColumnPool(), [11], 11 * Price));
     }
 
     // Five sheets within which a plan comes into sight only after dearer ones were looked at; without that it cost 12,530.
