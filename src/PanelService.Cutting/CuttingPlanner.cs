@@ -70,6 +70,7 @@ public static class CuttingPlanner
     private const long SteadyOfManyKinds = 1_600_000;
     private const long SteadyOfManyPieces = 1_000_000;
     private const long SteadyFromOneSize = 1_350_000;
+    private const long SteadyFromSeveralSizes = 2_800_000;
     private const int ManyPieces = 400;
 
     private static long WorkOf(Effort effort, Model model, CancellationToken cancellation)
@@ -92,7 +93,7 @@ public static class CuttingPlanner
         _ when model.HasOddSizes => SteadyWithOddSizes,
         _ when model.Demand.Sum(d => (long)d) > ManyPieces => SteadyOfManyPieces,
         _ when model.Stocks.Length == 1 => SteadyFromOneSize,
-        _ => WorkFor(effort),
+        _ => SteadyFromSeveralSizes,
     };
 
     /// <summary>The work an effort stands for, in units of <see cref="WorkMeter"/>.</summary>
@@ -100,7 +101,7 @@ public static class CuttingPlanner
     internal static long WorkFor(Effort effort) => effort switch
     {
         Effort.Quick => 200_000,
-        Effort.Steady => 2_800_000,
+        Effort.Steady => 3_000_000,
         Effort.Thorough => 20_000_000,
         _ => throw new ArgumentOutOfRangeException(nameof(effort)),
     };
