@@ -82,7 +82,7 @@ function marginIn(margin) {
 }
 
 /** What an order may leave out: the service then takes it from the studio's shelf. */
-const GOODS = ['boards', 'cloths', 'strips', 'adhesives', 'primers'];
+export const GOODS = /** @type {const} */ (['boards', 'cloths', 'strips', 'adhesives', 'primers']);
 
 /** What an empty ticket is. @returns {Order} */
 export const emptyOrder = () => ({

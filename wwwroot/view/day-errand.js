@@ -2,6 +2,7 @@
 /** Day 1: what to buy, by kind of shop, and what to take from the rack. */
 
 import { withOwn } from '../model/measures.js';
+import { GOODS } from '../model/order.js';
 import { clothOf, fromRack, nameOf } from '../model/plan.js';
 import { t } from '../texts/index.js';
 import { h } from './dom.js';
@@ -103,8 +104,6 @@ function shopOf(line, { order }) {
   const good = GOODS.flatMap((list) => order[list] ?? []).find((one) => one.id === line.id);
   return (order.shops ?? []).find((/** @type {any} */ one) => one.id === good?.shop)?.name ?? good?.shop ?? '';
 }
-
-const GOODS = /** @type {const} */ (['boards', 'cloths', 'strips', 'adhesives', 'primers']);
 
 /** "3 ×", or so many lengths off the roll. @param {any} line @param {import('./days.js').DayProps} props @returns {string} */
 function amountOf(line, props) {

@@ -2,12 +2,10 @@
 /** The studio's own shelf: what is there under its pencil ids and what can be bought, kept by the service for every ticket. */
 
 import * as studio from '../api/studio.js';
-import { toWire } from '../model/order.js';
+import { GOODS, toWire } from '../model/order.js';
 import { t } from '../texts/index.js';
 import { h, refill, say } from './dom.js';
 import { attempt, heapSaid } from './made.js';
-
-const SORTS = /** @type {const} */ (['boards', 'cloths', 'strips', 'adhesives', 'primers']);
 
 /**
  * @typedef {{ order: any, numbers: import('../model/numbers.js').Numbers, fromShelf: boolean, setFromShelf: (on: boolean) => void }} ShelfProps
@@ -23,7 +21,7 @@ export function mountShelf(element, props) {
 
   async function load() {
     const [heaps, goods] = await Promise.all([studio.stock(), studio.supplies()]);
-    const onSale = SORTS.flatMap((sort) => goods[sort] ?? []);
+    const onSale = GOODS.flatMap((sort) => goods[sort] ?? []);
     refill(list,
       h('h4', {}, t.shelf.there), heaps.length > 0 ? h('ul', { class: 'slip heaps' }, ...heaps.map(heap)) : h('p', {}, t.shelf.empty),
       ...(onSale.length > 0 ? [h('h4', {}, t.shelf.toBuy)] : []), h('ul', { class: 'slip' }, ...onSale.map((/** @type {any} */ one) => h('li', {}, one.name ?? one.id, one.pricedOn ? h('span', { class: 'at' }, t.shelf.priced(new Date(one.pricedOn).toLocaleDateString(t.language))) : ''))));
@@ -41,7 +39,7 @@ export function mountShelf(element, props) {
   /** Goods of this ticket become supplies; what it says is on hand goes into stock, once. */
   async function putAll() {
     const order = toWire(props.order);
-    for (const sort of SORTS) {
+    for (const sort of GOODS) {
       for (const good of order[sort] ?? []) {
         const { onHand, value, remnants, ...rest } = good;
         if (rest.price !== undefined || rest.sale !== undefined || rest.containers !== undefined) await studio.supply(sort, { units: order.units, currency: order.currency, ...rest });

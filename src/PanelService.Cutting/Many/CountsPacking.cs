@@ -17,9 +17,6 @@ internal sealed class CountsPacking
     // Of more sheets parts are covered by patterns, and every brief look at them takes a fifth of a second.
     private const int MostStocks = CoverChoice.FewStocks;
 
-    // Searches side by side, from different seeds. Not as many as there are cores: the plan must not depend on that.
-    private const int Looks = 2;
-
     private readonly GoalSearch[] _searches;
     private readonly ColumnPool[] _sheets;
     private readonly ColumnPool _pool;
@@ -29,7 +26,7 @@ internal sealed class CountsPacking
     {
         (_pool, _price) = (pool, price);
         var table = new PieceTable(model, model.Demand, counts);
-        _sheets = [.. Enumerable.Range(0, Looks).Select(_ => new ColumnPool())];
+        _sheets = [.. Enumerable.Range(0, ManyOrders.Looks).Select(_ => new ColumnPool())];
         _searches = [.. _sheets.Select((sheets, look) => new GoalSearch(table, (ulong)look + 1, sheets))];
     }
 
@@ -50,7 +47,7 @@ internal sealed class CountsPacking
     {
         List<ColumnUse>? plan = null;
         SideBySide.Run(
-            Looks,
+            ManyOrders.Looks,
             units,
             work,
             (look, meter) => _searches[look].Advance(_price + 1, _price, meter),

@@ -11,6 +11,12 @@ internal static class ManyOrders
     // Beyond this a type is asked for so often that patterns repeat, and column generation does better.
     private const double MostOfEach = 3;
 
+    /// <summary>
+    /// Searches by ruin and recreate that go on side by side, from different seeds. Not as many as there are cores: the plan must
+    /// not depend on that.
+    /// </summary>
+    public const int Looks = 2;
+
     /// <summary>One search takes this part of the work that is left.</summary>
     public const int Share = 5;
 
@@ -59,10 +65,7 @@ internal static class ManyOrders
         {
             StockBox.TakeOff(left, column.Stock, copies);
             price += model.Stock(column.Stock).Price * copies;
-            for (int t = 0; t < open.Length; t++)
-            {
-                open[t] -= copies * column.Counts[t];
-            }
+            column.TakeOff(open, copies);
         }
 
         if (open.Sum() is > 0 and <= MostPieces)

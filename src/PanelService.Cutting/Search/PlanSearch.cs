@@ -54,10 +54,6 @@ internal sealed class PlanSearch
     private const int PackingShare = 120;
     private const int PackingTurns = 3;
 
-    // Searches by ruin and recreate that go on side by side, from different seeds. Not as many as there are cores: the
-    // plan must not depend on that.
-    private const int Looks = 2;
-
     private readonly Model _model;
     private readonly WorkMeter _work;
     private readonly IProgress<CuttingProgress>? _progress;
@@ -183,7 +179,7 @@ internal sealed class PlanSearch
     {
         if (ManyOrders.CanHold(_model) && !_model.IsLimited)
         {
-            _looks = ManyOrders.Searches(_model, Looks);
+            _looks = ManyOrders.Searches(_model, ManyOrders.Looks);
             var meter = _work.Part(FirstPlanUnits);
             TakeAll(_looks[0].Advance(long.MaxValue, bound: 0, meter));
             _work.Join(meter);
@@ -458,10 +454,9 @@ internal sealed class PlanSearch
             return;
         }
 
-        var packing = CountsPacking.Of(_model, _pool, mix, price);
-        var answer = cover is { Plan: null, Impossible: false }
-            ? LookCloser(mix, price, packing)
-            : new CountsAnswer(cover.Plan, null, cover.Impossible);
+        var answer = new CountsAnswer(cover.Plan, null, cover.Impossible);
+        var packing = answer.IsDecided ? null : CountsPacking.Of(_model, _pool, mix, price);
+        answer = answer.IsDecided ? answer : LookCloser(mix, price, packing);
         Take(answer.Plan ?? []);
         if (answer.Tight is { } inequality)
         {

@@ -19,8 +19,6 @@ internal static class Folding
     /// <summary>Less gain than this is not worth the breaks.</summary>
     private const double WorthIt = 0.75;
 
-    private const double StepsInMillimetre = 320;
-
     /// <summary>Rounding in the ninth digit makes no part and forbids no break.</summary>
     private const double Touch = 1e-6;
 
@@ -95,7 +93,7 @@ internal static class Folding
         };
     }
 
-    private static Length LengthOf(double millimetres) => Length.FromSteps((long)Math.Round(millimetres * StepsInMillimetre));
+    private static Length LengthOf(double millimetres) => Length.FromSteps((long)Math.Round(millimetres * Length.StepsPerMillimetre));
 
     private static DraftPart PartOf(Box box, ImmutableArray<DraftPart> parts) => parts.First(part => box.CentreY < Millimetres.Of(part.To));
 

@@ -12,5 +12,6 @@ internal static class GoodsNeeded
     /// <summary>Whether some line needs cloth.</summary>
     internal static bool Cloths(OrderRequest order) => Lines(order).Any(line => line.Surface is Surface.Cloth or Surface.Loose);
 
-    private static IEnumerable<PanelRequest> Lines(OrderRequest order) => (order.Panels ?? []).OfType<PanelRequest>();
+    /// <summary>The lines of an order that are there at all.</summary>
+    internal static IEnumerable<PanelRequest> Lines(OrderRequest order) => (order.Panels ?? []).OfType<PanelRequest>();
 }

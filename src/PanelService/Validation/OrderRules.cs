@@ -57,9 +57,9 @@ internal sealed class OrderRules : AbstractValidator<OrderRequest>
         RuleFor(o => o.Overheads).AtMostItems(WireLimits.Overheads);
         RuleForEach(o => o.Overheads).SetValidator(new OverheadRules()!);
         RuleFor(o => o.Budget).Money();
-        RuleFor(o => o.Budget).Must((order, budget) => budget is null || !Lines(order).Any(line => line.Spares > 0))
+        RuleFor(o => o.Budget).Must((order, budget) => budget is null || !GoodsNeeded.Lines(order).Any(line => line.Spares > 0))
             .WithMessage("A budget does not go together with spares: leave them out, the lines say what is made at most.");
-        RuleFor(o => o.Budget).Must((order, budget) => budget is null || !Lines(order).Any(line => line.MayBuy == true))
+        RuleFor(o => o.Budget).Must((order, budget) => budget is null || !GoodsNeeded.Lines(order).Any(line => line.MayBuy == true))
             .WithMessage("A budget does not go together with mayBuy: it asks what can be made for the money.");
         RuleFor(o => o.Shops).AtMostItems(WireLimits.Shops);
         RuleForEach(o => o.Shops).SetValidator(new ShopRules()!);
@@ -81,6 +81,4 @@ internal sealed class OrderRules : AbstractValidator<OrderRequest>
 
     private static long PanelsOf(IReadOnlyList<PanelRequest?>? lines) =>
         (lines ?? []).OfType<PanelRequest>().Sum(line => (line.Quantity ?? 0L) + (line.Spares ?? 0L));
-
-    private static IEnumerable<PanelRequest> Lines(OrderRequest order) => (order.Panels ?? []).OfType<PanelRequest>();
 }
