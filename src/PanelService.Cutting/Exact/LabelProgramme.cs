@@ -33,7 +33,7 @@ internal sealed class LabelProgramme
     private readonly int[] _start;
     private readonly int[] _end;
     private readonly LabelSet _found = new();
-    private readonly ILookup<(int, int), int> _shapes;
+    private readonly ILookup<(int Column, int Row), int> _shapes;
     private int _most;
     private long _steps;
 
@@ -49,8 +49,7 @@ internal sealed class LabelProgramme
         _completion = new Completion(programme, atLeast, work.Cancellation);
         _start = new int[_grid.X.Count * _grid.Y.Count];
         _end = new int[_start.Length];
-        _shapes = Enumerable.Range(0, _grid.Shapes.Length)
-            .ToLookup(s => (_grid.X.Floor(_grid.Shapes[s].Width), _grid.Y.Floor(_grid.Shapes[s].Height)));
+        _shapes = Enumerable.Range(0, _grid.Shapes.Length).ToLookup(s => _grid.Corners[s]);
     }
 
     /// <summary>Runs.</summary>

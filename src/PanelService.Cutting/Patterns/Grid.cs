@@ -25,6 +25,7 @@ internal sealed class Grid
     {
         (Shapes, PieceCount, Kerf, X, Y) = (shapes, area.Pieces.Count, area.Kerf, x, y);
         Heights = [.. shapes.Select(shape => shape.Height)];
+        Corners = [.. shapes.Select(shape => (X.Floor(shape.Width), Y.Floor(shape.Height)))];
         CutsX = new CutTable(X, area.MostNear, cancellation);
         CutsY = new CutTable(Y, area.MostNear, cancellation);
     }
@@ -58,6 +59,9 @@ internal sealed class Grid
 
     /// <summary>The shapes' true heights; in the order of <see cref="Shapes"/>.</summary>
     public long[] Heights { get; private init; }
+
+    /// <summary>The points along the width and the height that the shapes reach; in the order of <see cref="Shapes"/>.</summary>
+    public (int Column, int Row)[] Corners { get; }
 
     /// <summary>Points along the width.</summary>
     public PointSet X { get; }

@@ -90,7 +90,7 @@ internal sealed class NarrowTable
             foreach (int index in shapesByColumn[column])
             {
                 int value = values[_grid.Shapes[index].Piece];
-                for (int j = _grid.Y.Floor(_grid.Shapes[index].Height); j < _rows && row[j] < value; j++)
+                for (int j = _grid.Corners[index].Row; j < _rows && row[j] < value; j++)
                 {
                     row[j] = (ushort)value;
                 }

@@ -84,7 +84,7 @@ internal sealed class PatternSampler(SeededRandom random)
         {
             var shape = grid.Shapes[s];
             int lost = room.Best - _values[shape.Piece];
-            if (lost <= room.Loss && _open[shape.Piece] > 0 && Fits(shape, i, j) && random.Below(++ways) == 0)
+            if (lost <= room.Loss && _open[shape.Piece] > 0 && Fits(s, i, j) && random.Below(++ways) == 0)
             {
                 drawn = new Step(StepKind.Piece, s, 0, Math.Max(0, lost));
             }
@@ -125,15 +125,18 @@ internal sealed class PatternSampler(SeededRandom random)
         int best = -1;
         for (int s = 0; s < shapes.Length; s++)
         {
-            bool fits = _open[shapes[s].Piece] > 0 && Fits(shapes[s], i, j);
+            bool fits = _open[shapes[s].Piece] > 0 && Fits(s, i, j);
             best = fits && (best < 0 || _values[shapes[s].Piece] > _values[shapes[best].Piece]) ? s : best;
         }
 
         return best < 0 ? null : Place(best);
     }
 
-    private bool Fits(Shape shape, int i, int j) =>
-        _programme.Grid.X.Floor(shape.Width) <= i && _programme.Grid.Y.Floor(shape.Height) <= j;
+    private bool Fits(int shape, int i, int j)
+    {
+        var (column, row) = _programme.Grid.Corners[shape];
+        return column <= i && row <= j;
+    }
 
     private PieceBlock Place(int shape)
     {

@@ -54,7 +54,7 @@ internal sealed class ValueProgramme
         }
 
         _shapesByColumn = new int[grid.X.Count][];
-        var byColumn = grid.Shapes.Select((shape, index) => (At: grid.X.Floor(shape.Width), index)).ToLookup(s => s.At, s => s.index);
+        var byColumn = Enumerable.Range(0, grid.Shapes.Length).ToLookup(s => grid.Corners[s].Column);
         for (int i = 0; i < grid.X.Count; i++)
         {
             _shapesByColumn[i] = [.. byColumn[i]];
@@ -217,8 +217,7 @@ internal sealed class ValueProgramme
         foreach (int index in _shapesByColumn[column])
         {
             int value = _values[_grid.Shapes[index].Piece];
-            int from = _grid.Y.Floor(_grid.Shapes[index].Height);
-            for (int j = from; j < _rows && row[j] < value; j++)
+            for (int j = _grid.Corners[index].Row; j < _rows && row[j] < value; j++)
             {
                 row[j] = value;
             }
@@ -303,7 +302,7 @@ internal sealed class ValueProgramme
         foreach (int index in _shapesByColumn[i])
         {
             var shape = _grid.Shapes[index];
-            if (_values[shape.Piece] == value && _grid.Y.Floor(shape.Height) <= j)
+            if (_values[shape.Piece] == value && _grid.Corners[index].Row <= j)
             {
                 return new PieceBlock(shape.Piece, shape.Turned);
             }
