@@ -10,6 +10,12 @@
 //   5. the counts that stand open are looked at again with what has come to the pool since, packed for longer and decided,
 //      cheapest first (CountsPacking, CountsDecision), and what is then left of the work looks for a plan in the first
 //      that could not be (WithinCounts).
+// Many different pieces, one or two of each, go another way (SearchManyPieces): bounds by dual feasible functions, tight
+// numbers of sheets decided (TightCover), ruin and recreate side by side; then 3., 2. and 4. for what these leave open, and
+// ruin and recreate once more.
+// Source:  see the parts.
+// Cost:    the work allowed; ends as soon as bound and plan meet.
+// Not:     always proven.
 using System.Numerics;
 using PanelService.Cutting.Exact;
 using PanelService.Cutting.Many;
