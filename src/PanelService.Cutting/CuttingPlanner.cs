@@ -59,8 +59,8 @@ public static class CuttingPlanner
     {
         var search = new PlanSearch(model, work, progress);
         search.Run();
-        var (patterns, missing) = model.Translate(search.Best.Select(u => new PatternUse(u.Column.Stock, u.Column.Block, u.Copies)));
-        return new CuttingResult(patterns, search.Spent, search.Bound, missing, work.Stopped) { Proof = search.Proof };
+        var (patterns, missing) = model.Translate(search.Best.Plan.Select(u => new PatternUse(u.Column.Stock, u.Column.Block, u.Copies)));
+        return new CuttingResult(patterns, search.Best.Spent, search.Best.Bound, missing, work.Stopped) { Proof = search.Proof };
     }
 
     // Steady effort by an order's nature. Odd sizes make every step dear. Many different pieces are packed well soon or not at

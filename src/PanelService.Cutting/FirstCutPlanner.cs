@@ -1,6 +1,7 @@
 // Problem: what is cut from one sheet is settled; arrange it so that fewer cuts have to be made before the sheet comes to the saw.
 // Idea:    the plain ways of parting a sheet, in strips and the strips in parts, fewest cuts first: does everything fit into
 //          just these parts? The engine answers that as a problem of its own, with the parts as its stocks.
+// Source:  ours.
 // Cost:    a twentieth of a second for each way tried; at most a dozen.
 // Not:     the fewest: other ways of parting, and pieces exchanged between sheets, are not looked at.
 using System.Collections.Immutable;

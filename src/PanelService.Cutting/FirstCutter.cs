@@ -5,6 +5,7 @@
 //          more first cuts take more or less than the saw's, and the places where one side, cut in so many the other way, is just small
 //          enough. Depth first, ways that promise fewest cuts first, with few cuts allowed first and then more; what a part takes at
 //          least is known by area.
+// Source:  iterative deepening: Korf, Artificial Intelligence 27 (1985); the rest is ours.
 // Cost:    bounded by the ways looked at; a sheet in two to six parts takes some hundred.
 // Not:     parts of a stack in another order than the arrangement has them.
 using System.Collections.Immutable;

@@ -1,6 +1,7 @@
 // Problem: do stocks of which so many are used hold other pieces as well, or the same ones at other sizes?
 // Idea:    those stocks cost nothing and further ones something: a plan at no price is one out of them alone, and a bound above
 //          nothing says that there is none, mostly long before all are tried.
+// Source:  ours.
 // Cost:    one run of the engine with a tenth of a second's work at the most.
 // Not:     a plan wherever there is one.
 using System.Collections.Immutable;

@@ -2,6 +2,7 @@
 // Idea:    every block takes no more room than it needs; what a block has too much is cut off first, in one strip
 //          from edge to edge, so that leftovers are few and large. Of the two strips' orders the one with the larger
 //          single leftover is taken. Then parts are cut off one after another, and each is divided in its turn.
+// Source:  common practice: the strip from edge to edge first, so that what is left is in one piece.
 // Cost:    linear in the pieces times the depth of the arrangement.
 // Not:     the most valuable leftovers of all arrangements with the same pieces, only of this one.
 using System.Collections.Immutable;

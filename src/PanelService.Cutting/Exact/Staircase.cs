@@ -1,3 +1,10 @@
+// Problem: the smallest rectangles that a set can be cut from, of all ways to part it in two (FrontTable).
+// Idea:    the less wide, the higher: they form a staircase. Two sets side by side take the widths of both and the higher of
+//          the heights, so that two staircases are walked from their highest steps down, always the higher one a step; one
+//          above the other the same from the widest on. What comes of it goes into one hull, kept in order of width.
+// Source:  shape functions: Stockmeyer, Information and Control 57 (1983).
+// Cost:    a step of either staircase each, and a bisection and a shift in the hull; nothing is allocated on the way.
+// Not:     rectangles that fit none of the stocks given.
 namespace PanelService.Cutting.Exact;
 
 /// <summary>The smallest rectangles something can be cut from: widths rising, heights falling.</summary>

@@ -7,6 +7,8 @@
 //   3. where the first few counts stay open, a plan from counts with some room to spare says how far to look;
 //   4. counts left open are looked at again with more and more work, the cheapest first.
 // Source:  Benders decomposition (Numerische Mathematik 4, 1962) over counts of goods.
+// Cost:    the work allowed; a plan with room to spare, and sections where a jigsaw stays open, by work of their own.
+// Not:     always proven: counts that stay open to the end hold the bound down to their price.
 using PanelService.Cutting.Exact;
 using PanelService.Cutting.Search;
 

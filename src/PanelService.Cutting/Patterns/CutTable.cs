@@ -1,3 +1,10 @@
+// Problem: at which cuts of a rectangle has a programme to look?
+// Idea:    of two halves that change places one is enough, so the nearer part is at most half. What is left of a cut is worth
+//          what the greatest point within it is worth; of all cuts with the same farther part the one with the largest nearer
+//          part is no worse than any.
+// Source:  Herz, IBM J. Res. Dev. 16 (1972), for the halves; the farther part's point: Beasley, JORS 36 (1985).
+// Cost:    pairs of points, once an axis; then two spans a point.
+// Not:     fewer for one sheet alone: the table serves every rectangle inside it.
 namespace PanelService.Cutting.Patterns;
 
 /// <summary>

@@ -1,6 +1,8 @@
 // Problem: a search that takes stacks apart meets the same runs of parts again and again; to measure and compare them costs more
 //          than to decide about them.
 // Idea:    every arrangement is made once and measured once: equal ones are one object, compared and hashed as such.
+// Source:  hash consing: Ershov, Communications of the ACM 1 (1958).
+// Cost:    one look into a table an arrangement.
 using System.Collections.Immutable;
 
 namespace PanelService.Cutting.Patterns;

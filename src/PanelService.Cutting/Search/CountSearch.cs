@@ -34,7 +34,6 @@ internal sealed class CountSearch
         {
             _mix.Add(vector);
         }
-
     }
 
     /// <summary>The next mix that the relaxation allows, cheapest first.</summary>

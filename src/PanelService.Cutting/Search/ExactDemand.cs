@@ -1,3 +1,9 @@
+// Problem: a plan covers the demand and holds some pieces too often; it is to hold each exactly as often as demanded.
+// Idea:    sheet by sheet, the dear ones first, everything no longer wanted is taken out of its pattern; copies that come out
+//          alike stay together. What is left on the cheapest sheets in the end may be nothing, and such a sheet is saved.
+// Source:  ours.
+// Cost:    patterns × types, and a pattern pruned where it holds too much.
+// Not:     the cheapest of all exact plans within it: sheets of one price keep their order.
 using PanelService.Cutting.Patterns;
 
 namespace PanelService.Cutting.Search;

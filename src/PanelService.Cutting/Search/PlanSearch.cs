@@ -5,12 +5,13 @@
 //      then raised as far as coarse grids tell (CoarseBound), and what the whole part leaves, and the plan's emptiest
 //      sheets, are laid out anew (ManyOrders);
 //   3. orders of a few pieces are decided for good (SmallOrder);
-//   4. the cheapest counts of stocks the relaxation allows (CountSearch), and a short look for a plan within just these
-//      (TightCover, CountsDecision; of a few sheets CountsPacking). Found: proven, unless cheaper counts stand open.
-//   5. the counts that stand open are looked at again with what has come to the pool since, packed for longer and decided,
-//      cheapest first (CountsPacking, CountsDecision), and what is then left of the work looks for a plan in the first
-//      that could not be (WithinCounts).
-using System.Numerics;
+//   4. plans within the cheapest counts of stocks that the relaxation allows, and what is open of these decided (CountPhase).
+// Many different pieces, one or two of each, go another way (SearchManyPieces): bounds by dual feasible functions, tight
+// numbers of sheets decided (TightCover), ruin and recreate side by side; then 3., 2. and 4. for what these leave open, and
+// ruin and recreate once more.
+// Source:  see the parts.
+// Cost:    the work allowed; ends as soon as bound and plan meet.
+// Not:     always proven.
 using PanelService.Cutting.Exact;
 using PanelService.Cutting.Many;
 
@@ -24,8 +25,6 @@ internal sealed class PlanSearch
 
     // The whole part of the relaxation is nearly all of a larger order's plan.
     private const int MostPutOff = 500;
-    private const int MostMixes = 40;
-    private const int MixRounds = 100;
 
     // Percent of the work that the first relaxation leaves for making whole plans of it.
     private const long KeptBack = 40;
@@ -48,26 +47,19 @@ internal sealed class PlanSearch
     // A few milliseconds.
     private const long FirstPlanUnits = 2_000;
 
-    // What ruin and recreate within counts may do in each of its searches: in a look; and before they are decided, in each turn, this
-    // part of the work left.
-    private const long PackedInLook = 20_000;
-    private const int PackingShare = 120;
-    private const int PackingTurns = 3;
-
     private readonly Model _model;
     private readonly WorkMeter _work;
-    private readonly IProgress<CuttingProgress>? _progress;
     private readonly ColumnPool _pool = new();
     private readonly Relaxation _relaxation;
-    private readonly SequentialFill _fill;
     private readonly StockBox _box;
-    private readonly long _priceDivisor;
-    private readonly WithinCounts _within;
     private readonly ProofRecord _proof;
+    private readonly Incumbent _best;
+    private readonly RoundDown _rounding;
+    private readonly SearchState _state;
+    private readonly WithinCounts _within;
     private GoalSearch[] _looks = [];
     private double[] _duals;
     private CountsDecision? _decision;
-    private Action? _roundDown;
 
     /// <summary>Starts a search.</summary>
     /// <param name="model">What is to be cut from what.</param>
@@ -75,35 +67,26 @@ internal sealed class PlanSearch
     /// <param name="progress">Told whenever plan or bound gets better.</param>
     public PlanSearch(Model model, WorkMeter work, IProgress<CuttingProgress>? progress)
     {
-        (_model, _work, _progress) = (model, work, progress);
+        (_model, _work) = (model, work);
         _relaxation = new Relaxation(model, _pool, work);
-        _fill = new SequentialFill(model, _pool, work);
+        var fill = new SequentialFill(model, _pool, work);
         _box = StockBox.Of(model);
-        _priceDivisor = PriceDivisor(model);
-        _within = new WithinCounts(model, _relaxation, _fill, new SearchState(_pool, _box, work), Take);
         _proof = new ProofRecord(model);
+        _best = new Incumbent(model, _proof, progress);
+        _rounding = new RoundDown(model, _box, fill, _best);
+        _state = new SearchState(_pool, _box, work, _best, _proof, _rounding);
+        _within = new WithinCounts(model, _relaxation, fill, _state);
         _duals = [.. Enumerable.Range(0, model.Types.Length).Select(model.PieceArea)];
     }
 
-    /// <summary>The best plan so far: covers the demand unless <see cref="Missing"/>.</summary>
-    public List<ColumnUse> Best { get; private set; } = [];
-
-    /// <summary>Its price; <see cref="long.MaxValue"/> before the first whole plan.</summary>
-    public long Spent { get; private set; } = long.MaxValue;
-
-    /// <summary>No plan costs less.</summary>
-    public long Bound { get; private set; }
-
-    /// <summary>Pieces no plan found so far has a place for.</summary>
-    public int Missing { get; private set; } = int.MaxValue;
+    /// <summary>The best plan so far and the bound.</summary>
+    public Incumbent Best => _best;
 
     /// <summary>Every pattern it came by.</summary>
     public IReadOnlyList<Column> Columns => _pool.Columns;
 
     /// <summary>What the bound rests on.</summary>
     public BoundProof Proof => _proof.ToProof(_relaxation.Inequalities, _box);
-
-    private bool Proven => Missing == 0 && Bound >= Spent;
 
     /// <summary>Runs until the plan is proven, the work is done, or a stop is asked for.</summary>
     public void Run()
@@ -130,49 +113,49 @@ internal sealed class PlanSearch
         if (_model.HasOddSizes && ManyOrders.CanHold(_model) && !_model.IsLimited)
         {
             // Coarse grids promise more than a sheet has; next to no waste, and area alone says more than they do.
-            RaiseBound(ManyOrders.Bound(_model, _work, _proof));
+            _best.RaiseBound(ManyOrders.Bound(_model, _work, _proof));
         }
 
         _work.Reserve = _work.Left * KeptBack / 100;
-        (_relaxation.Known, _relaxation.PriceStep) = (Bound, _priceDivisor);
+        (_relaxation.Known, _relaxation.PriceStep) = (_best.Bound, _best.PriceStep);
         var root = _relaxation.Solve(_model.Demand, _box);
         _work.Reserve = 0;
-        RaiseBound(root.Bound);
+        _best.RaiseBound(root.Bound);
         RaiseCoarseBound(root.Solution);
         _duals = root.Solution?.Duals ?? _duals;
         _within.Duals = _duals;
-        if (Proven)
+        if (_best.IsProven)
         {
             return;
         }
 
-        _roundDown = () => RoundDown(root.Solution);
-        if (Missing > 0 || _decision is null || _model.HasOddSizes || _model.Demand.Sum(d => (long)d) > MostPutOff)
+        _rounding.PutOff(root.Solution, _duals);
+        if (_best.Missing > 0 || _decision is null || _model.HasOddSizes || _model.Demand.Sum(d => (long)d) > MostPutOff)
         {
-            RoundDownOnce();
+            _rounding.CatchUp();
         }
 
         ImproveRest(root.Solution);
         ImproveEmptiest();
         SolveSmallOrder();
-        SearchCounts();
+        new CountPhase(_model, _relaxation, _state, _within, _decision).Run();
     }
 
     /// <summary>What coarse grids can tell, where the relaxation leaves room for more than the bound known.</summary>
     private void RaiseCoarseBound(MasterSolution? solution)
     {
-        if (solution is null || Proven || !_model.HasOddSizes || _priceDivisor == 0)
+        if (solution is null || _best.IsProven || !_model.HasOddSizes || _best.PriceStep == 0)
         {
             return;
         }
 
-        bool one = Math.Ceiling(solution.Price / _priceDivisor) <= (Bound / _priceDivisor) + 1;
+        bool one = Math.Ceiling(solution.Price / _best.PriceStep) <= (_best.Bound / _best.PriceStep) + 1;
         var part = _work.Part(_work.Left * (one ? CoarsePercent : CoarsePercentOfMany) / 100);
         var coarse = new CoarseBound(_model, _box, part);
-        long bound = coarse.Run(solution, _pool.Columns, Bound, _priceDivisor);
+        long bound = coarse.Run(solution, _pool.Columns, _best.Bound, _best.PriceStep);
         _work.Join(part);
         _relaxation.Inequalities.AddRange(coarse.Inequalities);
-        RaiseBound(bound);
+        _best.RaiseBound(bound);
     }
 
     private void FirstPlan()
@@ -186,10 +169,10 @@ internal sealed class PlanSearch
         }
         else
         {
-            Take(PlainFill.Run(_model, _model.Demand, _box.Most));
+            _best.Take(PlainFill.Run(_model, _model.Demand, _box.Most));
         }
 
-        RaiseBound(_relaxation.Seed(_relaxation.ByArea(), _model.Demand, _box));
+        _best.RaiseBound(_relaxation.Seed(_relaxation.ByArea(), _model.Demand, _box));
         _decision = CountsDecision.Suits(_model) && !_model.IsLimited ? new CountsDecision(_model, _pool, _relaxation.Inequalities, _work) : null;
     }
 
@@ -197,26 +180,26 @@ internal sealed class PlanSearch
     // Quick bounds, ruin and recreate, the relaxation for its bound, and ruin and recreate again.
     private void SearchManyPieces()
     {
-        RaiseBound(ManyOrders.Bound(_model, _work, _proof));
+        _best.RaiseBound(ManyOrders.Bound(_model, _work, _proof));
         DecideTightSheets();
         bool few = _model.Demand.Sum() <= FewPieces;
         ImproveMany(few ? ManyOrders.Share * FewPieces : ManyOrders.Share);
         SolveSmallOrder();
-        if (!Proven && !_work.Exhausted)
+        if (!_best.IsProven && !_work.Exhausted)
         {
-            var root = _relaxation.Solve(_model.Demand, _box, Missing == 0 ? Spent : long.MaxValue);
-            RaiseBound(root.Bound);
+            var root = _relaxation.Solve(_model.Demand, _box, _best.Below);
+            _best.RaiseBound(root.Bound);
             RaiseCoarseBound(root.Solution);
-            if (Missing > 0)
+            if (_best.Missing > 0)
             {
-                RoundDown(root.Solution);
+                _rounding.Run(root.Solution, _duals);
             }
         }
 
         // Few pieces' counts are proven soon or not at all; what they leave is for another look for a plan.
         if (_model.Stocks.Length > 1)
         {
-            SearchCounts(few ? _work.Left / 2 : 0);
+            new CountPhase(_model, _relaxation, _state, _within, _decision).Run(few ? _work.Left / 2 : 0);
         }
 
         ImproveMany(LastShare);
@@ -224,7 +207,7 @@ internal sealed class PlanSearch
 
     private void ImproveMany(int share)
     {
-        if (Proven || (Missing == 0 && _work.Exhausted))
+        if (_best.IsProven || (_best.Missing == 0 && _work.Exhausted))
         {
             return;
         }
@@ -234,11 +217,11 @@ internal sealed class PlanSearch
             _looks.Length,
             _work.Left / share / _looks.Length,
             _work,
-            (look, meter) => _looks[look].Advance(Missing == 0 ? Spent : long.MaxValue, Bound, meter),
+            (look, meter) => _looks[look].Advance(_best.Below, _best.Bound, meter),
             found =>
             {
                 Array.ForEach(found, TakeAll);
-                return !Proven;
+                return !_best.IsProven;
             });
     }
 
@@ -246,76 +229,9 @@ internal sealed class PlanSearch
     {
         foreach (var uses in plans)
         {
-            Take(uses);
+            _best.Take(uses);
             uses.ForEach(use => _pool.Add(use.Column));
         }
-    }
-
-    private static long PriceDivisor(Model model) =>
-        Enumerable.Range(0, model.Stocks.Length).Aggregate(0L, (divisor, s) =>
-            (long)BigInteger.GreatestCommonDivisor(divisor, model.Stock(s).Price));
-
-    private void RaiseBound(long bound)
-    {
-        // Every plan's price is a sum of prices, so a multiple of their common divisor.
-        long whole = _priceDivisor <= 1 || bound == long.MaxValue ? bound : (bound + _priceDivisor - 1) / _priceDivisor * _priceDivisor;
-        _proof.Claim(whole);
-        if (whole > Bound)
-        {
-            Bound = Math.Min(whole, Spent);
-            Report();
-        }
-    }
-
-    /// <summary>Tells how far it is; where the demand is known to be out of reach there is neither a plan nor a price to tell.</summary>
-    private void Report()
-    {
-        if (Bound < long.MaxValue)
-        {
-            _progress?.Report(new CuttingProgress(Missing == 0 ? Spent : null, Bound));
-        }
-    }
-
-    /// <summary>Takes a plan if it is better than the best: fewer pieces missing, then cheaper.</summary>
-    /// <returns>The price of the best; <see cref="long.MaxValue"/> while there is none.</returns>
-    private long Take(IEnumerable<ColumnUse> uses)
-    {
-        var (whole, missing) = ExactDemand.Of(uses.Where(use => _model.CanCut(use.Column.Block)), _model);
-        long price = whole.Sum(u => _model.Stock(u.Column.Stock).Price * u.Copies);
-        if (missing < Missing || (missing == Missing && price < Spent))
-        {
-            (Best, Missing, Spent) = (whole, missing, price);
-            Report();
-        }
-
-        return Missing == 0 ? Spent : long.MaxValue;
-    }
-
-    /// <summary>Rounds the relaxation's solution down where that was put off and is still of use.</summary>
-    private void RoundDownOnce()
-    {
-        if (_roundDown is { } roundDown && !Proven)
-        {
-            _roundDown = null;
-            roundDown();
-        }
-    }
-
-    /// <summary>The whole part of the relaxation's solution, and a fill of what it leaves.</summary>
-    private void RoundDown(MasterSolution? solution)
-    {
-        int[] open = [.. _model.Demand];
-        int[] left = [.. _box.Most];
-        var uses = new List<ColumnUse>();
-        foreach (var (column, copies) in (solution?.Uses ?? []).OrderByDescending(u => u.Copies))
-        {
-            int whole = Math.Min((int)Math.Floor(copies + 1e-6), left[column.Stock]);
-            uses.AddRange(whole > 0 ? [new ColumnUse(column, whole)] : []);
-            StockBox.TakeOff(left, column.Stock, whole);
-            column.TakeOff(open, whole);
-        }
-
-        Take([.. uses, .. _fill.Fill(open, left, _duals)]);
     }
 
     /// <summary>
@@ -338,7 +254,7 @@ internal sealed class PlanSearch
     {
         foreach (int emptiest in Emptiest)
         {
-            var sheets = Best.SelectMany(use => Enumerable.Repeat(use.Column, use.Copies)).OrderByDescending(Filled);
+            var sheets = _best.Plan.SelectMany(use => Enumerable.Repeat(use.Column, use.Copies)).OrderByDescending(Filled);
             Improve(EmptiestShare, sheets.SkipLast(emptiest).Select(column => new ColumnUse(column, 1)));
         }
     }
@@ -348,45 +264,45 @@ internal sealed class PlanSearch
 
     private void Improve(int share, IEnumerable<ColumnUse> uses)
     {
-        if (Proven || Missing > 0 || !_model.HasOddSizes || _model.IsLimited || !ManyOrders.CanHold(_model))
+        if (_best.IsProven || _best.Missing > 0 || !_model.HasOddSizes || _model.IsLimited || !ManyOrders.CanHold(_model))
         {
             return;
         }
 
         var (kept, _) = ExactDemand.Of(uses, _model);
-        ManyOrders.ImproveRest(_model, kept, new ManyRequest(Spent, Bound, _work.Left / share, Seed: 1), _work, found => Take(found));
+        ManyOrders.ImproveRest(_model, kept, new ManyRequest(_best.Spent, _best.Bound, _work.Left / share, Seed: 1), _work, found => _best.Take(found));
     }
 
     /// <summary>Orders of a few pieces are decided for good.</summary>
     private void SolveSmallOrder()
     {
-        if (Proven || _model.IsLimited || SmallOrder.Solve(_model, Missing == 0 ? Spent : long.MaxValue, _work) is not { } cheapest)
+        if (_best.IsProven || _model.IsLimited || SmallOrder.Solve(_model, _best.Below, _work) is not { } cheapest)
         {
             return;
         }
 
         if (cheapest.Count > 0)
         {
-            Take(cheapest);
+            _best.Take(cheapest);
         }
 
-        if (Missing == 0)
+        if (_best.Missing == 0)
         {
-            _proof.Exhausted(Spent);
+            _proof.Exhausted(_best.Spent);
         }
 
-        RaiseBound(Missing == 0 ? Spent : Bound);
+        _best.RaiseBound(_best.Missing == 0 ? _best.Spent : _best.Bound);
     }
 
     /// <summary>Where the bound's number of sheets holds next to nothing more than is wanted, it is decided for good.</summary>
     private void DecideTightSheets()
     {
-        if (Proven || _model.Stocks.Length != 1 || _model.Stock(0).Price == 0)
+        if (_best.IsProven || _model.Stocks.Length != 1 || _model.Stock(0).Price == 0)
         {
             return;
         }
 
-        int sheets = (int)(Bound / _model.Stock(0).Price);
+        int sheets = (int)(_best.Bound / _model.Stock(0).Price);
         if (sheets == 0 || sheets > _box.Most[0])
         {
             return;
@@ -395,156 +311,13 @@ internal sealed class PlanSearch
         var tight = TightCover.Solve(_model, [sheets], [], _work);
         if (tight.Plan is { } plan)
         {
-            Take(plan);
+            _best.Take(plan);
         }
 
         if (tight.Impossible)
         {
             _proof.Exclude([sheets], ExclusionSource.AllTightPatterns);
-            RaiseBound(Bound + 1);
+            _best.RaiseBound(_best.Bound + 1);
         }
     }
-
-    /// <summary>
-    /// The cheapest counts first: a look for a plan in each. A plan found ends it, and the counts that stand open before
-    /// it are then decided, cheapest first.
-    /// </summary>
-    private void SearchCounts(long reserve = 0)
-    {
-        var counts = new CountSearch(_model, _relaxation, _box, _work, _proof);
-        var open = new Queue<OpenCounts>();
-        long reached = 0;
-        for (int tries = 0; tries < MostMixes && !Proven && !_work.Exhausted && _work.Left > reserve; tries++)
-        {
-            var mix = counts.Next(MixRounds);
-            reached = mix.Bound;
-            if (open.Count == 0)
-            {
-                RaiseBound(mix.Bound);
-            }
-
-            if (mix.Counts is null || (Missing == 0 && mix.Bound >= Spent))
-            {
-                break;
-            }
-
-            Look(mix.Counts, mix.Bound, counts, open);
-            counts.Exclude(mix.Counts);
-            RoundDownOnce();
-        }
-
-        RoundDownOnce();
-        Decide(open, reached, reserve);
-    }
-
-    private void Look(int[] mix, long price, CountSearch counts, Queue<OpenCounts> open)
-    {
-        if (_model.IsLimited)
-        {
-            _within.Look(mix, price);
-            open.Enqueue(new OpenCounts(mix, price, null, null));
-            return;
-        }
-
-        var cover = TightCover.Solve(_model, mix, _relaxation.Inequalities, _work);
-        if (cover.Plan is null && !cover.Impossible && _decision is null)
-        {
-            _within.Look(mix, price);
-            open.Enqueue(new OpenCounts(mix, price, null, null));
-            return;
-        }
-
-        var answer = new CountsAnswer(cover.Plan, null, cover.Impossible);
-        var packing = answer.IsDecided ? null : CountsPacking.Of(_model, _pool, mix, price);
-        answer = answer.IsDecided ? answer : LookCloser(mix, price, packing);
-        Take(answer.Plan ?? []);
-        if (answer.Tight is { } inequality)
-        {
-            counts.Add(inequality);
-        }
-
-        if (answer.Impossible)
-        {
-            _proof.Exclude(mix, ExclusionSource.AllTightPatterns);
-        }
-        else if (answer.Plan is null)
-        {
-            open.Enqueue(new OpenCounts(mix, price, answer.Tight, packing));
-        }
-    }
-
-    /// <summary>
-    /// A look at patterns known and drawn, then ruin and recreate and another such look, rounding where that was put off, and a look for
-    /// which patterns are priced within the demand: the dearest of them.
-    /// </summary>
-    private CountsAnswer LookCloser(int[] mix, long price, CountsPacking? packing)
-    {
-        bool briefly = packing is not null || _roundDown is not null;
-        var answer = _decision!.Look(mix, briefly);
-        if (packing is not null && !answer.IsDecided)
-        {
-            answer = PackAndLook(mix, packing, PackedInLook);
-        }
-
-        if (!briefly || answer.IsDecided)
-        {
-            return answer;
-        }
-
-        RoundDownOnce();
-        return Missing == 0 && Spent <= price ? answer : _decision.Look(mix);
-    }
-
-    /// <summary>Decides the counts that stand open, cheapest first, as long as that raises the bound.</summary>
-    /// <param name="open">The counts.</param>
-    /// <param name="reached">No other counts are cheaper.</param>
-    /// <param name="reserve">Work to leave.</param>
-    private void Decide(Queue<OpenCounts> open, long reached, long reserve)
-    {
-        while (_decision is not null && !Proven && !_work.Exhausted && _work.Left > reserve && open.TryDequeue(out var first))
-        {
-            var answer = first.Tight is { } tight ? Decide(first, tight) : CountsAnswer.Unknown;
-            Take(answer.Plan ?? []);
-            if (answer.Plan is not null)
-            {
-                return;
-            }
-
-            if (!answer.Impossible)
-            {
-                _within.Look(first.Counts, first.Price);
-                return;
-            }
-
-            _proof.Exclude(first.Counts, ExclusionSource.AllTightPatterns);
-            RaiseBound(Math.Min(Spent, open.TryPeek(out var next) ? next.Price : reached));
-        }
-    }
-
-    /// <summary>
-    /// Looks at counts again before they are decided: dearer counts have brought patterns to the pool since, and so does every turn of
-    /// packing; often they hold a plan of these.
-    /// </summary>
-    private CountsAnswer Decide(OpenCounts first, DualVector tight)
-    {
-        var answer = _decision!.Look(first.Counts, briefly: true);
-        for (int turn = 0; turn < PackingTurns && first.Packing is { } packing && !answer.IsDecided; turn++)
-        {
-            answer = PackAndLook(first.Counts, packing, _work.Left / PackingShare);
-        }
-
-        return answer.IsDecided ? answer : _decision.Decide(first.Counts, tight);
-    }
-
-    /// <summary>Ruin and recreate within counts, and a brief look at what it leaves in the pool.</summary>
-    private CountsAnswer PackAndLook(int[] counts, CountsPacking packing, long units) => packing.Advance(units, _work) is { } packed
-        ? new CountsAnswer(packed, null, false)
-        : _decision!.Look(counts, briefly: true);
-
-    /// <summary>Counts in which a plan was looked for and not found.</summary>
-    /// <param name="Counts">Counts per stock.</param>
-    /// <param name="Price">Their price.</param>
-    /// <param name="Tight">The values under which they are tight; null where none are known.</param>
-    /// <param name="Packing">Ruin and recreate within them as far as it got; null where it is not used.</param>
-    private sealed record OpenCounts(int[] Counts, long Price, DualVector? Tight, CountsPacking? Packing);
 }

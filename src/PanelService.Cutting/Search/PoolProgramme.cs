@@ -1,7 +1,8 @@
 // Problem: the cheapest whole plan from the patterns known.
-// Idea:    an integer programme: how often each pattern, demand covered, stocks within their box. Patterns whose
-//          reduced cost exceeds what is left between bound and best plan cannot be part of a better one: left out.
-// Source:  CP-SAT of OR-Tools does the search: one worker, deterministic time, a hint from the best plan.
+// Idea:    an integer programme: how often each pattern, demand covered, stocks within their box, the price between the bound
+//          known and the best plan's; or without a price, where any cover from given counts will do.
+// Source:  the covering programme of Gilmore and Gomory, Operations Research 9 (1961), in whole numbers; CP-SAT of OR-Tools
+//          does the search: one worker, one seed, deterministic time.
 // Cost:    milliseconds for a hundred patterns; bounded by the deterministic time given.
 // Not:     the cheapest over patterns not in the pool.
 using Google.OrTools.Sat;

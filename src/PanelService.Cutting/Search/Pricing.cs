@@ -1,3 +1,11 @@
+// Problem: the best pattern of every stock under values that a simplex proposes in floating point, and what no pattern exceeds.
+// Idea:    values are rounded down to multiples of a power of two, the finest under which no sum outgrows a table. One
+//          fill of a programme serves all stocks that share its grid. On a coarse grid two are asked: one whose values are
+//          bounds, one whose patterns fit. Where a pattern has to keep to the demand and the best one does not, it is pruned
+//          or the capped programme fills the sheet.
+// Source:  pricing of Gilmore and Gomory, Operations Research 14 (1966); the bound that survives rounding: see DualVector.
+// Cost:    one fill of ValueProgramme a grid (two where it is coarse); the capped programme some thirty times that.
+// Not:     exact within the demand: see BoundedPattern.
 using PanelService.Cutting.Patterns;
 
 namespace PanelService.Cutting.Search;

@@ -2,6 +2,7 @@
 // Idea:    whoever raises the bound leaves here what it rests on: value vectors, counts found impossible, a price found
 //          to be the least by exhaustion. Of the relaxation's vectors the one with the best bound of its own is enough,
 //          and those the mixes were made with. What another one says more strongly is left out.
+// Source:  certificates of dual values: see DualVector and PriceMix.
 // Cost:    pairs of vectors × stocks; some microseconds.
 // Not:     the smallest such set.
 using PanelService.Cutting.Many;

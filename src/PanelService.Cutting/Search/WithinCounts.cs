@@ -24,7 +24,7 @@ internal sealed class WithinCounts
     private readonly Scatter _scatter;
     private readonly StockBox _box;
     private readonly WorkMeter _work;
-    private readonly Func<IEnumerable<ColumnUse>, long> _take;
+    private readonly Incumbent _best;
     private double[] _corrected;
     private bool _pricedWithin;
 
@@ -33,11 +33,10 @@ internal sealed class WithinCounts
     /// <param name="relaxation">Relaxes a box.</param>
     /// <param name="fill">Fills stocks.</param>
     /// <param name="state">What the whole search shares.</param>
-    /// <param name="take">Is given every plan; returns the price of the best, <see cref="long.MaxValue"/> while there is none.</param>
-    public WithinCounts(Model model, Relaxation relaxation, SequentialFill fill, SearchState state, Func<IEnumerable<ColumnUse>, long> take)
+    public WithinCounts(Model model, Relaxation relaxation, SequentialFill fill, SearchState state)
     {
-        (_model, _relaxation, _fill, _take) = (model, relaxation, fill, take);
-        (_pool, _box, _work) = (state.Pool, state.Box, state.Work);
+        (_model, _relaxation, _fill) = (model, relaxation, fill);
+        (_pool, _box, _work, _best) = (state.Pool, state.Box, state.Work, state.Best);
         _scatter = new Scatter(model, _pool, _work);
         _corrected = [.. Enumerable.Range(0, model.Types.Length).Select(model.PieceArea)];
         Duals = _corrected;
@@ -60,7 +59,7 @@ internal sealed class WithinCounts
             if (best > price)
             {
                 var request = new PoolRequest(_model.Demand, within, price, price + 1, PoolTime);
-                best = _take(PoolProgramme.Improve(_model, _pool.Columns, request, _work) ?? []);
+                best = _best.Take(PoolProgramme.Improve(_model, _pool.Columns, request, _work) ?? []);
             }
 
             if (best <= price || _work.Exhausted)
@@ -89,12 +88,12 @@ internal sealed class WithinCounts
     }
 
     private long Dive(int[] counts) =>
-        _take(new Dive(_model, _relaxation, _fill, _work).Run(_model.Demand, _box with { Most = counts }));
+        _best.Take(new Dive(_model, _relaxation, _fill, _work).Run(_model.Demand, _box with { Most = counts }));
 
     private long Relax(StockBox box)
     {
         _relaxation.Solve(_model.Demand, box, within: true);
-        return _take([]);
+        return _best.Take([]);
     }
 
     private long Shake(int[] counts, double strength)
@@ -103,13 +102,13 @@ internal sealed class WithinCounts
         FillWith(_scatter.Shaken(Duals, strength), counts);
         FillWith(_scatter.Shaken(Duals, strength), _box.Most);
         _scatter.Shake(Duals, counts, ShakesOfBatch, strength);
-        return _take([]);
+        return _best.Take([]);
     }
 
     private void FillWith(double[] values, int[] most)
     {
         var uses = _fill.Fill(_model.Demand, most, values);
-        _take(uses);
+        _best.Take(uses);
         _corrected = _fill.Correct(_corrected, uses);
     }
 }
@@ -118,4 +117,7 @@ internal sealed class WithinCounts
 /// <param name="Pool">Columns known; new ones are added.</param>
 /// <param name="Box">How many of each stock may be used.</param>
 /// <param name="Work">Where work is counted.</param>
-internal sealed record SearchState(ColumnPool Pool, StockBox Box, WorkMeter Work);
+/// <param name="Best">The best plan and the bound.</param>
+/// <param name="Proof">Told what the bound rests on.</param>
+/// <param name="Rounding">Rounds the relaxation's solution down.</param>
+internal sealed record SearchState(ColumnPool Pool, StockBox Box, WorkMeter Work, Incumbent Best, ProofRecord Proof, RoundDown Rounding);

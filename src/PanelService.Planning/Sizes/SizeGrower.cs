@@ -3,7 +3,9 @@
 //          become nominal where all their patterns allow it, both ways at once first; what is left over is given
 //          out line by line, each to the largest size a tape shows that still fits (by bisection).
 // Cost:    lines × the patterns that hold them × the bisection's dozen steps.
-// Not:     the most lines at nominal size that any order of giving could reach.
+// Not:     the most lines at nominal size that any order of giving could reach; nor what other patterns of the same boards, or
+//          other cuts through the same places, would have room for: of 145 reduced sides in 120 drawn orders the second was
+//          true of two.
 using System.Collections.Immutable;
 using PanelService.Planning.Measures;
 
