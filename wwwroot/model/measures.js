@@ -6,6 +6,8 @@
  * @typedef {'inch' | 'centimetre' | 'millimetre'} Unit
  */
 
+import { t } from '../texts/index.js';
+
 /** Millimetres in one of each unit: an inch is 25.4 mm by definition (NIST SP 811). */
 export const MILLIMETRES = { inch: 25.4, centimetre: 10, millimetre: 1 };
 
@@ -79,7 +81,7 @@ export const unparted = (text) => text.replace(/(\d) (?=\d+\/\d)/g, '$1\u00a0');
 export const hasUnit = (text) => /[a-z"'”’″′]/i.test(String(text ?? ''));
 
 /** A length as it is typed, with a unit once. @param {any} text @param {Unit} unit of a bare number */
-export const withOwn = (text, unit) => (hasUnit(text) ? String(text) : `${text ?? ''} ${SIGN[unit]}`.trim());
+export const withOwn = (text, unit) => t.figures(hasUnit(text) ? String(text) : `${text ?? ''} ${SIGN[unit]}`.trim());
 
 /**
  * A bare number keeps its meaning when the order's unit changes: it gets its own unit.
