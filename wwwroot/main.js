@@ -9,7 +9,7 @@ import * as studio from './api/studio.js';
 import { against, best, changesOf, gainOf } from './model/changes.js';
 import { formatByName, seriesOf } from './model/formats.js';
 import { numbers } from './model/numbers.js';
-import { addLine, changeUnits, emptyOrder, fieldOf, freeMark, fromWire, keyed, lacking, put, at, toWire } from './model/order.js';
+import { addLine, changeUnits, emptyOrder, fieldOf, freeMark, fromWire, inLanguage, keyed, lacking, put, at, toWire } from './model/order.js';
 import { createStore } from './model/store.js';
 import { speak, t } from './texts/index.js';
 import { mountAct, mountProblem } from './view/act.js';
@@ -38,7 +38,7 @@ const { asked, isNew } = await comeIn(ticket, shelf.forget);
 if (isNew) remembered = null;
 const [listed, demos, example] = await Promise.all([
   orElse(catalogue.formats(), []), orElse(catalogue.demoNames(), []), remembered ?? orElse(catalogue.demo(EXAMPLE), emptyOrder())]);
-const first = remembered ?? {
+const first = remembered ? { ...remembered, order: inLanguage(remembered.order) } : {
   order: fromWire(example),
   way: { series: 'inch', face: '', lying: false, surface: 'cloth' }, decimals: false, language, plan: null, ticks: {}, earlier: [],
 };
@@ -241,7 +241,7 @@ function props() {
     base,
     head: {
       ...base, planned: plan?.document.title ?? null, demos, decimals, language, kept, canUndo: store.canUndo(), undo: store.undo, fresh: () => open(emptyOrder()),
-      earlier: store.state().earlier ?? [], openEarlier: (/** @type {number} */ i) => open(structuredClone(store.state().earlier[i].order)),
+      earlier: store.state().earlier ?? [], openEarlier: (/** @type {number} */ i) => open(inLanguage(store.state().earlier[i].order)),
       plans: made.list, openPlan: (/** @type {string} */ id) => { location.hash = `#plan=${id}`; },
       openDemo: async (/** @type {string} */ name) => open(fromWire(await catalogue.demo(name))),
       setUnits: (/** @type {any} */ unit) => store.change('units', (state) => changeUnits(state.order, unit)),
@@ -260,7 +260,11 @@ function props() {
     changes: { found: stale ? [] : best(tries.found), numbers: format, use: useChange },
     days: plan && {
       plan: plan.document, order: plan.order, address: plan.address, did: plan.did ?? null, stale, ticks: { ...ticks }, decimals, numbers: numbers(plan.document.units, plan.document.currency, decimals),
-      openOrder: (/** @type {any} */ document) => open(fromWire(document)),
+      openOrder: (/** @type {any} */ document) => {
+        open(fromWire(document));
+        // Asked for from the ticket's end: what was asked for stands at its beginning.
+        /** @type {HTMLElement | null} */ (places.head.querySelector('[data-path=title]'))?.focus();
+      },
       brace: () => { store.change('brace', (state) => put(state.order, 'strength.brace', true)); void go(); },
       tick: (/** @type {string} */ name, /** @type {boolean} */ ticked) => store.change('tick', (state) => { state.ticks[name] = ticked; }),
     },

@@ -80,6 +80,34 @@ public sealed class AccessTests(Studio studio)
     }
 
     [BrowserFact]
+    public async Task What_is_taken_off_or_booked_leaves_the_focus_where_the_work_goes_on()
+    {
+        IPage page = await studio.VisitAsync();
+        Task<string> FocusAsync() => page.EvaluateAsync<string>("() => document.activeElement.getAttribute('aria-label') ?? document.activeElement.textContent");
+
+        await page.GetByLabel("Take off: A", new() { Exact = true }).ClickAsync();
+        string afterFirst = await FocusAsync();
+        await page.GetByLabel("Take off: D", new() { Exact = true }).ClickAsync();
+        string afterLast = await FocusAsync();
+        await page.GetByText("Add a wish").ClickAsync();
+        await page.Locator(".wishes-place .take-off").ClickAsync();
+        string afterOnly = await FocusAsync();
+        await page.PlanAsync();
+        await page.Locator(".made summary").ClickAsync();
+        await page.Locator(".made input[data-mark=\"B\"]").FillAsync("1");
+        await page.Locator(".made .book").ClickAsync();
+        await page.Locator(".made .pencil").First.WaitForAsync();
+        string afterBooking = await FocusAsync();
+        await page.GetByText("Make a ticket for the spoiled ones").ClickAsync();
+        string afterReplacing = await page.EvaluateAsync<string>("() => document.activeElement.dataset.path");
+
+        Assert.Equal(("Take off: B", "Take off: C", "Add a wish"), (afterFirst, afterLast, afterOnly));
+        Assert.StartsWith("Booked as made, ", afterBooking, StringComparison.Ordinal);
+        Assert.Equal("title", afterReplacing);
+        await page.Context.CloseAsync();
+    }
+
+    [BrowserFact]
     public async Task Nothing_moves_where_less_motion_is_wanted()
     {
         IPage page = await studio.VisitAsync();

@@ -110,6 +110,47 @@ public sealed partial class DayTests(Studio studio)
         await page.Context.CloseAsync();
     }
 
+    // 90 EUR leave a whole line out: it stands in no other list of the plan.
+    [BrowserFact]
+    public async Task What_a_budget_leaves_out_is_named_by_the_price_and_in_the_tally()
+    {
+        IPage page = await OrderedAsync("order.budget = 90;");
+        string[] wanted = await page.EvaluateAsync<string[]>(
+            """
+            async () => {
+              const plan = await (await fetch(`/api/plans/${location.hash.split('=')[1]}`)).json();
+              const none = plan.budget.lines.filter((line) => line.made === 0);
+              return none.map((line) => `${line.wanted} × ${line.mark}, `);
+            }
+            """);
+
+        Assert.NotEmpty(wanted);
+        foreach (string place in (string[])[".proof", ".day-tally"])
+        {
+            string said = await page.Locator($"{place} .left-out").InnerTextAsync();
+            Assert.StartsWith("Not made, since the money is not enough: ", said, StringComparison.Ordinal);
+            Assert.All(wanted, line => Assert.Contains(line, said, StringComparison.Ordinal));
+            Assert.EndsWith(" in.", said, StringComparison.Ordinal);
+        }
+
+        await page.Context.CloseAsync();
+    }
+
+    // With the general cautions in it, the first setting alone filled the place of the run.
+    [BrowserFact]
+    public async Task What_holds_at_every_cut_stands_before_the_run_and_each_setting_warns_of_its_own()
+    {
+        IPage page = await OrderedAsync("");
+
+        string[][] cautions = await page.EvaluateAsync<string[][]>("() => ['.every-cut .caution', '.step .caution'].map((at) => [...document.querySelectorAll(at)].map((one) => one.innerText))");
+        string[] atStart = await page.EvaluateAsync<string[]>("async () => (await (await fetch(`/api/plans/${location.hash.split('=')[1]}`)).json()).sawRun[0].cautions.filter((one) => !one.here).map((one) => one.text)");
+
+        Assert.Equal(atStart, cautions[0].Select(text => text.Replace('\u00a0', ' ')));
+        Assert.Empty(cautions[0].Intersect(cautions[1]));
+        Assert.All(cautions[1].SkipLast(1), text => Assert.Contains(" Here: ", text, StringComparison.Ordinal));
+        await page.Context.CloseAsync();
+    }
+
     // Its lines F3, F8 and F0 are cut from boards of two thicknesses and from offcuts of the same.
     [BrowserFact]
     public async Task How_stiff_they_are_is_said_once_for_each_thickness_of_board()

@@ -56,6 +56,35 @@ public sealed class FaultTests(Studio studio)
         await page.Context.CloseAsync();
     }
 
+    // The service refuses for want of boards and would speak of cloth the next time only.
+    [BrowserFact]
+    public async Task A_ticket_without_board_and_cloth_is_told_of_both_at_once()
+    {
+        IPage page = await studio.VisitAsync();
+        await page.GetByText("Start an empty ticket").ClickAsync();
+        await page.Locator("#write").FillAsync("12 9x12 linen");
+        await page.Keyboard.PressAsync("Enter");
+        await page.PlanButton().ClickAsync();
+
+        await Assertions.Expect(page.Locator(".problem li")).ToContainTextAsync(["No board is on the ticket.", "No cloth is on the ticket."]);
+        await page.Context.CloseAsync();
+    }
+
+    // The second of two blanks is labelled × for the eye alone, and "a number of in" is no English.
+    [BrowserFact]
+    public async Task A_fault_in_the_second_of_two_blanks_names_what_it_is_the_other_side_of()
+    {
+        IPage page = await studio.VisitAsync();
+        await page.Locator(".fold-work > summary").ClickAsync();
+        await page.Locator("[data-path=\"saw.smallestKept[1]\"]").FillAsync("banana");
+        await page.PlanButton().ClickAsync();
+
+        await Assertions.Expect(page.Locator(".problem li")).ToContainTextAsync("smallest board worth keeping, other side: \"banana\" is no length. Expected a number of inches such as 16.5");
+        Assert.Equal(1, await page.GetByLabel("smallest board worth keeping, other side").CountAsync());
+        Assert.StartsWith("« banana » n’est pas une longueur. Écrivez un nombre en pouces tel que 16,5", (await page.EvaluateAsync<string>("async () => (await import('/texts/fr.js')).default.fault('\"banana\" is no length. Expected a number of in such as 16.5, or text such as \"41 cm\".')")).Replace('\u00a0', ' '), StringComparison.Ordinal);
+        await page.Context.CloseAsync();
+    }
+
     [BrowserFact]
     public async Task More_spoiled_than_made_is_told_with_the_numbers()
     {

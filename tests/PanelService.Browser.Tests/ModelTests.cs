@@ -87,6 +87,18 @@ public sealed class ModelTests(Studio studio)
         Assert.Equal(millimetres, got, 6);
     }
 
+    // As the slip at the saw has it: what goes on the rack is not measured finer than it was cut.
+    [BrowserTheory]
+    [InlineData(583.65, "millimetre", "583.7")]
+    [InlineData(58.365, "centimetre", "58.37")]
+    [InlineData(297, "millimetre", "297")]
+    public async Task A_millimetre_is_shown_to_a_tenth(double length, string unit, string shown)
+    {
+        IPage page = await studio.BareAsync();
+
+        Assert.Equal(shown, await page.EvaluateAsync<string>("async ([value, unit]) => (await import('/model/measures.js')).showLength(value, unit)", new object[] { length, unit }));
+    }
+
     [BrowserTheory]
     [InlineData(7.9375, "7 15/16")]
     [InlineData(0.125, "1/8")]

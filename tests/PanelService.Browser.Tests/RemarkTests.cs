@@ -64,7 +64,7 @@ public sealed partial class RemarkTests(Studio studio)
 
     // What a board is called is the painter's own, whatever it is like.
     [BrowserTheory]
-    [InlineData("Offcut from the rack, 0.5 thick, 58 × 70.5 cm, from the rack", "Offcut from the rack, 0.5 d’épaisseur, 58 × 70.5 cm, du casier")]
+    [InlineData("Offcut from the rack, 0.5 thick, 58 × 70.5 cm, from the rack", "Offcut from the rack, 0,5 d’épaisseur, 58 × 70,5 cm, du casier")]
     [InlineData("Cotton duck, 80 wide, 120 cm long, remnant r3 from the rack", "Cotton duck, 80 de large, 120 cm de long, coupon r3 du casier")]
     [InlineData("Hardboard, bought, 1/8 thick, 24 × 48 in, bought", "Hardboard, bought, 1/8 d’épaisseur, 24 × 48 in, achetée")]
     [InlineData("187 labels find no room", "187 repères sans place")]

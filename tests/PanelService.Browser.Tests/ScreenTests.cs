@@ -8,6 +8,7 @@ namespace PanelService.Browser.Tests;
 public sealed class ScreenTests(Studio studio)
 {
     private const double LeastLetter = 6.5;
+    private const double LeastInline = 7.9;
     private const double LeastOnChart = 10;
 
     // The smallest text of a drawing as it stands on the screen, in CSS pixels.
@@ -51,6 +52,24 @@ public sealed class ScreenTests(Studio studio)
         Assert.InRange(await sheet.EvaluateAsync<double>("(svg) => svg.getBoundingClientRect().width"), 370, 390);
         Assert.True(await sheet.EvaluateAsync<double>(Smallest) > LeastLetter, "The figures on the sheet are too small.");
         Assert.False(await page.EvaluateAsync<bool>("() => { const step = document.querySelector('.stand-step'); return step.scrollWidth > step.clientWidth; }"), "The step has to be scrolled sideways.");
+        await page.Context.CloseAsync();
+    }
+
+    [BrowserFact]
+    public async Task On_a_small_phone_every_letter_of_a_drawing_can_be_read_and_the_keyboard_moves_along_it()
+    {
+        IPage page = await studio.VisitAsync(360, 740);
+        await page.PlanAsync();
+        ILocator places = page.Locator(":is(.sheets, .cloths) .drawing-place");
+
+        Assert.NotEqual(0, await places.CountAsync());
+        foreach (ILocator place in await places.AllAsync())
+        {
+            Assert.InRange(await place.Locator("svg").EvaluateAsync<double>(Smallest), LeastInline, 20);
+            Assert.Equal(0, await place.EvaluateAsync<int>("(place) => place.tabIndex"));
+        }
+
+        Assert.False(await page.OverflowsAsync());
         await page.Context.CloseAsync();
     }
 
@@ -140,7 +159,7 @@ public sealed class ScreenTests(Studio studio)
 
     [BrowserTheory]
     [InlineData(1280)]
-    [InlineData(390)]
+    [InlineData(800)]
     public async Task Cloth_is_drawn_as_large_as_on_paper_where_there_is_room(int width)
     {
         IPage page = await studio.VisitAsync(width);

@@ -84,6 +84,38 @@ public sealed class TicketTests(Studio studio)
         await page.Context.CloseAsync();
     }
 
+    // Names keep what they were given, and regulations their numbers.
+    [BrowserFact]
+    public async Task French_figures_have_a_comma_on_the_page_in_its_fields_and_in_the_drawings()
+    {
+        IPage page = await studio.VisitAsync();
+        await page.Locator("#open").SelectOptionAsync("demo lighthouse-studio");
+        await page.Locator("[data-path=\"title\"]").FillAsync("Série 1.2");
+        await page.GetByLabel("Language").SelectOptionAsync("fr");
+        await page.Locator("html[lang=fr]").WaitForAsync();
+        await page.Lines().First.WaitForAsync();
+        await page.PlanAsync();
+        await page.OpenEverythingAsync();
+
+        string[] lines = await page.EvaluateAsync<string[]>(
+            """
+            () => {
+              const drawn = [...document.querySelectorAll('svg text')].map((one) => one.textContent);
+              const typed = [...document.querySelectorAll('input[data-path]')].filter((one) => !/\.(name|id)$|^title$/.test(one.dataset.path)).map((one) => one.value);
+              const said = document.querySelector('.days').innerText + document.querySelector('.proof').innerText + document.querySelector('.act').innerText;
+              return [...drawn, ...typed, ...said.split('\n')].filter((line) => /\d[.,]\d/.test(line));
+            }
+            """);
+
+        Assert.Contains(lines, line => line.Contains("3,2", StringComparison.Ordinal));
+        Assert.Contains("Série 1.2", lines);
+        Assert.DoesNotContain(
+            lines.Where(line => !line.Contains(" CFR ", StringComparison.Ordinal)).Select(line => line.Replace("Hardboard 3.2 mm", "", StringComparison.Ordinal).Replace("Série 1.2", "", StringComparison.Ordinal)),
+            line => System.Text.RegularExpressions.Regex.IsMatch(line, @"\d\.\d"));
+        await Assertions.Expect(page.Locator("[data-fresh]")).ToHaveCountAsync(1);
+        await page.Context.CloseAsync();
+    }
+
     // What the service says in English of the same ticket must stand nowhere on the French page.
     [BrowserFact]
     public async Task French_is_French_where_something_is_wrong()

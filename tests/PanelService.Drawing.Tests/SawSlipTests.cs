@@ -159,6 +159,32 @@ public sealed class SawSlipTests
         Assert.Contains("Nothing has to be cut where you buy it.", SupplierSlipDrawing.Render(Sawn(1), LabelPaper.A4, 1, SlipLanguage.English), StringComparison.Ordinal);
     }
 
+    // The second cut is made so that the middle of its upper part, where the size stands, lies beside the usual place of the first one's number.
+    [Fact]
+    public void A_number_on_the_suppliers_slip_touches_no_size()
+    {
+        Plan plan = Sawn(1);
+        var first = plan.Sheets[0].Cuts[0] with { SupplierKerf = Samples.EighthInch };
+        var second = new SheetCut(2, Samples.Inch(8.125m), default, Samples.Inch(15.875m), Samples.Inch(48), Axis.Y, Samples.Inch(19.1875m), IsTrim: false) { SupplierKerf = Samples.EighthInch };
+        plan = plan with { Sheets = [plan.Sheets[0] with { Cuts = [first, second] }] };
+
+        XElement picture = XDocument.Parse(SupplierSlipDrawing.Render(plan, LabelPaper.A4, 1, SlipLanguage.English)).Descendants(_svg + "g").Single(g => (string?)g.Attribute("class") == "sheet-picture");
+        List<(double X, double Y, double Width, double Height)> badges = [.. picture.Elements(_svg + "rect").Where(rect => rect.Attribute("rx") is not null).Select(Svg.Box)];
+        List<(double X, double Y, double Width, double Height)> sizes = [.. picture.Elements(_svg + "text").Where(text => text.Value.Contains('×', StringComparison.Ordinal)).Select(BoxOfSize)];
+
+        Assert.Equal((2, 3), (badges.Count, sizes.Count));
+        Assert.All(badges, badge => Assert.All(sizes, size => Assert.True(
+            badge.X + badge.Width < size.X || size.X + size.Width < badge.X || badge.Y + badge.Height < size.Y || size.Y + size.Height < badge.Y, $"The number at {badge} touches the size at {size}.")));
+    }
+
+    // No font is here to measure by: half the letters' size each is less than any sans-serif takes.
+    private static (double X, double Y, double Width, double Height) BoxOfSize(XElement text)
+    {
+        double letters = Svg.Number(text.Attribute("font-size")!.Value);
+        double width = text.Value.Length * letters * 0.5;
+        return (Svg.Number(text.Attribute("x")!.Value) - (width / 2), Svg.Number(text.Attribute("y")!.Value) - (letters * 0.75), width, letters * 0.75);
+    }
+
     /// <summary>A run that makes the same first cut at every step: enough to be drawn.</summary>
     private static Plan Sawn(int steps)
     {

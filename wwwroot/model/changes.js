@@ -22,10 +22,10 @@ export function changesOf(order) {
   const thin = units === 'inch' ? '3/32 in' : '2.4 mm';
   const under = units === 'inch' ? '1/16 in' : '1.5 mm';
   return [
-    ...(kerf > THIN_BLADE + 0.05 ? [{ words: t.change.blade(thin), edit: (/** @type {any} */ o) => { o.saw.kerf = thin; }, gain: /** @type {'less'} */ ('less') }] : []),
-    ...(undersize < UNDER - 0.1 ? [{ words: t.change.under(under), edit: (/** @type {any} */ o) => { o.saw.undersize = under; }, gain: /** @type {'less'} */ ('less') }] : []),
+    ...(kerf > THIN_BLADE + 0.05 ? [{ words: t.change.blade(t.figures(thin)), edit: (/** @type {any} */ o) => { o.saw.kerf = thin; }, gain: /** @type {'less'} */ ('less') }] : []),
+    ...(undersize < UNDER - 0.1 ? [{ words: t.change.under(t.figures(under)), edit: (/** @type {any} */ o) => { o.saw.undersize = under; }, gain: /** @type {'less'} */ ('less') }] : []),
     ...order.panels.slice(0, MOST_LINES).map((line, i) => ({
-      words: t.change.more(2, `${line.width} × ${withOwn(line.height, units)}`),
+      words: t.change.more(2, `${t.figures(String(line.width))} × ${withOwn(line.height, units)}`),
       edit: (/** @type {any} */ o) => { o.panels[i].quantity = String(Number(o.panels[i].quantity) + 2); },
       gain: /** @type {'free'} */ ('free'),
     })),

@@ -6,8 +6,13 @@
  * @typedef {'inch' | 'centimetre' | 'millimetre'} Unit
  */
 
+import { t } from '../texts/index.js';
+
 /** Millimetres in one of each unit: an inch is 25.4 mm by definition (NIST SP 811). */
 export const MILLIMETRES = { inch: 25.4, centimetre: 10, millimetre: 1 };
+
+/** Parts of a unit that are shown: a tenth of a millimetre, as on the drawings and slips; a thousandth of an inch. */
+const FINEST = { inch: 1000, centimetre: 100, millimetre: 10 };
 
 /** The sign of each unit. */
 export const SIGN = { inch: 'in', centimetre: 'cm', millimetre: 'mm' };
@@ -58,7 +63,7 @@ function number(match) {
  * @param {boolean} [decimals] inches as decimals instead of 64ths
  */
 export function showLength(value, unit, decimals = false) {
-  if (unit !== 'inch' || decimals) return String(Math.round(value * 1000) / 1000);
+  if (unit !== 'inch' || decimals) return String(Math.round(value * FINEST[unit]) / FINEST[unit]);
   const parts = Math.round(value * 64);
   const sure = Math.abs(parts / 64 - value) < 1e-5 ? '' : ' ±';
   const whole = Math.trunc(parts / 64);
@@ -79,7 +84,7 @@ export const unparted = (text) => text.replace(/(\d) (?=\d+\/\d)/g, '$1\u00a0');
 export const hasUnit = (text) => /[a-z"'”’″′]/i.test(String(text ?? ''));
 
 /** A length as it is typed, with a unit once. @param {any} text @param {Unit} unit of a bare number */
-export const withOwn = (text, unit) => (hasUnit(text) ? String(text) : `${text ?? ''} ${SIGN[unit]}`.trim());
+export const withOwn = (text, unit) => t.figures(hasUnit(text) ? String(text) : `${text ?? ''} ${SIGN[unit]}`.trim());
 
 /**
  * A bare number keeps its meaning when the order's unit changes: it gets its own unit.

@@ -1,8 +1,11 @@
 // @ts-check
-/** The one formatter of numbers: by the reader's locale, always with the unit. */
+/** The one formatter of numbers: in the page's language, always with the unit. */
 
 import { SIGN, showLength, unparted } from './measures.js';
 import { t } from '../texts/index.js';
+
+/** Who reads the page: as the browser's owner writes the page's language, else as that language is written. */
+export const reader = () => navigator.languages.find((one) => one.split('-')[0] === t.language) ?? t.language;
 
 /** @type {Map<string, Intl.NumberFormat>} */
 const formats = new Map();
@@ -10,7 +13,7 @@ const formats = new Map();
 /** Made once each, when first needed: the browser takes tens of milliseconds for the first of all. @param {Intl.NumberFormatOptions} options */
 function format(options) {
   const name = JSON.stringify(options);
-  const known = formats.get(name) ?? new Intl.NumberFormat(undefined, options);
+  const known = formats.get(name) ?? new Intl.NumberFormat(reader(), options);
   formats.set(name, known);
   return known;
 }
@@ -23,7 +26,7 @@ const FINEST = { inch: 0.001, centimetre: 0.003, millimetre: 0.03 };
  */
 export function numbers(unit, currency, decimals) {
   const plain = (/** @type {number} */ value) => format({ maximumFractionDigits: 1 }).format(value);
-  const bare = (/** @type {number} */ value) => showLength(value, unit, decimals);
+  const bare = (/** @type {number} */ value) => t.figures(showLength(value, unit, decimals));
   return {
     money: (/** @type {number} */ value) => moneyFormat(currency).format(value),
     share: (/** @type {number} */ value) => format({ style: 'percent', maximumFractionDigits: 1 }).format(value),

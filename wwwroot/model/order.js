@@ -10,6 +10,7 @@
  *   fromShelf?: boolean, budget: string, tax: Record<string, any>, shops: Row[], consumables: Row[], tools: Row[] }} Order
  */
 
+import { t } from '../texts/index.js';
 import { readLength, withUnit } from './measures.js';
 
 /** What a field's text becomes on the wire. Lengths may stay text: the service reads them as written. */
@@ -71,8 +72,11 @@ const LACK = /** @type {[string, RegExp][]} */ ([['boards', /^no (?!.* between i
  */
 export function lacking(problem, order) {
   if (order.fromShelf || !Array.isArray(problem.marks)) return problem;
+  const wanted = { boards: order.panels.some((row) => row.surface !== 'loose'), cloths: order.panels.some((row) => row.surface === 'cloth' || row.surface === 'loose') };
   const none = LACK.filter(([list, words]) => /** @type {any} */ (order)[list].length === 0 && problem.marks.some((/** @type {any} */ one) => words.test(one.missing)));
-  return { ...problem, lacks: none.map(([list]) => list), marks: problem.marks.filter((/** @type {any} */ one) => !none.some(([, words]) => words.test(one.missing))) };
+  // The service plans boards first and says nothing of cloth till there are some.
+  const lacks = none.length === 0 ? [] : LACK.map(([list]) => list).filter((list) => wanted[/** @type {'boards'} */ (list)] && /** @type {any} */ (order)[list].length === 0);
+  return { ...problem, lacks, marks: problem.marks.filter((/** @type {any} */ one) => !none.some(([, words]) => words.test(one.missing))) };
 }
 
 /** @param {any} margin @returns {any[]} */
@@ -102,7 +106,7 @@ export function fromWire(document) {
   if (order.bench.margin) order.bench.margin = marginIn(order.bench.margin);
   if (typeof order.bench.shrinkage === 'string') order.bench.shrinkage = [order.bench.shrinkage, order.bench.shrinkage];
   order.panels.forEach((/** @type {Row} */ row) => { row.mark ??= freeMark(order); });
-  return order;
+  return inLanguage(order);
 }
 
 const MONEY = new Set(['price', 'shopPrice', 'value', 'worth', 'cost', 'perHour', 'charge', 'freeFrom', 'budget']);
@@ -115,6 +119,19 @@ function typed(value, name = '') {
   return MONEY.has(name) && !Number.isInteger(value) ? value.toFixed(2) : String(value);
 }
 
+/**
+ * The order with every number as the page's language writes it; what has been given a name keeps it.
+ * @param {Order} order @returns {Order}
+ */
+export const inLanguage = (order) => spelt(order, '');
+
+/** @param {any} value @param {string} name @returns {any} */
+function spelt(value, name) {
+  if (Array.isArray(value)) return value.map((item) => spelt(item, name));
+  if (value !== null && typeof value === 'object') return Object.fromEntries(Object.entries(value).map(([field, item]) => [field, field === 'key' ? item : spelt(item, field)]));
+  return typeof value === 'string' && !WORDS.has(name) ? t.typed(value) : value;
+}
+
 /** @param {any} value @param {string} name @returns {any} */
 function wire(value, name) {
   if (Array.isArray(value)) return value.map((item) => wire(item, name));
@@ -122,7 +139,9 @@ function wire(value, name) {
   if (typeof value !== 'string' || WORDS.has(name)) return value;
   const text = value.trim();
   // What is neither a number nor a length goes out as it is: the service says what is wrong with it.
-  return SIGNED.test(text) ? Number(text.replace(',', '.').replace('−', '-')) : text;
+  if (SIGNED.test(text)) return Number(text.replace(',', '.').replace('−', '-'));
+  // The same length is the same order, whatever language it was written in.
+  return readLength(text, 'millimetre') === null ? text : text.replace(/(\d),(?=\d)/g, '$1.');
 }
 
 /** The fields of a sale that belong to the way it is sold; the others wait in the browser. */
@@ -202,9 +221,9 @@ const OFF = 6e-6;
 function roundest(value) {
   for (let digits = 1; digits < MOST_DIGITS; digits++) {
     const near = Number(value.toPrecision(digits));
-    if (Math.abs(near - value) <= OFF * value) return String(near);
+    if (Math.abs(near - value) <= OFF * value) return t.typed(String(near));
   }
-  return String(Number(value.toPrecision(MOST_DIGITS)));
+  return t.typed(String(Number(value.toPrecision(MOST_DIGITS))));
 }
 
 /** Areas and volumes cannot carry a unit of their own: their numbers change. @param {Row} liquid @param {number} area @param {number} volume */

@@ -122,6 +122,11 @@ function runs(numbers) {
   return found.map(([from, to]) => (from === to ? `${from}` : to === from + 1 ? `${from}, ${to}` : `${from}–${to}`)).join(', ');
 }
 
+/** What a budget leaves out, line by line: a line that is made zero times stands nowhere else in the plan. @param {Plan} plan @param {any} order */
+export const leftOut = (plan, order) => (plan.budget?.lines ?? [])
+  .map((/** @type {any} */ line) => ({ ...order.panels.find((/** @type {any} */ one) => one.mark === line.mark), mark: line.mark, count: line.wanted - line.made }))
+  .filter((/** @type {any} */ line) => line.count > 0);
+
 /** Parts of a line's cost that are not nothing. @param {any} line @param {Record<string, string>} names @returns {[string, number][]} */
 export const parts = (line, names) => /** @type {[string, number][]} */ (Object.keys(names).map((name) => [name, line[name] ?? 0])).filter(([, cost]) => cost > 0);
 

@@ -6,6 +6,7 @@ const count = (n, one, many = `${one}s`) => `${n} ${n === 1 ? one : many}`;
 
 /** What the service calls a field, and what the ticket does. @type {[RegExp, string][]} */
 const NAMES = [
+  [/\ba number of in\b/, 'a number of inches'],
   [/\bforSale 0\b/, '0 as the most to buy'], [/\bshopPrice\b/, 'price in a shop'], [/\bmayBuy is true\b/, 'it may be bought ready-made'], [/\bmayBuy\b/, 'buying ready-made'],
   [/\bsaw\.carry\b/, 'what the car takes'], [/\bsaw\.largest\b/, 'the largest piece you handle'], [/\bsaw\.heaviest\b/, 'the heaviest piece you handle'], [/\bsaw\.fenceReach\b/, 'how far the fence goes'],
 ];
@@ -16,6 +17,10 @@ export default {
   /** A caution or remark of the service, by its id. */
   said: (/** @type {{ id: string, text: string, here?: string }} */ one) => one.text,
   colon: ': ',
+  /** Figures with the language's decimal sign; what is quoted stays as it was written. */
+  figures: (/** @type {string} */ text) => text,
+  /** A number as it is typed, with the language's decimal sign. */
+  typed: (/** @type {string} */ text) => text.replace(/(\d),(?=\d)/g, '$1.'),
   /** A problem as a whole, by its type; empty where its own words serve. */
   problem: (/** @type {string | undefined} */ _type) => '',
   /** What the service says is wrong. */
@@ -86,12 +91,13 @@ export default {
     leastFence: 'shortest part along the fence', leastFenceHint: 'anything shorter goes on a sled with a stop; 10 in (common practice)', handling: 'What you can handle',
     fenceReach: 'farthest the fence goes', noLimit: 'empty: no limit', largest: 'largest piece you handle alone', heaviest: 'heaviest piece you handle alone', heaviestHint: 'empty: no limit; counted from the board’s kind and thickness',
     carry: 'largest piece the car takes', carryHint: 'empty: no limit; larger sheets are first cut where you buy them', supplierKerf: 'the supplier’s kerf', supplierKerfHint: '1/8 in (common practice)',
+    otherSide: (/** @type {string} */ what) => `${what}, other side`,
     kept: 'smallest board worth keeping', keptHint: 'anything smaller is waste', margin: 'cloth over, sides', marginEnds: 'cloth over, top and bottom', marginHint: '1/2 in a side, some take 1 in (common practice)',
     keptCloth: 'smallest cloth worth keeping', pressHours: 'in the press', pressHint: 'overnight (common practice)', hours: 'hours', pressSpaces: 'stacks at once', stackHeight: 'panels in a stack',
     search: 'The search', clothFold: 'Cloth by side, press and drying', marginRight: 'cloth over, right', marginBottom: 'cloth over, bottom', marginSideHint: 'empty: as left and top above; more where cloth is wrapped over that edge',
     shrinkage: 'cloth cut larger, along the width', shrinkageHeight: 'along the height', shrinkageHint: 'against shrinking, margins included', pressure: 'pressure in the press', pressureHint: '0.23 psi or 1.58 kPa where empty', openMinutes: 'weight on within', openHint: 'where the glue does not say: 10', minutes: 'minutes', dryHours: 'a coat dries', dryHint: 'where the ground does not say: 4', restHours: 'finished panels rest', restHint: '24 where empty', room: 'coldest in the room',
     cradles: 'Stiffness and cradles', brace: 'brace what sags too much', braceHint: 'cradles for every line whose panels might', braceFrom: 'braced by rule of thumb from', braceFromHint: 'long side; empty: 12 in hardboard, 18 in MDF, 20 in plywood (sources disagree)',
-    backAir: 'air behind a panel', frontAir: 'before a face just brushed', facesHint: '50 and 65 where empty (common practice)', driest: 'driest air it meets', dampest: 'dampest', humidityHint: '35 and 80 where empty: where board data begin and end', airTemperature: 'at', airHint: '20 where empty', load: 'a hand leans on the middle with', loadHint: '1 kg where empty', limit: 'may sag by its short side over', limitHint: '300 where empty', stripWidth: 'strip, where it is glued', stripDepth: 'strip, how far it stands off', stripHint: '3/4 × 1 1/2 in where empty', inset: 'cradle within the edge by', keptStrip: 'shortest strip worth keeping', clampHours: 'cradle stays clamped',
+    backAir: 'air behind a panel', frontAir: 'before a face just brushed', facesHint: '50 and 65 where empty (common practice)', driest: 'driest air it meets', dampest: 'dampest', humidityHint: '35 and 80 where empty: where board data begin and end', airTemperature: 'temperature of that air', airHint: '20 where empty', load: 'a hand leans on the middle with', loadHint: '1 kg where empty', limit: 'may sag by its short side over', limitHint: '300 where empty', stripWidth: 'strip, where it is glued', stripDepth: 'strip, how far it stands off', stripHint: '3/4 × 1 1/2 in where empty', inset: 'cradle within the edge by', keptStrip: 'shortest strip worth keeping', clampHours: 'cradle stays clamped',
     days: 'Days and hands', start: 'begins on', startHint: 'empty: no date, every day counts', from: 'work begins', to: 'work ends', toHint: '9 to 17 where empty', hands: 'pairs of hands', zone: 'time zone', zoneHint: 'such as Europe/Paris, where clocks change meanwhile; empty: this browser’s, for the calendar', worked: 'Days that are worked', workedHint: 'none ticked: all of them',
     weekdays: { monday: 'Mon', tuesday: 'Tue', wednesday: 'Wed', thursday: 'Thu', friday: 'Fri', saturday: 'Sat', sunday: 'Sun' },
     tax: 'tax on top of prices', taxHint: 'empty: prices are as paid', budget: 'money there is', budgetHint: 'empty: make all. Else as many as it is enough for, by worth',
@@ -131,13 +137,13 @@ export default {
   },
   saw: {
     drawn: 'Being drawn …',
-    nothing: 'No board is cut.', run: 'The saw run', runHint: 'One setting after the other. Choose one to see its cuts on the sheets.',
+    nothing: 'No board is cut.', everyCut: 'At every cut', run: 'The saw run', runHint: 'One setting after the other. Choose one to see its cuts on the sheets.',
     setting: (/** @type {string} */ tool, /** @type {string} */ size) => `${tool} at ${size}`, fence: 'Fence', sled: 'Sled stop', sheet: 'Sheet', sheets: 'The sheets', cutsSaid: (/** @type {{ sheets: string, cuts: string, one: boolean, many: boolean }} */ s) => `${s.many ? 'Sheets' : 'Sheet'} ${s.sheets}: ${s.one ? 'cut' : 'cuts'} ${s.cuts}`, copies: (/** @type {number} */ n) => (n === 1 ? 'one sheet' : `${n} sheets alike`),
     settings: (/** @type {number} */ n, /** @type {number} */ steps) => `${n} settings in ${steps} steps.`, fewest: 'No order of these cuts takes fewer settings.', atLeast: (/** @type {number} */ n) => `At least ${n} are needed.`, slip: 'A slip to pin up beside the saw', slipLetter: 'on Letter paper', supplierSlip: 'A slip for the supplier', supplierLead: 'Then every part fits the car and can be handled at the saw. In this order:', from: { x: 'from the left edge', y: 'from the top edge' },
     tolerance: 'How true the panels come out', toleranceHint: 'With the fence set to ± 1/64 in or 0.5 mm; out of square as far as a sheet may be.', toleranceHead: ['Panel', 'Width', 'Height', 'Out of square', 'In its frame'],
     fits: 'fits', fitsNot: 'may be too large', gap: 'fits, but a gap may show',
     edge: (/** @type {'left' | 'right' | 'top' | 'bottom'} */ side, /** @type {string} */ tool, /** @type {boolean} */ isFactory) => `${side} edge ${tool === 'sled' ? 'against the stop' : 'to the fence'}${isFactory ? ', factory' : ''}`,
-    side: { width: 'width', height: 'height' }, unmatched: (/** @type {string} */ marks) => `Not all cut to size at one setting, so check them against each other: ${marks}.`,
+    side: { width: 'width', height: 'height' }, inSide: (/** @type {number} */ n, /** @type {string} */ mark, /** @type {string} */ side) => `${n} of ${mark} in ${side}`, unmatched: (/** @type {string} */ marks) => `Not all cut to size at one setting, so check them against each other: ${marks}.`,
     supplier: 'Have these cuts made where you buy it', done: 'done', large: 'Large', close: 'Close', next: 'Done, next', back: 'Back', finish: 'Done, all cut', stand: 'Stand at the saw', stepOf: (/** @type {number} */ n, /** @type {number} */ of) => `${n} of ${of}`,
     first: 'The saw’s manual, local rules and experienced people come first. Guard and riving knife on, push stick to hand, eyes, ears and lungs protected.',
     strips: 'Strips for the cradles', stripsLeast: 'No way of cutting them buys strips for less.', stripsOpen: (/** @type {string} */ gap) => `A cheaper way may exist, by ${gap} at most.`, stripFor: 'for', stripRest: (/** @type {string} */ length) => `${length} is kept.`,
@@ -182,6 +188,7 @@ export default {
     part: { board: 'board', cloth: 'cloth', adhesive: 'glue', primer: 'ground', strips: 'strips', ready: 'ready-made', delivery: 'delivery', labour: 'work', overheads: 'other', consumables: 'consumables', tools: 'tools' },
     curve: 'Made several times over', still: 'What is left would still make, for nothing but the work:', or: ', or ',
     budget: (/** @type {string} */ cash, /** @type {string} */ lines) => `With ${cash}: ${lines}.`, budgetProven: 'No other choice is worth more.', budgetOpen: 'Another choice may be worth more.',
+    leftOut: (/** @type {string} */ lines) => `Not made, since the money is not enough: ${lines}.`,
     total: 'In all', sum: (/** @type {string} */ used, /** @type {string} */ back, /** @type {string} */ cash) => `This batch uses ${used}. ${back} goes back on the rack. The shops get ${cash}.`,
     savedAll: (/** @type {string} */ money, /** @type {string} */ share) => `Against the shop that saves ${money}, ${share}.`, dearer: (/** @type {string} */ money) => `The shop would be ${money} cheaper.`,
     waste: (/** @type {string} */ dust, /** @type {string} */ trim, /** @type {string} */ scrap) => `Of the board, ${dust} turn to dust, ${trim} go as edge trim and ${scrap} are too small to keep.`,

@@ -65,8 +65,8 @@ const FAULTS = [
   [/^"(.*)" is no length\. /, '« $1 » n’est pas une longueur. '], [/^An empty text is no length\. /, 'Il manque une longueur. '], [/^"(.*)": a length cannot be less than 0\. /, '« $1 » : une longueur n’est pas négative. '],
   [/^"(.*)": a second figure needs its unit\. /, '« $1 » : un second nombre a besoin de son unité. '], [/^"(.*)": "(.*)" is no unit known here; known are mm, cm, m, in, ft and yd\. /, '« $1 » : « $2 » n’est pas une unité connue ; on connaît mm, cm, m, in, ft et yd. '],
   [/^"(.*)": units that follow one another must grow smaller, as feet and inches do\. /, '« $1 » : les unités vont en diminuant, comme pieds et pouces. '], [/^"(.*)": too many digits\. /, '« $1 » : trop de chiffres. '], [/^"(.*)": the lower number of a fraction cannot be 0\. /, '« $1 » : le bas d’une fraction n’est pas 0. '],
-  [/^A length of more than (\d+) characters cannot be read\. /, 'Une longueur a au plus $1 caractères. '], [/Expected a number of (in|cm|mm) such as 16\.5, or text such as .*$/, 'Écrivez un nombre en $1 tel que 16,5, ou « 16 1/2 », « 41 cm », « 8 in ».'],
-  [/^Expected a length: a number of (in|cm|mm), or text such as .*$/, 'Il faut une longueur : un nombre en $1, ou « 16 1/2 », « 41 cm ».'], [/^(.*) is too large a number( for a length)?\.$/, '$1 est un trop grand nombre.'],
+  [/^A length of more than (\d+) characters cannot be read\. /, 'Une longueur a au plus $1 caractères. '], [/a number of in\b/, 'a number of pouces'], [/Expected a number of (pouces|cm|mm) such as 16\.5, or text such as .*$/, 'Écrivez un nombre en $1 tel que 16,5, ou « 16 1/2 », « 41 cm », « 8 in ».'],
+  [/^Expected a length: a number of (pouces|cm|mm), or text such as .*$/, 'Il faut une longueur : un nombre en $1, ou « 16 1/2 », « 41 cm ».'], [/^(.*) is too large a number( for a length)?\.$/, '$1 est un trop grand nombre.'],
   [/^Must be a length from (.*) to (.*); this is (.*)\.$/, 'Il faut une longueur de $1 à $2 ; c’est $3.'], [/^Must be a length above 0 and at most (.*); this is (.*)\.$/, 'Il faut une longueur au-dessus de 0, au plus $1 ; c’est $2.'],
   [/^Must be a whole number from (.*) to (.*); this is (.*)\.$/, 'Il faut un nombre entier de $1 à $2 ; c’est $3.'], [/^Must be (?:a number|an amount|a volume|a weight) from (.*) to (.*); this is (.*)\.$/, 'Il faut un nombre de $1 à $2 ; c’est $3.'],
   [/^Must be a weight from .*$/, 'Il faut un poids de 50 g à 1000 kg, tel que 20 ou « 9 kg ».'], [/^Expected a weight: .*$/, 'Il faut un poids : un nombre, ou « 20 lb », « 9 kg ».'],
@@ -117,15 +117,20 @@ const bound = (text) => /** @type {any} */ (typeof text === 'string' ? text.repl
     : Array.isArray(text) ? text.map(bound)
       : typeof text === 'object' && text !== null ? Object.fromEntries(Object.entries(text).map(([name, one]) => [name, bound(one)])) : text);
 
+/** Les nombres avec une virgule ; ce qui est cité reste comme écrit. @param {string} text */
+const comma = (text) => text.replace(/«[^»]*»|(\d)\.(?=\d)/g, (all, digit) => (digit === undefined ? all : `${digit},`));
+
 /** @type {typeof import('./en.js').default} */
 export default bound(/** @type {typeof import('./en.js').default} */ ({
   language: 'fr',
   name: 'Français',
-  said: (one) => (SERVICE[one.id] ? `${SERVICE[one.id]}${one.here ? ` Ici : ${one.here}${one.here.endsWith('…') ? '' : '.'}` : ''}` : one.text),
+  said: (one) => (SERVICE[one.id] ? `${SERVICE[one.id]}${one.here ? ` Ici : ${comma(one.here)}${one.here.endsWith('…') ? '' : '.'}` : ''}` : one.text),
   colon: ' : ',
+  figures: comma,
+  typed: (text) => text.replace(/(\d)\.(?=\d)/g, '$1,'),
   problem: (type) => PROBLEMS[type ?? ''] ?? '',
-  fault: (text) => FAULTS.reduce((now, [english, french]) => now.replace(english, french), text).trim(),
-  drawn: (text) => DRAWN.reduce((now, [english, french]) => now.replace(english, french), text),
+  fault: (text) => comma(FAULTS.reduce((now, [english, french]) => now.replace(english, french), text).trim()),
+  drawn: (text) => comma(DRAWN.reduce((now, [english, french]) => now.replace(english, french), text)),
   page: {
     title: 'Panel Service', skip: 'Au bouton', batch: 'Série', batchHint: 'nom de la série', units: 'Mesures en', currency: 'Monnaie',
     undo: 'Annuler', notKept: 'Ce navigateur ne garde rien : imprimez ou copiez ce qu’il vous faut.',
@@ -185,12 +190,13 @@ export default bound(/** @type {typeof import('./en.js').default} */ ({
     leastFence: 'plus petit morceau le long du guide', leastFenceHint: 'en dessous, au chariot avec une butée ; 10 in (usage courant)', handling: 'Ce que vous pouvez manier',
     fenceReach: 'course du guide', noLimit: 'vide : sans limite', largest: 'plus grande pièce maniée seul', heaviest: 'pièce la plus lourde maniée seul', heaviestHint: 'vide : sans limite ; compté d’après le genre et l’épaisseur de la plaque',
     carry: 'plus grande pièce dans la voiture', carryHint: 'vide : sans limite ; les plaques plus grandes sont d’abord coupées là où vous achetez', supplierKerf: 'trait du fournisseur', supplierKerfHint: '1/8 in (usage courant)',
+    otherSide: (what) => `${what}, autre côté`,
     kept: 'plus petite chute gardée', keptHint: 'en dessous, c’est du rebut', margin: 'toile en plus, côtés', marginEnds: 'toile en plus, haut et bas', marginHint: '1/2 in par côté, certains 1 in (usage courant)',
     keptCloth: 'plus petit coupon gardé', pressHours: 'sous presse', pressHint: 'une nuit (usage courant)', hours: 'heures', pressSpaces: 'piles à la fois', stackHeight: 'panneaux par pile',
     search: 'La recherche', clothFold: 'Toile par côté, presse et séchage', marginRight: 'toile en plus, à droite', marginBottom: 'toile en plus, en bas', marginSideHint: 'vide : comme à gauche et en haut ; davantage là où la toile se rabat',
     shrinkage: 'toile coupée plus grande, en largeur', shrinkageHeight: 'en hauteur', shrinkageHint: 'contre le retrait, débords compris', pressure: 'pression sous presse', pressureHint: '0,23 psi ou 1,58 kPa si vide', openMinutes: 'poids posé avant', openHint: 'si la colle ne le dit pas : 10', minutes: 'minutes', dryHours: 'une couche sèche', dryHint: 'si l’enduit ne le dit pas : 4', restHours: 'repos des panneaux finis', restHint: '24 si vide', room: 'au plus froid dans la pièce',
     cradles: 'Raideur et châssis', brace: 'renforcer ce qui fléchit trop', braceHint: 'un châssis à chaque ligne qui le pourrait', braceFrom: 'renforcé d’usage dès', braceFromHint: 'grand côté ; vide : 12 in isorel, 18 in MDF, 20 in contreplaqué (les avis diffèrent)',
-    backAir: 'air derrière un panneau', frontAir: 'devant une face tout juste enduite', facesHint: '50 et 65 si vide (usage courant)', driest: 'air le plus sec', dampest: 'le plus humide', humidityHint: '35 et 80 si vide : là où les mesures des panneaux commencent et finissent', airTemperature: 'à', airHint: '20 si vide', load: 'une main appuie au milieu de', loadHint: '1 kg si vide', limit: 'flèche admise : petit côté sur', limitHint: '300 si vide', stripWidth: 'tasseau, face collée', stripDepth: 'tasseau, épaisseur du châssis', stripHint: '3/4 × 1 1/2 in si vide', inset: 'châssis en retrait du bord de', keptStrip: 'plus court tasseau gardé', clampHours: 'châssis sous serre-joints',
+    backAir: 'air derrière un panneau', frontAir: 'devant une face tout juste enduite', facesHint: '50 et 65 si vide (usage courant)', driest: 'air le plus sec', dampest: 'le plus humide', humidityHint: '35 et 80 si vide : là où les mesures des panneaux commencent et finissent', airTemperature: 'température de cet air', airHint: '20 si vide', load: 'une main appuie au milieu de', loadHint: '1 kg si vide', limit: 'flèche admise : petit côté sur', limitHint: '300 si vide', stripWidth: 'tasseau, face collée', stripDepth: 'tasseau, épaisseur du châssis', stripHint: '3/4 × 1 1/2 in si vide', inset: 'châssis en retrait du bord de', keptStrip: 'plus court tasseau gardé', clampHours: 'châssis sous serre-joints',
     days: 'Jours et mains', start: 'début le', startHint: 'vide : sans date, tous les jours comptent', from: 'travail dès', to: 'jusqu’à', toHint: 'de 9 h à 17 h si vide', hands: 'paires de mains', zone: 'fuseau horaire', zoneHint: 'par exemple Europe/Paris, si l’heure change entre-temps ; vide : celui de ce navigateur, pour l’agenda', worked: 'Jours travaillés', workedHint: 'aucun coché : tous',
     weekdays: { monday: 'lun', tuesday: 'mar', wednesday: 'mer', thursday: 'jeu', friday: 'ven', saturday: 'sam', sunday: 'dim' },
     tax: 'taxe en sus des prix', taxHint: 'vide : prix tels que payés', budget: 'argent disponible', budgetHint: 'vide : tout faire. Sinon autant qu’il suffit, selon ce que cela vaut',
@@ -229,13 +235,13 @@ export default bound(/** @type {typeof import('./en.js').default} */ ({
   },
   saw: {
     drawn: 'Dessin en cours …',
-    nothing: 'Aucun panneau à couper.', run: 'Le parcours de sciage', runHint: 'Un réglage après l’autre. Choisissez-en un pour voir ses traits sur les plaques.',
+    nothing: 'Aucun panneau à couper.', everyCut: 'À chaque coupe', run: 'Le parcours de sciage', runHint: 'Un réglage après l’autre. Choisissez-en un pour voir ses traits sur les plaques.',
     setting: (tool, size) => `${tool} à ${size}`, fence: 'Guide', sled: 'Butée du chariot', sheet: 'Plaque', sheets: 'Les plaques', cutsSaid: (s) => `${s.many ? 'Plaques' : 'Plaque'} ${s.sheets} : ${s.one ? 'trait' : 'traits'} ${s.cuts}`, copies: (n) => (n === 1 ? 'une plaque' : `${n} plaques pareilles`),
     settings: (/** @type {number} */ n, /** @type {number} */ steps) => `${n} réglages en ${steps} étapes.`, fewest: 'Aucun ordre de ces coupes n’en demande moins.', atLeast: (/** @type {number} */ n) => `Il en faut au moins ${n}.`, slip: 'Une fiche à épingler près de la scie', slipLetter: 'sur papier Letter', supplierSlip: 'Une fiche pour le fournisseur', supplierLead: 'Ensuite chaque morceau tient dans la voiture et se manie à la scie. Dans cet ordre :', from: { x: 'depuis le bord gauche', y: 'depuis le bord haut' },
     tolerance: 'À quoi s’attendre des panneaux', toleranceHint: 'Guide réglé à ± 1/64 in ou 0,5 mm ; faux équerre dans la mesure où une plaque peut l’être.', toleranceHead: ['Panneau', 'Largeur', 'Hauteur', 'Faux équerre', 'Dans son cadre'],
     fits: 'entre', fitsNot: 'peut être trop grand', gap: 'entre, mais un jour peut se voir',
     edge: (side, tool, isFactory) => `bord ${{ left: 'gauche', right: 'droit', top: 'haut', bottom: 'bas' }[side]} ${tool === 'sled' ? 'contre la butée' : 'contre le guide'}${isFactory ? ', d’usine' : ''}`,
-    side: { width: 'largeur', height: 'hauteur' }, unmatched: (/** @type {string} */ marks) => `Pas toutes coupées au même réglage, à comparer entre elles : ${marks}.`,
+    side: { width: 'largeur', height: 'hauteur' }, inSide: (n, mark, side) => `${n} de ${mark} en ${side}`, unmatched: (/** @type {string} */ marks) => `Pas toutes coupées au même réglage, à comparer entre elles : ${marks}.`,
     supplier: 'Faites faire ces traits là où vous achetez', done: 'fait', large: 'En grand', close: 'Fermer', next: 'Fait, suivant', back: 'Retour', finish: 'Fait, tout est coupé', stand: 'Se mettre à la scie', stepOf: (n, of) => `${n} sur ${of}`,
     first: 'La notice de la scie, les règles locales et les gens d’expérience passent avant tout. Capot et couteau diviseur en place, poussoir à portée, yeux, oreilles et poumons protégés.',
     strips: 'Tasseaux des châssis', stripsLeast: 'Aucune autre coupe n’achète moins de tasseaux.', stripsOpen: (gap) => `Une coupe moins chère existe peut-être, de ${gap} au plus.`, stripFor: 'pour', stripRest: (length) => `${length} sont gardés.`,
@@ -280,6 +286,7 @@ export default bound(/** @type {typeof import('./en.js').default} */ ({
     part: { board: 'panneau', cloth: 'toile', adhesive: 'colle', primer: 'enduit', strips: 'tasseaux', ready: 'tout fait', delivery: 'livraison', labour: 'travail', overheads: 'autres', consumables: 'consommables', tools: 'outils' },
     curve: 'La même série plusieurs fois', still: 'De ce qui reste on ferait encore, sans autre frais que le travail :', or: ', ou ',
     budget: (cash, lines) => `Avec ${cash} : ${lines}.`, budgetProven: 'Aucun autre choix ne vaut plus.', budgetOpen: 'Un autre choix peut valoir plus.',
+    leftOut: (lines) => `Pas faits, l’argent n’y suffit pas : ${lines}.`,
     total: 'En tout', sum: (used, back, cash) => `Cette série consomme ${used}. ${back} retournent au casier. Les magasins reçoivent ${cash}.`,
     savedAll: (money, share) => `Par rapport au magasin, ${money} de gagnés, soit ${share}.`, dearer: (money) => `Le magasin serait moins cher de ${money}.`,
     waste: (dust, trim, scrap) => `Du panneau, ${dust} partent en sciure, ${trim} en rives et ${scrap} sont trop petits pour être gardés.`,

@@ -90,7 +90,7 @@ function fault(path, faults) {
 
 /** "A, width"; "Primed linen, price". @param {string} path @param {HTMLElement} input */
 function where(path, input) {
-  const label = document.querySelector(`label[for="${input.id}"]`)?.textContent ?? path;
+  const label = input.getAttribute('aria-label') ?? document.querySelector(`label[for="${input.id}"]`)?.textContent ?? path;
   const owner = ownerOf(path, input);
   return owner ? `${owner}, ${label}` : label;
 }
@@ -122,5 +122,10 @@ function goTo(event, input) {
 function lines(marks) {
   if (!marks) return [];
   const all = Array.isArray(marks) ? marks : Object.entries(marks).map(([mark, missing]) => ({ mark, missing }));
-  return all.map((one) => h('li', {}, typeof one === 'string' ? one : `${one.mark}${t.colon}${[one.missing].flat().map((m) => (typeof m === 'string' ? t.fault(m) : JSON.stringify(m))).join(' ')}`));
+  return all.map((one) => {
+    if (typeof one === 'string') return h('li', {}, one);
+    const words = `${one.mark}${t.colon}${[one.missing].flat().map((m) => (typeof m === 'string' ? t.fault(m) : JSON.stringify(m))).join(' ')}`;
+    const line = /** @type {HTMLElement | null} */ (document.querySelector(`.line[aria-label="${CSS.escape(one.mark)}"] input`));
+    return h('li', {}, line ? h('a', { href: `#${line.id}`, onclick: (/** @type {Event} */ event) => goTo(event, line) }, words) : words);
+  });
 }

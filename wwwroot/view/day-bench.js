@@ -4,9 +4,10 @@
 import { Refused } from '../api/http.js';
 import { benchLater } from '../api/studio.js';
 import { clothOf, nameOf, press } from '../model/plan.js';
+import { reader } from '../model/numbers.js';
 import { t } from '../texts/index.js';
 import { h, refill, say } from './dom.js';
-import { figure } from './drawing.js';
+import { figure, narrow } from './drawing.js';
 import { tick } from './tick.js';
 
 /** @param {import('./days.js').DayProps} props */
@@ -21,7 +22,7 @@ function cloth({ plan, order }) {
   return [
     h('h3', {}, t.bench.cloth),
     h('div', { class: 'cloths' }, ...plan.cloth.map((/** @type {any} */ one) => figure(
-      one.drawing, `${one.number}${t.colon}${t.bench.copies(one.copies)}, ${clothOf(order, one, plan)}`, one.svg))),
+      one.drawing, `${one.number}${t.colon}${t.bench.copies(one.copies)}, ${clothOf(order, one, plan)}`, one.svg, narrow.matches))),
   ];
 }
 
@@ -72,7 +73,7 @@ function later(props) {
 /** When all is over, and whether sooner is possible. @param {any} bench */
 function finished({ schedule: days, scheduleProof: proof }) {
   const { date, day } = days.finish;
-  const at = date ? new Date(`${date}T12:00`).toLocaleDateString(t.language, { weekday: 'long', day: 'numeric', month: 'long' }) : t.bench.day(day);
+  const at = date ? new Date(`${date}T12:00`).toLocaleDateString(reader(), { weekday: 'long', day: 'numeric', month: 'long' }) : t.bench.day(day);
   return `${t.bench.done(at, days.finish.time)} ${proof.proven ? t.bench.soonest : t.bench.atMost(String(Math.ceil((proof.finish - proof.leastPossible) / 60)))}`;
 }
 

@@ -5,7 +5,7 @@ import { unparted } from '../model/measures.js';
 import { cutsOf, edgesOf, nameOf } from '../model/plan.js';
 import { t } from '../texts/index.js';
 import { h, set, table } from './dom.js';
-import { figure } from './drawing.js';
+import { figure, narrow } from './drawing.js';
 import { standAtSaw } from './saw-stand.js';
 import { strips } from './strips.js';
 import { tick } from './tick.js';
@@ -15,9 +15,18 @@ export function saw(props) {
   const { plan } = props;
   if (plan.sheets.length === 0) return [h('p', {}, t.saw.nothing)];
   const sheets = h('div', { class: 'sheets' }, h('h3', {}, t.saw.sheets), ...plan.sheets.map((/** @type {any} */ sheet) => drawn(sheet, props)));
-  const run = h('div', { class: 'run' }, ...atSupplier(props), h('h3', {}, t.saw.run), h('p', { class: 'caution-first' }, t.saw.first), h('p', { class: 'hint' }, t.saw.runHint), ...stand(props, sheets), ...fewest(plan), steps(props, sheets), ...tolerances(props));
-  return [h('div', { class: 'saw-day' }, run, sheets), ...strips(props)];
+  const run = h('div', { class: 'run' }, ...atSupplier(props), h('h3', {}, t.saw.run), h('p', { class: 'hint run-hint' }, t.saw.runHint), ...stand(props, sheets), ...fewest(plan), steps(props, sheets), ...tolerances(props));
+  return [everyCut(plan), h('div', { class: 'saw-day' }, run, sheets), ...strips(props)];
 }
+
+/** What holds for the whole run stands before it: within its first setting it would push the others out of sight. @param {any} plan */
+function everyCut(plan) {
+  return h('section', { class: 'every-cut', 'aria-labelledby': 'every-cut-head' }, h('h3', { id: 'every-cut-head' }, t.saw.everyCut), h('p', { class: 'caution-first' }, t.saw.first),
+    h('ul', {}, ...general(plan).map((one) => h('li', { class: 'caution' }, unparted(t.said(one))))));
+}
+
+/** Cautions that are about no one cut; the service says them with the first setting. @param {any} plan @returns {any[]} */
+const general = ({ sawRun: [first] }) => (first?.cautions ?? []).filter((/** @type {any} */ one) => !one.here);
 
 /** The way to the run one setting at a time; a tick made there shows here too. @param {import('./days.js').DayProps} props @param {Element} sheets */
 function stand(props, sheets) {
@@ -34,7 +43,7 @@ function stand(props, sheets) {
 /** @param {any} sheet @param {import('./days.js').DayProps} props */
 function drawn(sheet, { plan, order }) {
   const name = `${t.saw.sheet} ${sheet.number}${t.colon}${t.saw.copies(sheet.copies)}, ${nameOf(order, sheet.board, plan)}, ${t.saw.pieces(sheet.pieces.length)}`;
-  const element = figure(sheet.drawing, name, sheet.svg);
+  const element = figure(sheet.drawing, name, sheet.svg, narrow.matches);
   set(element, { 'data-sheet': sheet.number, id: `sheet-${sheet.number}` });
   return element;
 }
@@ -46,7 +55,7 @@ function fewest(plan) {
   const said = h('p', { class: 'hint' }, t.saw.settings(settings, count), ' ', proven ? t.saw.fewest : t.saw.atLeast(leastPossible), ' ',
     slips(plan, 'saw-run', t.saw.slip));
   if (plan.unmatched.length === 0) return [said];
-  const marks = plan.unmatched.map((/** @type {any} */ one) => `${one.mark} (${t.saw.side[one.side]}: ${one.otherwise})`).join(', ');
+  const marks = plan.unmatched.map((/** @type {any} */ one) => t.saw.inSide(one.otherwise, one.mark, t.saw.side[/** @type {'width'} */ (one.side)])).join(', ');
   return [said, h('p', { class: 'hint' }, t.saw.unmatched(marks))];
 }
 
@@ -89,7 +98,7 @@ function tolerances({ plan, numbers }) {
 function steps(props, sheets) {
   const list = h('ol', { class: 'steps' });
   /** @type {Set<string>} */
-  const warned = new Set();
+  const warned = new Set(general(props.plan).map((one) => one.text));
   props.plan.sawRun.forEach((/** @type {any} */ step) => list.append(stepLine(step, props, warned, () => light(list, sheets, step))));
   sheets.addEventListener('drawn', (event) => relight(list, /** @type {Element} */ (event.target), props.plan));
   return list;
@@ -108,8 +117,15 @@ function stepLine(step, props, warned, show) {
   cautions.forEach((/** @type {any} */ c) => warned.add(c.text));
   return h('li', { class: 'step', 'data-step': step.step },
     h('button', { type: 'button', class: 'setting', 'aria-pressed': 'false', onclick: show }, h('span', { class: 'setting-size' }, head), h('span', { class: 'setting-cuts' }, ...cuts)),
-    tick(props, `saw${step.step}`, t.saw.done),
+    doneTick(props, step, head),
     ...cautions.map((/** @type {any} */ c) => h('p', { class: 'caution' }, unparted(t.said(c)))));
+}
+
+/** Read out alone, one box to tick has to say which it is. @param {import('./days.js').DayProps} props @param {any} step @param {string} head */
+function doneTick(props, step, head) {
+  const label = tick(props, `saw${step.step}`, t.saw.done);
+  set(/** @type {Element} */ (label.querySelector('input')), { 'aria-label': `${head}, ${t.saw.done}` });
+  return label;
 }
 
 /** Lights a setting's cuts on their sheets; the same again puts it out. @param {Element} list @param {Element} sheets @param {any} step */

@@ -5,15 +5,17 @@ import { parts, waste } from '../model/plan.js';
 import { t } from '../texts/index.js';
 import { h, svg } from './dom.js';
 import { figure } from './drawing.js';
+import { notMade } from './proof.js';
 
 const BAR = 100;
 
 /** @param {import('./days.js').DayProps} props */
-export function tally({ plan, numbers }) {
+export function tally({ plan, order, numbers }) {
   const { cost } = plan;
   const dearest = Math.max(...cost.panels.flatMap((/** @type {any} */ line) => [line.each, line.shopPrice ?? 0]), 0.01);
   return [
     h('ol', { class: 'ledger' }, ...cost.panels.map((/** @type {any} */ line) => entry(line, plan, numbers, dearest))),
+    ...notMade(plan, order),
     h('p', { class: 'sum' }, h('span', {}, t.tally.total), h('strong', {}, numbers.money(cost.used))),
     h('p', {}, t.tally.sum(numbers.money(cost.used), numbers.money(cost.backOnRack), numbers.money(cost.cash))),
     ...against(cost, numbers),

@@ -51,6 +51,23 @@ export function set(element, attributes) {
   }
 }
 
+/**
+ * A button that takes its row off. What had the focus is gone with the row: the row in its place has it then, else what adds another.
+ * @param {() => void} act @param {string} text
+ */
+export function takeOff(act, text) {
+  const button = h('button', { type: 'button', class: 'quiet take-off', onclick: () => {
+    const row = button.closest('li');
+    const list = /** @type {Element} */ (row.parentElement);
+    const at = [...list.children].indexOf(row);
+    act();
+    const next = list.children[Math.min(at, list.children.length - 1)];
+    const there = [...(next?.querySelectorAll('.take-off, summary') ?? [])].reverse().find((one) => one.checkVisibility());
+    /** @type {HTMLElement | null} */ (there ?? list.parentElement?.querySelector(':scope > button:last-of-type') ?? null)?.focus();
+  } }, text);
+  return button;
+}
+
 /** Replaces text only where it differs, so that a screen reader is not told the same twice. @param {Element} element @param {string} text */
 export function say(element, text) {
   if (element.textContent !== text) element.textContent = text;

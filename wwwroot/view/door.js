@@ -2,6 +2,7 @@
 /** Coming in with six digits, and letting another browser in. */
 
 import * as door from '../api/door.js';
+import { reader } from '../model/numbers.js';
 import { t } from '../texts/index.js';
 import { h, say } from './dom.js';
 
@@ -48,7 +49,7 @@ export function mountLetIn(forget) {
   const said = h('span', { role: 'status' });
   const button = h('button', { type: 'button', class: 'quiet', onclick: async () => {
     const { code, ends } = await door.newCode();
-    say(said, t.door.readOut(location.host, `${code.slice(0, 3)} ${code.slice(3)}`, new Date(ends).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' })));
+    say(said, t.door.readOut(location.host, `${code.slice(0, 3)} ${code.slice(3)}`, new Date(ends).toLocaleTimeString(reader(), { hour: '2-digit', minute: '2-digit' })));
   } }, t.door.letIn);
   const out = h('button', { type: 'button', class: 'quiet', onclick: async () => {
     await forget();

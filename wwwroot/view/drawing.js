@@ -21,14 +21,38 @@ function load(address) {
   return text;
 }
 
+/** What the painter called things is not to be put into another language: the marks, and the batch where that is no size. @param {Element} root */
+function ownWords(root) {
+  const marks = [...root.querySelectorAll('[data-mark]')].map((one) => one.getAttribute('data-mark') ?? '');
+  const batch = /^(.*): (?:Sheet|Cloth) \d+ of \d+$/.exec(root.querySelector('title')?.textContent ?? '')?.[1] ?? '';
+  return new Set(/^[\d\s./×]*$/.test(batch) ? marks : [batch, ...marks]);
+}
+
 /** @param {string} text @returns {Element | null} */
 export function parse(text) {
   const root = new DOMParser().parseFromString(text, 'image/svg+xml').documentElement;
   const safe = [root, ...root.querySelectorAll('*')].every((element) => ALLOWED.has(element.localName)
     && [...element.attributes].every((attribute) => !attribute.name.startsWith('on') && attribute.localName !== 'href'));
   if (!safe) return null;
-  root.querySelectorAll('text, title, desc').forEach((words) => { if (words.childElementCount === 0) words.textContent = t.drawn(words.textContent ?? ''); });
+  const own = ownWords(root);
+  root.querySelectorAll('text, title, desc').forEach((words) => {
+    const written = words.textContent ?? '';
+    if (words.childElementCount === 0 && !own.has(written)) words.textContent = t.drawn(written);
+  });
   return document.importNode(root, true);
+}
+
+/** Letters smaller than this, in CSS pixels, are guessed at and not read. */
+const LEAST_LETTER = 8;
+
+/** On a phone a drawing is as wide as its smallest letters ask, and moved along. */
+export const narrow = matchMedia('(max-width: 48rem)');
+
+/** How wide a drawing has to be for its smallest letters to be read. @param {Element} drawing */
+function readable(drawing) {
+  const sizes = [...drawing.querySelectorAll('text[font-size]')].map((text) => Number(text.getAttribute('font-size')));
+  const [, , width] = (drawing.getAttribute('viewBox') ?? '').split(' ').map(Number);
+  if (sizes.length > 0 && width > 0) /** @type {any} */ (drawing).style.setProperty('--readable', `${Math.ceil((LEAST_LETTER * width) / Math.min(...sizes))}px`);
 }
 
 /** Drawings that wait to be made: one a task, so that no frame has to wait for several. @type {(() => void)[]} */
@@ -82,6 +106,7 @@ export function figure(address, name, text, scrolls = false) {
     }
   };
   const show = (/** @type {Element | null} */ drawing) => {
+    if (drawing) readable(drawing);
     if (drawing) refill(place, drawing);
     else refill(place, h('p', { class: 'hint' }, t.wrong.drawing, ' '), h('button', { type: 'button', onclick: fill }, t.wrong.retry));
     place.removeAttribute('aria-busy');

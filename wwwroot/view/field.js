@@ -3,7 +3,7 @@
  * One field of the order: a blank on the ticket with its unit and, where something is wrong with it, the words.
  *
  * @typedef {{ path: string, label: string, unit?: string, hint?: string, when?: (order: any) => boolean, size?: number, kind?: 'text' | 'number' | 'choice' | 'flag' | 'date' | 'time',
- *   options?: [string, string][] | ((order: any) => [string, string][]), list?: string, placeholder?: string, fallback?: boolean }} FieldShape
+ *   options?: [string, string][] | ((order: any) => [string, string][]), list?: string, placeholder?: string, fallback?: boolean, spoken?: string }} FieldShape
  * @typedef {{ order: any, problem: import('../api/plans.js').Problem | null, change: (path: string, value: any) => void }} FieldProps
  */
 
@@ -55,6 +55,7 @@ export function field(shape) {
       say(error, words);
       set(input, {
         'data-path': path,
+        'aria-label': now.spoken,
         'aria-invalid': words === '' ? null : 'true',
         'aria-describedby': [words && `${id}e`, now.hint && `${id}h`].filter(Boolean).join(' ') || null,
       });

@@ -81,7 +81,7 @@ const STIFFNESS = {
 export const GOODS = {
   boards: {
     head: () => t.goods.boards, add: () => t.goods.addBoard, parts: [quantityPrices('priceFrom')], fold: STIFFNESS,
-    fresh: (order) => ({ id: freeId(order, 'boards', 'board'), name: '', thickness: '1/8 in' }),
+    fresh: (order) => ({ id: freeId(order, 'boards', 'board'), name: '', thickness: order.units === 'inch' ? '1/8 in' : t.typed('3.2 mm') }),
     fields: (list) => [
       (i) => ({ path: `${list}[${i}].name`, label: t.goods.name, size: 24 }),
       (i) => ({ path: `${list}[${i}].kind`, label: t.goods.kind, size: 11, list: 'board-kinds' }),

@@ -4,7 +4,7 @@
 import { withOwn } from '../model/measures.js';
 import { at } from '../model/order.js';
 import { t } from '../texts/index.js';
-import { h, lazily, rows, say, set } from './dom.js';
+import { h, lazily, rows, say, set, takeOff } from './dom.js';
 import { fields } from './field.js';
 import { GOODS } from './goods-fields.js';
 
@@ -42,7 +42,7 @@ function mountGood(list, sort) {
   let row = /** @type {any} */ (null);
   let known = false;
   const said = h('span', { class: 'said' });
-  const remove = h('button', { type: 'button', class: 'quiet', onclick: () => now.remove(list, row.key) }, t.goods.remove);
+  const remove = takeOff(() => now.remove(list, row.key), t.goods.remove);
   const details = h('details', {}, h('summary', {}, said), remove);
   const folded = lazily(details, () => mountFolded(list, sort), (part) => remove.before(...part.elements));
   const element = h('li', { class: 'good' }, details);
@@ -96,7 +96,7 @@ function mountParts(shape) {
     let key = '';
     const all = fields(shape.fields.map((make) => (i) => make(`${path}[${i}]`)));
     const inner = (shape.parts ?? []).map(mountParts);
-    const remove = h('button', { type: 'button', class: 'quiet', onclick: () => now.remove(path, key) }, t.goods.remove);
+    const remove = takeOff(() => now.remove(path, key), t.goods.remove);
     return {
       element: h('li', {}, h('span', { class: 'fields' }, ...all.elements), remove, ...inner.map((part) => part.element)),
       update: (/** @type {any} */ part, /** @type {number} */ i, /** @type {any} */ props) => {

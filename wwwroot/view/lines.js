@@ -3,7 +3,7 @@
 
 import { hasUnit, readLength, SIGN } from '../model/measures.js';
 import { t } from '../texts/index.js';
-import { h, lazily, rows, say, set, svg } from './dom.js';
+import { h, lazily, rows, say, set, svg, takeOff } from './dom.js';
 import { field, fields } from './field.js';
 
 const BOX = 46;
@@ -41,7 +41,7 @@ function mountLine() {
   const folded = h('div', { class: 'fields' });
   const rest = h('details', { class: 'more' }, h('summary', {}, t.make.more), folded);
   const more = lazily(rest, () => fields(moreShapes), (part) => folded.append(...part.elements));
-  const remove = h('button', { type: 'button', class: 'quiet', onclick: () => now.remove('panels', key) }, t.make.remove);
+  const remove = takeOff(() => now.remove('panels', key), t.make.remove);
   const element = h('li', { class: 'line' }, picture.element, h('div', { class: 'sentence' }, ...main.content, rest, remove));
   return {
     element,

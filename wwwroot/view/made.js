@@ -3,6 +3,7 @@
 
 import { Refused } from '../api/http.js';
 import * as studio from '../api/studio.js';
+import { reader } from '../model/numbers.js';
 import { t } from '../texts/index.js';
 import { h, refill, say } from './dom.js';
 
@@ -17,13 +18,17 @@ export function made(props) {
 
   const book = async () => {
     const some = (/** @type {Map<any, any>} */ inputs, /** @type {string} */ name) => [...inputs].map(([key, input]) => ({ [name]: key, count: Number(input.value) || 0 })).filter((one) => one.count > 0);
-    await attempt(said, async () => show(await studio.cut(plan.id, some(counts, 'mark'), some(sheets, 'sheet'))));
+    await attempt(said, async () => {
+      show(await studio.cut(plan.id, some(counts, 'mark'), some(sheets, 'sheet')));
+      place.querySelector('strong')?.focus();
+    });
     await renew();
   };
   const undo = async () => {
     await attempt(said, async () => {
       await studio.undoCut(plan.id);
       show(null);
+      place.querySelector('.book')?.focus();
     });
     await renew();
   };
@@ -58,10 +63,10 @@ const spoiledLine = (input, words) => h('li', {}, input.parentElement ?? h('labe
 
 /** @param {import('./days.js').DayProps} props @param {any} booking @param {() => void} undo */
 function booked(props, booking, undo) {
-  const when = new Date(booking.at).toLocaleString(t.language, { dateStyle: 'medium', timeStyle: 'short' });
+  const when = new Date(booking.at).toLocaleString(reader(), { dateStyle: 'medium', timeStyle: 'short' });
   const { entered, replacements } = booking;
   return [
-    h('p', {}, h('strong', {}, t.made.booked(when))),
+    h('p', {}, h('strong', { tabindex: -1 }, t.made.booked(when))),
     entered.length > 0 && h('p', {}, t.made.write),
     h('ul', { class: 'slip heaps' }, ...entered.map((/** @type {any} */ heap) => h('li', {}, h('strong', { class: 'pencil' }, heap.id), ' ', heapSaid(heap, props.numbers)))),
     replacements && h('p', {}, h('button', { type: 'button', onclick: () => props.openOrder(replacements) }, t.made.replace)),

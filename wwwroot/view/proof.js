@@ -1,6 +1,8 @@
 // @ts-check
 /** What the plan costs, and how sure that is, in words; with room for what would change it. */
 
+import { withOwn } from '../model/measures.js';
+import { leftOut } from '../model/plan.js';
 import { t } from '../texts/index.js';
 import { h, refill } from './dom.js';
 
@@ -27,11 +29,12 @@ export function mountProof(element, changes) {
 }
 
 /** @param {import('./days.js').DayProps} props */
-function words({ plan, numbers, did }) {
+function words({ plan, order, numbers, did }) {
   return [
     h('h2', { id: 'plan-head' }, h('span', { class: 'cash' }, numbers.money(plan.cost.cash)), ` ${t.proof.toBuy}`),
     h('p', { class: 'sure' }, sure(plan, numbers)),
     ...within(plan, numbers),
+    ...notMade(plan, order),
     did && (did.saved !== 0 || did.sheets !== 0) && h('p', { class: 'did' }, t.proof.did(did.saved, numbers.money(Math.abs(did.saved)), did.sheets)),
     plan.warnings.length > 0 && h('details', { class: 'notes', open: true }, h('summary', {}, t.proof.notes), h('ul', {}, ...plan.warnings.map((/** @type {any} */ w) => h('li', {}, t.said(w))))),
   ];
@@ -42,6 +45,12 @@ function within({ budget }, numbers) {
   if (!budget) return [];
   const lines = budget.lines.map((/** @type {any} */ line) => `${line.mark} ${line.made} ${t.make.of} ${line.wanted}`);
   return [h('p', { class: 'within' }, t.tally.budget(numbers.money(budget.cash), lines.join(', ')), ' ', budget.proven ? t.tally.budgetProven : t.tally.budgetOpen)];
+}
+
+/** The lines a budget leaves out, wholly or in part: how many of what size. @param {any} plan @param {any} order */
+export function notMade(plan, order) {
+  const lines = leftOut(plan, order).map((/** @type {any} */ line) => `${line.count} × ${line.mark}, ${t.figures(String(line.width))} × ${withOwn(line.height, order.units)}`);
+  return lines.length > 0 ? [h('p', { class: 'left-out' }, t.tally.leftOut(lines.join('; ')))] : [];
 }
 
 /** @param {any} plan @param {import('../model/numbers.js').Numbers} numbers */

@@ -3,6 +3,7 @@
 
 import * as studio from '../api/studio.js';
 import { GOODS, toWire } from '../model/order.js';
+import { reader } from '../model/numbers.js';
 import { t } from '../texts/index.js';
 import { h, refill, say } from './dom.js';
 import { attempt, heapSaid } from './made.js';
@@ -24,7 +25,7 @@ export function mountShelf(element, props) {
     const onSale = GOODS.flatMap((sort) => goods[sort] ?? []);
     refill(list,
       h('h4', {}, t.shelf.there), heaps.length > 0 ? h('ul', { class: 'slip heaps' }, ...heaps.map(heap)) : h('p', {}, t.shelf.empty),
-      ...(onSale.length > 0 ? [h('h4', {}, t.shelf.toBuy)] : []), h('ul', { class: 'slip' }, ...onSale.map((/** @type {any} */ one) => h('li', {}, one.name ?? one.id, one.pricedOn ? h('span', { class: 'at' }, t.shelf.priced(new Date(one.pricedOn).toLocaleDateString(t.language))) : ''))));
+      ...(onSale.length > 0 ? [h('h4', {}, t.shelf.toBuy)] : []), h('ul', { class: 'slip' }, ...onSale.map((/** @type {any} */ one) => h('li', {}, one.name ?? one.id, one.pricedOn ? h('span', { class: 'at' }, t.shelf.priced(new Date(one.pricedOn).toLocaleDateString(reader()))) : ''))));
   }
 
   /** @param {any} one */

@@ -1,6 +1,7 @@
 // @ts-check
 /** The ticket's head and its places: where each part of the page stands. */
 
+import { reader } from '../model/numbers.js';
 import { t, LANGUAGES } from '../texts/index.js';
 import { h, say, set } from './dom.js';
 import { field } from './field.js';
@@ -70,7 +71,7 @@ function mountOpen(now) {
     if (key === listed) return;
     listed = key;
     kept.replaceChildren(...list.map((one) => h('option', { value: `plan ${one.id}` },
-      `${one.title || t.page.unnamed}, ${new Date(one.createdAt).toLocaleDateString(t.language)}${one.isCut ? `, ${t.page.isMade}` : ''}`)));
+      `${one.title || t.page.unnamed}, ${new Date(one.createdAt).toLocaleDateString(reader())}${one.isCut ? `, ${t.page.isMade}` : ''}`)));
   }
 
   return {
@@ -81,7 +82,7 @@ function mountOpen(now) {
       const key = list.map((one) => one.saved).join();
       if (key === shown) return;
       shown = key;
-      earlier.replaceChildren(...list.map((one, i) => h('option', { value: `earlier ${i}` }, `${one.title || t.page.unnamed}, ${new Date(one.saved).toLocaleDateString()}`)));
+      earlier.replaceChildren(...list.map((one, i) => h('option', { value: `earlier ${i}` }, `${one.title || t.page.unnamed}, ${new Date(one.saved).toLocaleDateString(reader())}`)));
       earlier.hidden = list.length === 0;
     },
   };

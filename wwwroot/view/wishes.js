@@ -2,7 +2,7 @@
 /** Wishes: panels to fill spare board with. */
 
 import { t } from '../texts/index.js';
-import { h, rows } from './dom.js';
+import { h, rows, takeOff } from './dom.js';
 import { field } from './field.js';
 
 /**
@@ -33,7 +33,7 @@ function mountWish(now) {
     field((i) => ({ path: `wishes[${i}].surface`, label: t.make.surface, kind: 'choice', options: [['', t.surfaces.bare], ['primed', t.surfaces.primed]] })),
     field((i) => ({ path: `wishes[${i}].mark`, label: t.make.mark, size: 4 })),
   ];
-  const remove = h('button', { type: 'button', class: 'quiet', onclick: () => now().remove('wishes', key) }, t.make.remove);
+  const remove = takeOff(() => now().remove('wishes', key), t.make.remove);
   return {
     element: h('li', {}, h('span', { class: 'fields' }, ...parts.map((part) => part.element)), remove),
     /** @param {any} row @param {number} index @param {any} props */

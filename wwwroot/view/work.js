@@ -2,7 +2,7 @@
 /** How the painter cuts, presses, works and counts: settings with where their defaults come from. What few need is folded. */
 
 import { t } from '../texts/index.js';
-import { h, rows } from './dom.js';
+import { h, rows, takeOff } from './dom.js';
 import { field, fields } from './field.js';
 
 /**
@@ -18,14 +18,14 @@ const groups = () => [
     { path: 'saw.undersize', label: t.work.undersize, hint: t.work.undersizeHint, unit: 'length' },
     { path: 'saw.edgeTrim', label: t.work.edgeTrim, hint: t.work.edgeTrimHint, unit: 'length' },
     { path: 'saw.smallestKept[0]', label: t.work.kept, unit: 'length' },
-    { path: 'saw.smallestKept[1]', label: t.make.by, hint: t.work.keptHint, unit: 'length' },
+    { path: 'saw.smallestKept[1]', label: t.make.by, spoken: t.work.otherSide(t.work.kept), hint: t.work.keptHint, unit: 'length' },
     { path: 'saw.leastFenceLength', label: t.work.leastFence, hint: t.work.leastFenceHint, unit: 'length' },
   ] },
   { head: t.work.bench, shapes: [
     { path: 'bench.margin[0]', label: t.work.margin, unit: 'length' },
     { path: 'bench.margin[1]', label: t.work.marginEnds, hint: t.work.marginHint, unit: 'length' },
     { path: 'bench.smallestCloth[0]', label: t.work.keptCloth, unit: 'length' },
-    { path: 'bench.smallestCloth[1]', label: t.make.by, unit: 'length' },
+    { path: 'bench.smallestCloth[1]', label: t.make.by, spoken: t.work.otherSide(t.work.keptCloth), unit: 'length' },
     { path: 'bench.pressHours', label: t.work.pressHours, hint: t.work.pressHint, unit: t.work.hours, kind: 'number', size: 4 },
     { path: 'bench.pressSpaces', label: t.work.pressSpaces, kind: 'number', size: 3 },
     { path: 'bench.stackHeight', label: t.work.stackHeight, kind: 'number', size: 3 },
@@ -36,10 +36,10 @@ const groups = () => [
   { head: t.work.handling, fold: true, shapes: [
     { path: 'saw.fenceReach', label: t.work.fenceReach, hint: t.work.noLimit, unit: 'length' },
     { path: 'saw.largest[0]', label: t.work.largest, unit: 'length' },
-    { path: 'saw.largest[1]', label: t.make.by, hint: t.work.noLimit, unit: 'length' },
+    { path: 'saw.largest[1]', label: t.make.by, spoken: t.work.otherSide(t.work.largest), hint: t.work.noLimit, unit: 'length' },
     { path: 'saw.heaviest', label: t.work.heaviest, hint: t.work.heaviestHint, unit: 'weight', kind: 'number' },
     { path: 'saw.carry[0]', label: t.work.carry, unit: 'length' },
-    { path: 'saw.carry[1]', label: t.make.by, hint: t.work.carryHint, unit: 'length' },
+    { path: 'saw.carry[1]', label: t.make.by, spoken: t.work.otherSide(t.work.carry), hint: t.work.carryHint, unit: 'length' },
     { path: 'saw.supplierKerf', label: t.work.supplierKerf, hint: t.work.supplierKerfHint, unit: 'length' },
   ] },
   { head: t.work.clothFold, fold: true, shapes: [
@@ -145,7 +145,7 @@ function mountList({ list, add, fresh, shapes }) {
   const fill = rows(body, (/** @type {any} */ row) => row.key, () => {
     let key = '';
     const all = fields(shapes);
-    const remove = h('button', { type: 'button', class: 'quiet', onclick: () => now.remove(list, key) }, t.goods.remove);
+    const remove = takeOff(() => now.remove(list, key), t.goods.remove);
     return {
       element: h('li', {}, h('span', { class: 'fields' }, ...all.elements), remove),
       update: (/** @type {any} */ row, /** @type {number} */ i, /** @type {any} */ props) => {

@@ -37,7 +37,7 @@ export function mountWrite(element, props) {
   /** Takes what could be read and leaves the rest to be mended. */
   function take() {
     const read = readings();
-    props.add(read.flatMap(({ line }) => (line ? [{ surface: props.way.surface, ...line }] : [])));
+    props.add(read.flatMap(({ line }) => (line ? [{ surface: props.way.surface, ...line, ...(line.shopPrice ? { shopPrice: t.typed(line.shopPrice) } : {}) }] : [])));
     text.value = read.filter(({ line }) => !line).map((one) => one.text).join('\n');
     show();
     text.focus();
@@ -57,6 +57,6 @@ export function mountWrite(element, props) {
 /** "12 of 8 × 10 in, cloth glued on, linen". @param {Record<string, any>} line @param {WriteProps} props */
 function said(line, props) {
   const surface = t.surfaces[/** @type {'cloth'} */ (line.surface ?? props.way.surface)];
-  const rest = [surface, line.cloth, line.board, line.thickness && `${withOwn(line.thickness, props.order.units)} ${t.goods.thick}`, line.shopPrice && `${t.make.shop} ${line.shopPrice}`].filter(Boolean).join(', ');
-  return `${line.quantity} ${t.make.of} ${line.width} × ${withOwn(line.height, props.order.units)}, ${rest}`;
+  const rest = [surface, line.cloth, line.board, line.thickness && `${withOwn(line.thickness, props.order.units)} ${t.goods.thick}`, line.shopPrice && `${t.make.shop} ${t.typed(line.shopPrice)}`].filter(Boolean).join(', ');
+  return `${line.quantity} ${t.make.of} ${t.figures(line.width)} × ${withOwn(line.height, props.order.units)}, ${rest}`;
 }

@@ -31,26 +31,28 @@ internal static class StiffeningMaker
             return null;
         }
 
+        // The panels are cut already: their cradles fit what they measure, not what they are called.
+        Cradle? CradleOf(PanelLine line) => weak[line.Mark].Select(one => one.Cradle).OfType<Cradle>().MaxBy(cradle => cradle.Bars);
         var quick = order with { Effort = Effort.Quick };
-        return new Stiffening(marks, Strips(quick, batch, marks, cancellation), Thicker(quick, batch, marks, cancellation))
+        return new Stiffening(marks, Strips(quick, batch, (marks, CradleOf), cancellation), Thicker(quick, batch, marks, cancellation))
         {
-            Pieces = [.. order.Panels.Zip(batch.Made).Where(pair => marks.Contains(pair.First.Mark)).SelectMany(pair => Pieces(order, pair.First, pair.Second))],
+            Pieces = [.. order.Panels.Zip(batch.Made).Where(pair => marks.Contains(pair.First.Mark)).SelectMany(pair => Pieces(pair.First, CradleOf(pair.First), pair.Second))],
         };
     }
 
-    private static IEnumerable<CradleStrips> Pieces(Order order, PanelLine line, int made) => CradleDesign.Of(order, line) is { } cradle
-        ? cradle.Strips.Select(strip => new CradleStrips(line.Mark, strip.Length, strip.Count, (long)strip.Count * made))
-        : [];
+    private static IEnumerable<CradleStrips> Pieces(PanelLine line, Cradle? cradle, int made) =>
+        (cradle?.Strips ?? []).Select(strip => new CradleStrips(line.Mark, strip.Length, strip.Count, (long)strip.Count * made));
 
-    private static Money? Strips(Order order, Batch batch, ImmutableArray<string> marks, CancellationToken cancellation)
+    private static Money? Strips(Order order, Batch batch, (ImmutableArray<string> Marks, Func<PanelLine, Cradle?> Cradle) weak, CancellationToken cancellation)
     {
+        var (marks, cradleOf) = weak;
         if (order.Strips.IsEmpty)
         {
             return null;
         }
 
         var braced = order with { Panels = [.. order.Panels.Select(line => marks.Contains(line.Mark) ? line with { Cradle = true } : line)] };
-        var plan = StripPlanner.Plan(braced, batch.Made, cancellation);
+        var plan = StripPlanner.Plan(braced, batch.Made, line => marks.Contains(line.Mark) ? cradleOf(line) : CradleDesign.Of(order, line), cancellation);
         return plan.Complete ? plan.Spent - batch.Strips.Spent : null;
     }
 

@@ -24,18 +24,27 @@ internal static class StripPlanner
     /// <param name="order">The order.</param>
     /// <param name="made">Per line: how many are made.</param>
     /// <param name="cancellation">Ends the search.</param>
-    public static StripPlan Plan(Order order, ImmutableArray<int> made, CancellationToken cancellation)
+    public static StripPlan Plan(Order order, ImmutableArray<int> made, CancellationToken cancellation) =>
+        Plan(order, made, line => CradleDesign.Of(order, line), cancellation);
+
+    /// <summary>Plans for cradles that are designed already.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="made">Per line: how many are made.</param>
+    /// <param name="cradleOf">A line's cradle; null where it gets none.</param>
+    /// <param name="cancellation">Ends the search.</param>
+    public static StripPlan Plan(Order order, ImmutableArray<int> made, Func<PanelLine, Cradle?> cradleOf, CancellationToken cancellation)
     {
-        var wanted = Wanted(order, made);
+        var wanted = Wanted(order, made, cradleOf);
+        ImmutableArray<Warning> warnings = [.. Warnings(order, made, (wanted, cradleOf))];
         if (wanted.IsEmpty || order.Strips.IsEmpty)
         {
-            return StripPlan.None(order.Panels.Length) with { Warnings = [.. Warnings(order, made, wanted)] };
+            return StripPlan.None(order.Panels.Length) with { Warnings = warnings };
         }
 
         var plan = StripPrices.Vary(order)
             ? StripPrices.Cheapest(order, stocks => Run(order, stocks, wanted, cancellation), cancellation)
             : Run(order, StripStock.AllOf(order), wanted, cancellation);
-        return plan with { Warnings = [.. Warnings(order, made, wanted)] };
+        return plan with { Warnings = warnings };
     }
 
     private static StripPlan Run(Order order, ImmutableArray<StripStock> stocks, ImmutableArray<WantedStrip> wanted, CancellationToken cancellation)
@@ -54,22 +63,23 @@ internal static class StripPlanner
         return Read(order, stocks, wanted, CuttingPlanner.Plan(problem, order.Effort, progress: null, cancellation));
     }
 
-    private static ImmutableArray<WantedStrip> Wanted(Order order, ImmutableArray<int> made) =>
+    private static ImmutableArray<WantedStrip> Wanted(Order order, ImmutableArray<int> made, Func<PanelLine, Cradle?> cradleOf) =>
     [
         .. from line in Enumerable.Range(0, order.Panels.Length)
            where order.Panels[line].Cradle && made[line] > 0
-           from strip in CradleDesign.Of(order, order.Panels[line])?.Strips ?? []
+           from strip in cradleOf(order.Panels[line])?.Strips ?? []
            select new WantedStrip(line, strip.Length, checked(strip.Count * made[line])),
     ];
 
-    private static IEnumerable<Warning> Warnings(Order order, ImmutableArray<int> made, ImmutableArray<WantedStrip> wanted)
+    private static IEnumerable<Warning> Warnings(Order order, ImmutableArray<int> made, (ImmutableArray<WantedStrip> Strips, Func<PanelLine, Cradle?> CradleOf) cradles)
     {
+        var (wanted, cradleOf) = cradles;
         if (!wanted.IsEmpty && order.Strips.IsEmpty)
         {
             yield return Missing(order, wanted);
         }
 
-        foreach (var line in order.Panels.Where((line, i) => line.Cradle && made[i] > 0 && CradleDesign.Of(order, line) is null))
+        foreach (var line in order.Panels.Where((line, i) => line.Cradle && made[i] > 0 && cradleOf(line) is null))
         {
             yield return new Warning("cradle-too-small", $"{line.Mark} is too small for a cradle of strips this wide; it gets none.");
         }

@@ -46,6 +46,18 @@ public sealed class BracingTests
         Assert.Contains(plan.Warnings, warning => warning.Text.Contains($"Brace it: on each of A 2 strips of 23 1/2 in and {pieces[1].Each} of 18 in.", StringComparison.Ordinal));
     }
 
+    // 1/8 in under would do, and nothing is saved by it: the panels are cut at 20 × 24 in, and it is these that are braced.
+    [Fact]
+    public void Strips_proposed_fit_the_panels_as_they_are_cut()
+    {
+        var order = Order(brace: false, Thin("A", 20, 24));
+        var plan = Demo.Planned(order with { Saw = order.Saw with { Undersize = Demo.Inches(0.125m) } });
+
+        Assert.Equal((Demo.Inches(20), Demo.Inches(24)), (plan.Panels[0].CutWidth, plan.Panels[0].CutHeight));
+        Assert.Equal([Demo.Inches(23.5m), Demo.Inches(18)], plan.Stiffening!.Pieces.Select(piece => piece.Length));
+        Assert.Equal(Assert.Single(plan.Strength).Cradle!.Strips.Select(strip => (strip.Length, strip.Count)), plan.Stiffening.Pieces.Select(piece => (piece.Length, piece.Each)));
+    }
+
     // Without strips or thicker boards in the order there is no price to tell; what would brace it is told all the same.
     [Fact]
     public void Strips_are_proposed_where_the_order_has_none()
