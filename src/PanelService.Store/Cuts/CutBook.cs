@@ -62,12 +62,10 @@ public sealed class CutBook(Studio studio, TimeProvider clock)
                 return new NothingToUndo();
             }
 
-            // Movements that were taken back one by one stay as they are.
-            MovementRow[] movements = await context.Movements
-                .Where(movement => movement.BookingId == booking && !context.Movements.Any(other => other.UndoOf == movement.Id))
+            MovementRow[] movements = await context.Movements.Where(movement => movement.BookingId == booking)
                 .OrderBy(movement => movement.Id).ToArrayAsync(cancellation);
             UndoOutcome outcome = await Undoing.BookAsync(
-                context, movements, new BookingRow { Kind = StoreJson.Word(MovementReason.Undone), At = Now(), PlanId = planId, UndoOf = booking }, cancellation);
+                context, await Undoing.StandingAsync(context, movements, cancellation), new BookingRow { Kind = StoreJson.Word(MovementReason.Undone), At = Now(), PlanId = planId, UndoOf = booking }, cancellation);
             if (outcome is TakenBack)
             {
                 row.CutBooking = null;

@@ -11,12 +11,12 @@ internal sealed class CutWriter(Ledger ledger, BookingRow booking, Takings takin
         foreach (Declaration declared in draft.Declared)
         {
             StockRow heap = await ledger.EnterAsync(booking, declared.Draft, MovementReason.Declared);
-            Use(heap.Id, declared.Used);
+            await UseAsync(heap.Id, declared.Used);
         }
 
         foreach ((string stock, long quantity) in takings.Quantities)
         {
-            Use(stock, quantity);
+            await UseAsync(stock, quantity);
         }
 
         foreach (StockDraft kept in draft.Kept)
@@ -30,11 +30,11 @@ internal sealed class CutWriter(Ledger ledger, BookingRow booking, Takings takin
         }
     }
 
-    private void Use(string stock, long quantity)
+    private async Task UseAsync(string stock, long quantity)
     {
         if (quantity > 0)
         {
-            ledger.Move(booking, stock, -quantity, MovementReason.Used);
+            await ledger.MoveAsync(booking, stock, -quantity, MovementReason.Used);
         }
     }
 

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using System.Globalization;
 using Microsoft.EntityFrameworkCore;
 using PanelService.Planning.Measures;
 using PanelService.Store.Documents;
@@ -5,11 +7,17 @@ using PanelService.Store.Model;
 
 namespace PanelService.Store.Jobs;
 
-/// <summary>Orders that wait for a planner or are planned, where several hosts share one database.</summary>
+/// <summary>
+/// Orders that wait for a planner or are planned: all of them where several hosts share one database; else those whose clients
+/// went away with an address.
+/// </summary>
 /// <param name="studio">The database.</param>
 /// <param name="clock">When they were handed in.</param>
 public sealed class JobBook(Studio studio, TimeProvider clock)
 {
+    // An order that takes the process down must not do so at every start; one that was only unlucky is not given up at once.
+    private const int MostTries = 3;
+
     private static readonly string Waiting = StoreJson.Word(JobState.Waiting);
     private static readonly string Planning = StoreJson.Word(JobState.Planning);
     private static readonly string[] Open = [Waiting, Planning];
@@ -22,14 +30,7 @@ public sealed class JobBook(Studio studio, TimeProvider clock)
     public Task<bool> AddAsync(PlanTask task, string client, int most, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(task);
-        var row = new JobRow
-        {
-            Id = task.Id,
-            Filled = StoreJson.Write(task),
-            Client = client,
-            CreatedAt = clock.GetUtcNow().ToUnixTimeMilliseconds(),
-            State = StoreJson.Word(JobState.Waiting),
-        };
+        JobRow row = RowOf(task, client);
         return studio.WriteAsync(
             async context =>
             {
@@ -44,6 +45,54 @@ public sealed class JobBook(Studio studio, TimeProvider clock)
             },
             cancellation);
     }
+
+    /// <summary>Writes an order down that a planner of this host is to make, however many wait; once this returns, it survives whatever happens.</summary>
+    /// <param name="task">The order.</param>
+    /// <param name="client">Whose it is.</param>
+    /// <param name="cancellation">Gives up before it is written down.</param>
+    /// <exception cref="Faults.StoreUnavailableException">It was not written down.</exception>
+    public Task PromiseAsync(PlanTask task, string client, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(task);
+        JobRow row = RowOf(task, client);
+        return studio.WriteAsync(
+            context =>
+            {
+                context.Jobs.Add(row);
+                return Task.FromResult(true);
+            },
+            cancellation);
+    }
+
+    /// <summary>The orders that wait, the oldest first, each with whose it is: after a start, what the last run left undone.</summary>
+    /// <param name="givenUp">Why there is no plan of an order that was begun again three times, and cut short each time: a problem document.</param>
+    /// <param name="cancellation">Gives up.</param>
+    public Task<ImmutableArray<(PlanTask Task, string Client)>> ResumeAsync(string givenUp, CancellationToken cancellation) => studio.WriteAsync(
+        async context =>
+        {
+            JobRow[] rows = await context.Jobs.Where(job => Open.Contains(job.State)).OrderBy(job => job.CreatedAt).ToArrayAsync(cancellation);
+            foreach (JobRow row in rows.Where(row => TriesOf(row) >= MostTries))
+            {
+                row.State = StoreJson.Word(JobState.Failed);
+                row.Problem = givenUp;
+            }
+
+            return rows.Where(row => row.State == Waiting).Select(row => (StoreJson.Read<PlanTask>(row.Filled), row.Client ?? "")).ToImmutableArray();
+        },
+        cancellation);
+
+    /// <summary>Notes that an order that an earlier run left is begun again.</summary>
+    /// <param name="id">The job.</param>
+    /// <param name="cancellation">Gives up.</param>
+    public Task BeginAgainAsync(string id, CancellationToken cancellation) =>
+        ChangeAsync(id, row => row.Ticket = (TriesOf(row) + 1).ToString(CultureInfo.InvariantCulture), cancellation);
+
+    /// <summary>Forgets an order.</summary>
+    /// <param name="id">The job.</param>
+    /// <param name="cancellation">Gives up before it is forgotten.</param>
+    /// <returns>Whether there was one.</returns>
+    public Task<bool> RemoveAsync(string id, CancellationToken cancellation) => studio.WriteAsync(
+        async context => await context.Jobs.Where(job => job.Id == id).ExecuteDeleteAsync(cancellation) > 0, cancellation);
 
     /// <summary>
     /// Takes an order on. An entry of the queue stands for a turn, not for an order: of the client whose last turn is longest
@@ -133,6 +182,17 @@ public sealed class JobBook(Studio studio, TimeProvider clock)
     /// <param name="id">The job.</param>
     /// <param name="cancellation">Gives up.</param>
     public Task StopAsync(string id, CancellationToken cancellation) => ChangeAsync(id, row => row.StopAsked = true, cancellation);
+
+    private static int TriesOf(JobRow row) => row.Ticket is { } tries ? int.Parse(tries, CultureInfo.InvariantCulture) : 0;
+
+    private JobRow RowOf(PlanTask task, string client) => new()
+    {
+        Id = task.Id,
+        Filled = StoreJson.Write(task),
+        Client = client,
+        CreatedAt = clock.GetUtcNow().ToUnixTimeMilliseconds(),
+        State = StoreJson.Word(JobState.Waiting),
+    };
 
     private static async Task<JobRow?> NextAsync(StudioContext context, CancellationToken cancellation)
     {

@@ -1,6 +1,6 @@
 namespace PanelService.Store.Model;
 
-/// <summary>An order that waits for a planner, or is being planned, where several hosts share one database.</summary>
+/// <summary>An order that waits for a planner, or is being planned, and must not be lost.</summary>
 internal sealed class JobRow
 {
     public required string Id { get; init; }
@@ -20,7 +20,10 @@ internal sealed class JobRow
     /// <summary>Who plans it.</summary>
     public string? Planner { get; set; }
 
-    /// <summary>The entry of the queue under which it is planned: that entry comes back to it, whoever is given it again.</summary>
+    /// <summary>
+    /// The entry of the queue under which it is planned: that entry comes back to it, whoever is given it again. Where no hosts share a
+    /// queue: how often it was begun again after a start.
+    /// </summary>
     public string? Ticket { get; set; }
 
     /// <summary>When it was first taken on, in Unix milliseconds.</summary>

@@ -25,21 +25,18 @@ internal sealed class Ledger(StudioContext context, CancellationToken cancellati
     {
         StockRow row = await NewRowAsync(draft, booking.At);
         context.Stock.Add(row);
-        Move(booking, row.Id, draft.Quantity, reason);
+        Add(booking, row.Id, draft.Quantity, reason, undoOf: null, change: null);
         return row;
     }
 
-    /// <summary>Moves something.</summary>
-    internal void Move(BookingRow booking, string stock, long quantity, MovementReason reason, long? undoOf = null, string? change = null) =>
-        context.Movements.Add(new MovementRow
-        {
-            BookingId = booking.Id,
-            StockId = stock,
-            Quantity = quantity,
-            Reason = StoreJson.Word(reason),
-            UndoOf = undoOf,
-            Change = change,
-        });
+    /// <summary>Moves something. The heap is another one then: whoever has seen it as it was must look again.</summary>
+    internal async Task MoveAsync(BookingRow booking, string stock, long quantity, MovementReason reason, long? undoOf = null, StockChange? change = null)
+    {
+        StockRow row = await context.Stock.FindAsync([stock], cancellation)
+            ?? throw new InvalidOperationException($"No heap \"{stock}\" to move anything of.");
+        row.Version++;
+        Add(booking, stock, quantity, reason, undoOf, change);
+    }
 
     /// <summary>How much there is of some heaps: the sums of their movements, in one query.</summary>
     internal async Task<Dictionary<string, long>> SumsAsync(IReadOnlyCollection<string> stock) =>
@@ -51,6 +48,17 @@ internal sealed class Ledger(StudioContext context, CancellationToken cancellati
     /// <summary>The movements of a booking, as the ledger shows them.</summary>
     internal Task<ImmutableArray<Movement>> OfAsync(long booking) =>
         MovementQuery.ReadAsync(context, context.Movements.Where(movement => movement.BookingId == booking), cancellation);
+
+    private void Add(BookingRow booking, string stock, long quantity, MovementReason reason, long? undoOf, StockChange? change) =>
+        context.Movements.Add(new MovementRow
+        {
+            BookingId = booking.Id,
+            StockId = stock,
+            Quantity = quantity,
+            Reason = StoreJson.Word(reason),
+            UndoOf = undoOf,
+            Change = change?.Write(),
+        });
 
     // Numbers are never given out twice, since no heap is ever deleted.
     private async Task<StockRow> NewRowAsync(StockDraft draft, long at)

@@ -116,18 +116,17 @@ public sealed class StockBook(Studio studio, TimeProvider clock)
         var ledger = new Ledger(context, cancellation);
         long there = (await ledger.SumsAsync([row.Id])).GetValueOrDefault(row.Id);
         long quantity = correction.Quantity ?? there;
-        string before = row.Good;
-        row.Good = correction.Good is null ? before : StoreJson.Write(correction.Good(StoreJson.Read<StockGood>(before)));
+        var before = StockState.Of(row);
+        row.Good = correction.Good is null ? row.Good : StoreJson.Write(correction.Good(StoreJson.Read<StockGood>(row.Good)));
         if (correction.Value is { } value)
         {
             row.ValueMinor = value.Minor;
             row.ValueOf = StockQuantity.IsLiquid(StoreJson.Word<StockSort>(row.Sort)) ? Math.Max(1, quantity) : 1;
         }
 
-        row.Version++;
         BookingRow booking = await ledger.OpenAsync(New(MovementReason.Corrected, correction.Note));
-        string? change = row.Good == before ? null : $"{{\"before\":{before},\"after\":{row.Good}}}";
-        ledger.Move(booking, row.Id, quantity - there, MovementReason.Corrected, change: change);
+        var after = StockState.Of(row);
+        await ledger.MoveAsync(booking, row.Id, quantity - there, MovementReason.Corrected, change: after == before ? null : new StockChange(before, after));
         return new Saved(row.Version, IsNew: false);
     }
 }

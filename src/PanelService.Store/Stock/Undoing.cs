@@ -21,12 +21,41 @@ internal static class Undoing
         BookingRow booking = await ledger.OpenAsync(draft);
         foreach (MovementRow movement in movements)
         {
-            ledger.Move(booking, movement.StockId, -movement.Quantity, MovementReason.Undone, movement.Id);
-            await PutBackAsync(context, movement, cancellation);
+            // Taken back in its turn, it gives again what it takes.
+            StockChange? back = StockChange.Read(movement.Change)?.Reversed();
+            await ledger.MoveAsync(booking, movement.StockId, -movement.Quantity, MovementReason.Undone, movement.Id, back);
+            back?.PutOn(await context.Stock.FirstAsync(row => row.Id == movement.StockId, cancellation));
         }
 
         await context.SaveChangesAsync(cancellation);
         return new TakenBack(await ledger.OfAsync(booking.Id));
+    }
+
+    /// <summary>
+    /// What stands of movements that may have been taken back one by one, and given again since, over and over: each itself
+    /// where nothing came after it, the last that gave it again, or nothing where it is taken back.
+    /// </summary>
+    internal static async Task<IReadOnlyList<MovementRow>> StandingAsync(
+        StudioContext context, IReadOnlyList<MovementRow> movements, CancellationToken cancellation)
+    {
+        var standing = new List<MovementRow>();
+        foreach (MovementRow movement in movements)
+        {
+            MovementRow last = movement;
+            bool stands = true;
+            while (await context.Movements.FirstOrDefaultAsync(other => other.UndoOf == last.Id, cancellation) is { } next)
+            {
+                last = next;
+                stands = !stands;
+            }
+
+            if (stands)
+            {
+                standing.Add(last);
+            }
+        }
+
+        return standing;
     }
 
     private static async Task<ImmutableArray<StockLack>> MissingAsync(
@@ -39,23 +68,5 @@ internal static class Undoing
         Dictionary<string, string> sorts = await context.Stock.Where(row => lacking.Contains(row.Id))
             .ToDictionaryAsync(row => row.Id, row => row.Sort, StringComparer.Ordinal, cancellation);
         return [.. lacking.Select(id => new StockLack(id, StoreJson.Word<StockSort>(sorts[id]), taken[id], sums.GetValueOrDefault(id), IsChanged: false))];
-    }
-
-    // A correction of what a heap is goes back as well, where nobody has corrected it again.
-    private static async Task PutBackAsync(StudioContext context, MovementRow movement, CancellationToken cancellation)
-    {
-        if (movement.Change is null)
-        {
-            return;
-        }
-
-        using var change = System.Text.Json.JsonDocument.Parse(movement.Change);
-        StockRow row = await context.Stock.FirstAsync(one => one.Id == movement.StockId, cancellation);
-        if (row.Good == change.RootElement.GetProperty("after").GetRawText())
-        {
-            row.Good = change.RootElement.GetProperty("before").GetRawText();
-        }
-
-        row.Version++;
     }
 }

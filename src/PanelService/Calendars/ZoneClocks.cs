@@ -24,7 +24,9 @@ internal static class ZoneClocks
             if (interval.HasEnd && interval.End < from + Duration.FromDays(Days))
             {
                 LocalDateTime before = interval.IsoLocalEnd;
-                int shift = (int)((zone.GetUtcOffset(interval.End) - interval.WallOffset).Seconds / NodaConstants.SecondsPerMinute);
+
+                // In whole numbers: an island that changed sides of the date line left out a day, more than an offset may be.
+                int shift = (zone.GetUtcOffset(interval.End).Seconds - interval.WallOffset.Seconds) / NodaConstants.SecondsPerMinute;
                 changes.Add(new ClockChange(
                     Period.Between(first, before.Date, PeriodUnits.Days).Days, (before.Hour * NodaConstants.MinutesPerHour) + before.Minute, shift));
             }

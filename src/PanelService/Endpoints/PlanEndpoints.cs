@@ -69,9 +69,13 @@ internal static class PlanEndpoints
             return Busy(http);
         }
 
-        return Preferences.Patience(http) is { } patience && !await IsSoonAsync(job, patience, clock, http.RequestAborted)
-            ? TypedResults.Accepted(AddressOf(job.Id), StateOf(job))
-            : await FinishAsync(job, query, desk, http.RequestAborted);
+        if (Preferences.Patience(http) is not { } patience || await IsSoonAsync(job, patience, clock, http.RequestAborted))
+        {
+            return await FinishAsync(job, query, desk, http.RequestAborted);
+        }
+
+        await desk.PromiseAsync(ClientName.Of(http), job, http.RequestAborted);
+        return TypedResults.Accepted(AddressOf(job.Id), StateOf(job));
     }
 
     /// <summary>Whether there is a plan before the client would rather have an address; or nobody left to tell it.</summary>

@@ -29,6 +29,8 @@ internal static class Services
         services.AddSingleton<MemoryWatch>();
         services.AddSingleton<PlannerQueue>();
         services.AddHostedService(provider => provider.GetRequiredService<PlannerQueue>());
+        services.AddSingleton<PromisedPlans>();
+        services.AddHostedService(provider => provider.GetRequiredService<PromisedPlans>());
         if (Memory.OptionsOf(configuration).UsesPostgres && configuration.GetValue($"{PlanningOptions.Section}:{nameof(PlanningOptions.Shared)}", true))
         {
             services.AddSingleton<SharedPlanner>();

@@ -9,7 +9,7 @@ using PanelService.Wire.Plans;
 namespace PanelService.Work;
 
 /// <summary>Where orders are handed in and plans are picked up.</summary>
-internal sealed class PlanDesk(PlanStore store, PlannerQueue queue, PlanBook book, Studio studio, SharedPlans? shared = null)
+internal sealed class PlanDesk(PlanStore store, PlannerQueue queue, PlanBook book, Studio studio, PromisedPlans promised, SharedPlans? shared = null)
 {
     /// <summary>Takes an order in; null where every planner is busy and the queue is full.</summary>
     /// <param name="client">Whose it is; clients take turns.</param>
@@ -26,6 +26,21 @@ internal sealed class PlanDesk(PlanStore store, PlannerQueue queue, PlanBook boo
 
         store.Add(job);
         return job;
+    }
+
+    /// <summary>Makes an address that its client goes away with good for whatever happens.</summary>
+    /// <exception cref="StoreUnavailableException">It could not be; the job is ended.</exception>
+    internal async Task PromiseAsync(string client, PlanJob job, CancellationToken cancellation)
+    {
+        try
+        {
+            await promised.PromiseAsync(client, job, cancellation);
+        }
+        catch (Exception fault) when (fault is StoreUnavailableException or OperationCanceledException)
+        {
+            Abandon(job.Id);
+            throw;
+        }
     }
 
     /// <summary>The job with an id, from memory or from the database; null where there is none.</summary>
@@ -60,7 +75,9 @@ internal sealed class PlanDesk(PlanStore store, PlannerQueue queue, PlanBook boo
             return removal;
         }
 
-        return store.Remove(id) is null ? removal : PlanRemoval.Removed;
+        // An order that waits must not be planned after the next start.
+        bool wasPromised = await promised.ForgetAsync(id, cancellation);
+        return store.Remove(id) is null && !wasPromised ? removal : PlanRemoval.Removed;
     }
 
     // Where several hosts share a database, one of them may have deleted what another remembers.
@@ -75,7 +92,7 @@ internal sealed class PlanDesk(PlanStore store, PlannerQueue queue, PlanBook boo
             throw new StoreUnavailableException(StoreFault.Newer, $"Plan \"{id}\" was stored by a newer program, as a document of version {newer.Version}.");
         }
 
-        PlanJob? job = found is PlanFound { Plan: var stored } ? PlanJob.Of(stored) : shared?.Find(id);
+        PlanJob? job = found is PlanFound { Plan: var stored } ? PlanJob.Of(stored) : shared is null ? promised.FindFailed(id) : shared.Find(id);
         if (job is not null)
         {
             store.Add(job);

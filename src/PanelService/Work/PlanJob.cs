@@ -13,7 +13,7 @@ namespace PanelService.Work;
 /// keeps the best plan so far; whoever drops it keeps nothing.
 /// </summary>
 [SuppressMessage("Design", "CA1001", Justification = "A token source without a timer holds nothing that wants disposing, and a late stop must not throw.")]
-internal sealed class PlanJob(string id, Order order, ImmutableArray<Warning> remarks, PlanOrigin? origin = null) : IProgress<PlanProgress>
+internal sealed class PlanJob(string id, Order order, ImmutableArray<Warning> remarks, PlanOrigin? origin = null, Action? beginning = null) : IProgress<PlanProgress>
 {
     private readonly Lock _gate = new();
     private readonly CancellationTokenSource _search = new();
@@ -102,6 +102,7 @@ internal sealed class PlanJob(string id, Order order, ImmutableArray<Warning> re
             return;
         }
 
+        beginning?.Invoke();
         using var either = CancellationTokenSource.CreateLinkedTokenSource(_search.Token, safetyStop);
         using CancellationTokenRegistration told = either.Token.Register(stopped);
         try

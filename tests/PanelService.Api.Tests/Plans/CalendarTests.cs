@@ -195,6 +195,20 @@ public sealed class CalendarTests(PlainHosts hosts) : IClassFixture<PlainHosts>
         await Json.ReadProblemAsync(response, 404, "/problems/no-such-plan");
     }
 
+    // Samoa crossed the date line: its Thursday, 29 December 2011, was followed by Saturday.
+    [Fact]
+    public async Task Calendar_over_a_day_that_a_zone_left_out_goes_on_the_day_after_it()
+    {
+        using HttpClient client = hosts.Plain.CreateClient();
+        string order = Json.With(TwoRounds, "schedule", """{ "start": "2011-12-29", "days": ["thursday", "friday", "saturday"], "zone": "Pacific/Apia" }""");
+
+        CalendarEvent[] events = await EventsAsync(client, await CreateAsync(client, order), "");
+
+        // 9:00 is 19:00 UTC on either side of the line, a day after the other.
+        Assert.Equal("12-29 19:00", At(events[0]));
+        Assert.Equal("12-30 19:00", At(events.Where(e => Task(e) == "glue").ElementAt(2)));
+    }
+
     private static async Task<string> CreateAsync(HttpClient client, string order)
     {
         using HttpResponseMessage made = await client.PostOrderAsync(order);

@@ -336,6 +336,48 @@ public abstract class CutTests(IDatabase database)
         Assert.Equal("P2", panels.GetProperty("id").GetString());
     }
 
+    // A sheet taken back by itself stays out of it; taken back and given again it belongs to the cut as before.
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    public async Task Undo_of_a_cut_gives_back_what_stands_of_it_however_often_a_movement_was_taken_back(int times)
+    {
+        using Home home = database.Open();
+        using StudioHost host = home.Start();
+        using HttpClient client = host.CreateClient();
+        await client.TakenAsync(HttpMethod.Post, "/api/stock", """{ "sort": "board", "thickness": "1/8", "width": 24, "height": 48, "count": 2, "units": "inch", "currency": "EUR" }""");
+        string address = await client.PlanAsync("""{ "units": "inch", "currency": "EUR", "panels": [ { "width": 8, "height": 10, "quantity": 10 } ] }""");
+        JsonElement cut = await client.TakenAsync(HttpMethod.Post, $"{address}/cut");
+        int movement = cut.GetProperty("movements").EnumerateArray().First(one => one.GetProperty("reason").GetString() == "used").GetProperty("id").GetInt32();
+        for (int time = 0; time < times; time++)
+        {
+            JsonElement undone = await client.TakenAsync(HttpMethod.Post, $"/api/stock/movements/{movement}/undo");
+            movement = undone.GetProperty("movements")[0].GetProperty("id").GetInt32();
+        }
+
+        await client.TakenAsync(HttpMethod.Post, $"{address}/cut/undo");
+
+        JsonElement left = Assert.Single((await client.GetJsonAsync("/api/stock")).GetProperty("stock").EnumerateArray());
+        Assert.Equal(2, left.GetProperty("count").GetInt32());
+    }
+
+    [Fact]
+    public async Task Whoever_saw_a_heap_before_a_cut_took_of_it_must_look_again()
+    {
+        using Home home = database.Open();
+        using StudioHost host = home.Start();
+        using HttpClient client = host.CreateClient();
+        await client.TakenAsync(HttpMethod.Post, "/api/stock", """{ "sort": "board", "thickness": "1/8", "width": 24, "height": 48, "count": 5, "units": "inch", "currency": "EUR" }""");
+        string address = await client.PlanAsync("""{ "units": "inch", "currency": "EUR", "panels": [ { "width": 8, "height": 10, "quantity": 10 } ] }""");
+        await client.TakenAsync(HttpMethod.Post, $"{address}/cut");
+
+        using HttpResponseMessage stale = await client.SendJsonAsync(HttpMethod.Patch, "/api/stock/B1", """{ "count": 6 }""", "\"1\"");
+
+        await stale.ReadProblemAsync(412, "/problems/version-changed");
+        Assert.Equal(4, (await client.GetJsonAsync("/api/stock/B1")).GetProperty("count").GetInt32());
+    }
+
     [Fact]
     public async Task Undo_of_a_cut_whose_panels_are_gone_is_refused_whole()
     {

@@ -104,6 +104,59 @@ public abstract class StockTests(IDatabase database)
     }
 
     [Fact]
+    public async Task Undo_gives_the_value_back_too_and_undone_itself_gives_the_correction_again()
+    {
+        using Home home = database.Open();
+        using StudioHost host = home.Start();
+        using HttpClient client = host.CreateClient();
+        string id = await AddAsync(client, Offcut);
+        await client.TakenAsync(HttpMethod.Patch, $"/api/stock/{id}", """{ "count": 5, "width": 19, "value": 3 }""");
+
+        await client.TakenAsync(HttpMethod.Post, "/api/stock/movements/2/undo");
+        JsonElement undone = await client.GetJsonAsync($"/api/stock/{id}");
+        await client.TakenAsync(HttpMethod.Post, "/api/stock/movements/3/undo");
+        JsonElement again = await client.GetJsonAsync($"/api/stock/{id}");
+
+        Assert.Equal([1, 20, 1.50m], Is(undone));
+        Assert.Equal([5, 19, 3m], Is(again));
+
+        static decimal[] Is(JsonElement item) => [.. new[] { "count", "width", "value" }.Select(name => item.GetProperty(name).GetDecimal())];
+    }
+
+    [Fact]
+    public async Task Undo_leaves_a_value_that_was_corrected_again_since()
+    {
+        using Home home = database.Open();
+        using StudioHost host = home.Start();
+        using HttpClient client = host.CreateClient();
+        string id = await AddAsync(client, Offcut);
+        await client.TakenAsync(HttpMethod.Patch, $"/api/stock/{id}", """{ "width": 19, "value": 3 }""");
+        await client.TakenAsync(HttpMethod.Patch, $"/api/stock/{id}", """{ "value": 4 }""");
+
+        await client.TakenAsync(HttpMethod.Post, "/api/stock/movements/2/undo");
+
+        JsonElement item = await client.GetJsonAsync($"/api/stock/{id}");
+        Assert.Equal(20, item.GetProperty("width").GetInt32());
+        Assert.Equal(4m, item.GetProperty("value").GetDecimal());
+    }
+
+    [Fact]
+    public async Task Whoever_saw_a_heap_before_an_undo_changed_it_must_look_again()
+    {
+        using Home home = database.Open();
+        using StudioHost host = home.Start();
+        using HttpClient client = host.CreateClient();
+        string id = await AddAsync(client, Offcut);
+        await client.TakenAsync(HttpMethod.Patch, $"/api/stock/{id}", """{ "count": 5 }""");
+        await client.TakenAsync(HttpMethod.Post, "/api/stock/movements/2/undo");
+
+        using HttpResponseMessage stale = await client.SendJsonAsync(HttpMethod.Patch, $"/api/stock/{id}", """{ "count": 4 }""", "\"2\"");
+
+        await stale.ReadProblemAsync(412, "/problems/version-changed");
+        Assert.Equal(1, (await client.GetJsonAsync($"/api/stock/{id}")).GetProperty("count").GetInt32());
+    }
+
+    [Fact]
     public async Task Undo_of_what_has_been_used_since_is_refused_and_says_what_is_missing()
     {
         using Home home = database.Open();
