@@ -69,8 +69,8 @@ public static class CuttingPlanner
     private const long SteadyWithOddSizes = 3_400_000;
     private const long SteadyOfManyKinds = 1_600_000;
     private const long SteadyOfManyPieces = 1_000_000;
-    private const long SteadyFromOneSize = 1_350_000;
-    private const long SteadyFromSeveralSizes = 2_800_000;
+    private const long SteadyFromOneSize = 1_200_000;
+    private const long SteadyFromSeveralSizes = 2_600_000;
     private const int ManyPieces = 400;
 
     private static long WorkOf(Effort effort, Model model, CancellationToken cancellation)

@@ -1,12 +1,12 @@
 using PanelService.Cutting;
+using PanelService.Planning.Measures;
 using PanelService.Planning.Plans;
-using PanelService.Planning.Sizes;
 
 namespace PanelService.Planning;
 
 /// <summary>Whom a search tells how far it is, and when it must stop.</summary>
 /// <param name="Listener">Told of better plans and bounds; null: nobody listens.</param>
-/// <param name="Before">What the materials before this one came to.</param>
+/// <param name="Before">What the other materials came to; no price while one of them is still to be planned.</param>
 /// <param name="Cancellation">Ends the search.</param>
 internal sealed record Search(IProgress<PlanProgress>? Listener, CuttingProgress Before, CancellationToken Cancellation)
 {
@@ -16,11 +16,14 @@ internal sealed record Search(IProgress<PlanProgress>? Listener, CuttingProgress
     /// <summary>The same search with nobody listening: for runs whose bound does not hold for the batch.</summary>
     public Search Quietly() => this with { Listener = null };
 
-    /// <summary>The search for the next material.</summary>
-    /// <param name="outcome">What the material before it came to.</param>
-    public Search After(CutOutcome outcome) => this with
+    /// <summary>The search for a material when others are planned.</summary>
+    /// <param name="spent">What these cost.</param>
+    /// <param name="leastPossible">What they cannot cost less than.</param>
+    public Search After(Money spent, Money leastPossible) => this with
     {
-        Before = new CuttingProgress(
-            (Before.Spent ?? 0) + outcome.Spent.Minor, Before.LeastPossible + outcome.LeastPossible.Minor),
+        Before = new CuttingProgress((Before.Spent ?? 0) + spent.Minor, Before.LeastPossible + leastPossible.Minor),
     };
+
+    /// <summary>The same search where another material comes after: what its plans cost is not what the batch costs.</summary>
+    public Search OfPart() => this with { Before = Before with { Spent = null } };
 }

@@ -291,7 +291,7 @@ internal sealed class CountsDecision
 
         var patterns = Drawn(tight.Known, rest, Many.Draws);
         return new RandomRounding(patterns, tight.Known, _work).Cover(rest, tight.Uses)
-            ?? new CoverChoice(rest.Left, _work).Choose(patterns, tight.Known, rest.Open, Many.Units).Uses;
+            ?? new CoverChoice(rest.Left, _work) { OfRest = true }.Choose(patterns, tight.Known, rest.Open, Many.Units).Uses;
     }
 
     /// <summary>Chooses among patterns known and drawn for all that is wanted.</summary>

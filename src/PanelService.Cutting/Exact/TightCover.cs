@@ -230,7 +230,7 @@ internal sealed class TightCover
         }
 
         Column[] columns = [.. _lists.SelectMany(list => list.Patterns).Select(pattern => new Column(pattern.Stock, pattern.Counts, pattern.Arrange()))];
-        var answer = PoolProgramme.Cover(columns, _model.Demand, _counts, ProgrammeTime, _work);
+        var answer = PoolProgramme.Cover(columns, _model.Demand, _counts, new PoolEffort(ProgrammeTime, AtOnce: true), _work);
         return answer with { Uses = answer.Uses is null ? null : JustWanted(answer.Uses) };
     }
 

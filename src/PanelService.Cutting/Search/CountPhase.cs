@@ -1,8 +1,8 @@
 // Problem: which counts of the stocks does the cheapest plan use, and how are they cut?
 // Idea:    the cheapest counts that the relaxation allows (CountSearch), and a short look for a plan within just these
 //          (TightCover, CountsDecision; of a few sheets CountsPacking). Found: proven, unless cheaper counts stand open.
-//          Those are looked at again with what has come to the pool since, packed for longer and decided, cheapest first, and
-//          what is then left of the work looks for a plan in the first that could not be (WithinCounts).
+//          Those are looked at again with what has come to the pool since, packed for longer and decided, cheapest first. The
+//          first that could not be is packed once more, and what is then left of the work looks for a plan in it (WithinCounts).
 // Source:  see the parts.
 // Cost:    the work allowed.
 // Not:     always proven: counts that could not be decided hold the bound down to their price.
@@ -17,11 +17,13 @@ internal sealed class CountPhase
     private const int MostMixes = 40;
     private const int MixRounds = 100;
 
-    // What ruin and recreate within counts may do in each of its searches: in a look; and before they are decided, in each turn, this
-    // part of the work left.
+    // What ruin and recreate within counts may do in each of its searches: in a look; before they are decided, in each turn, this
+    // part of the work left; and where they could not be decided.
     private const long PackedInLook = 20_000;
     private const int PackingShare = 120;
     private const int PackingTurns = 3;
+    private const int LongShare = 8;
+    private const int LongTurns = 2;
 
     private readonly Model _model;
     private readonly Relaxation _relaxation;
@@ -165,17 +167,24 @@ internal sealed class CountPhase
 
     /// <summary>
     /// Looks at counts again before they are decided: dearer counts have brought patterns to the pool since, and so does every turn of
-    /// packing; often they hold a plan of these.
+    /// packing; often they hold a plan of these. What cannot be decided is packed for longer still.
     /// </summary>
     private CountsAnswer Decide(OpenCounts first, DualVector tight)
     {
-        var answer = _decision!.Look(first.Counts, briefly: true);
-        for (int turn = 0; turn < PackingTurns && first.Packing is { } packing && !answer.IsDecided; turn++)
+        var answer = PackOn(first, _decision!.Look(first.Counts, briefly: true), PackingTurns, PackingShare);
+        answer = answer.IsDecided ? answer : _decision.Decide(first.Counts, tight);
+        return PackOn(first, answer, LongTurns, LongShare);
+    }
+
+    /// <summary>Packs and looks in turns until there is a plan, or known to be none.</summary>
+    private CountsAnswer PackOn(OpenCounts open, CountsAnswer answer, int turns, int share)
+    {
+        for (int turn = 0; turn < turns && open.Packing is { } packing && !answer.IsDecided; turn++)
         {
-            answer = PackAndLook(first.Counts, packing, _work.Left / PackingShare);
+            answer = PackAndLook(open.Counts, packing, _work.Left / share);
         }
 
-        return answer.IsDecided ? answer : _decision.Decide(first.Counts, tight);
+        return answer;
     }
 
     /// <summary>Ruin and recreate within counts, and a brief look at what it leaves in the pool.</summary>

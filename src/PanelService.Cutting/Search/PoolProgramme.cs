@@ -12,6 +12,8 @@ namespace PanelService.Cutting.Search;
 /// <summary>Whole plans over a pool of columns.</summary>
 internal static class PoolProgramme
 {
+    private const string Briefly = ",cp_model_probing_level:0,max_presolve_iterations:1,cut_level:0";
+
     /// <summary>Looks for a plan cheaper than the best known.</summary>
     /// <param name="model">The model.</param>
     /// <param name="columns">The columns to choose from.</param>
@@ -24,20 +26,20 @@ internal static class PoolProgramme
         var price = LinearExpr.WeightedSum(copies, columns.Select(c => model.Stock(c.Stock).Price));
         programme.AddLinearConstraint(price, request.Bound, request.Below - 1);
         programme.Minimize(price);
-        return Solve(programme, copies, columns, request.DeterministicTime, work).Uses;
+        return Solve(programme, copies, columns, request.Effort, work).Uses;
     }
 
     /// <summary>Looks for any cover from given counts of stocks.</summary>
     /// <param name="columns">The columns to choose from.</param>
     /// <param name="demand">What is to be covered.</param>
     /// <param name="counts">At most so many of each stock.</param>
-    /// <param name="deterministicTime">The most deterministic time, about a second each.</param>
+    /// <param name="effort">How far it goes.</param>
     /// <param name="work">Where its work is counted.</param>
     public static CoverAnswer Cover(
-        IReadOnlyList<Column> columns, int[] demand, int[] counts, double deterministicTime, WorkMeter work)
+        IReadOnlyList<Column> columns, int[] demand, int[] counts, PoolEffort effort, WorkMeter work)
     {
         var (programme, copies) = Covering(columns, demand, new StockBox(new int[counts.Length], counts), work);
-        return Solve(programme, copies, columns, deterministicTime, work);
+        return Solve(programme, copies, columns, effort, work);
     }
 
     private static (CpModel Programme, IntVar[] Copies) Covering(
@@ -64,13 +66,13 @@ internal static class PoolProgramme
     }
 
     private static CoverAnswer Solve(
-        CpModel programme, IntVar[] copies, IReadOnlyList<Column> columns, double deterministicTime, WorkMeter work)
+        CpModel programme, IntVar[] copies, IReadOnlyList<Column> columns, PoolEffort effort, WorkMeter work)
     {
         using var solver = new CpSolver
         {
             StringParameters = string.Create(
                 System.Globalization.CultureInfo.InvariantCulture,
-                $"num_workers:1,random_seed:1,max_deterministic_time:{deterministicTime},symmetry_level:0,linearization_level:2"),
+                $"num_workers:1,random_seed:1,max_deterministic_time:{effort.DeterministicTime},symmetry_level:0,linearization_level:2{(effort.AtOnce ? Briefly : "")}"),
         };
         using var stop = work.Cancellation.Register(solver.StopSearch);
 
@@ -107,8 +109,14 @@ internal static class PoolProgramme
 /// <param name="Box">How many of each stock may be used.</param>
 /// <param name="Bound">No plan costs less.</param>
 /// <param name="Below">Only plans cheaper than this are wanted.</param>
+/// <param name="Effort">How far it goes.</param>
+internal sealed record PoolRequest(int[] Demand, StockBox Box, long Bound, long Below, PoolEffort Effort);
+
+/// <summary>How far a pool programme goes.</summary>
 /// <param name="DeterministicTime">The most deterministic time, about a second each.</param>
-internal sealed record PoolRequest(int[] Demand, StockBox Box, long Bound, long Below, double DeterministicTime);
+/// <param name="AtOnce">Whether it begins at once: preparing and cutting planes take more of a short time than they save, but of
+/// many sheets of a few formats they decide more.</param>
+internal readonly record struct PoolEffort(double DeterministicTime, bool AtOnce);
 
 /// <summary>Whether patterns cover a demand.</summary>
 /// <param name="Covered">Whether they do; null where that was not found out.</param>

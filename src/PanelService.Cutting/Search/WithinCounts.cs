@@ -51,14 +51,18 @@ internal sealed class WithinCounts
     public void Look(int[] counts, long price)
     {
         var within = _box with { Most = counts };
+
+        // Of the same patterns the programme would say the same.
+        int chosenFrom = 0;
         foreach (var find in MorePatterns(counts))
         {
             _work.Reserve = _work.Left - (_work.Left / Shares);
             long best = find();
             _work.Reserve = 0;
-            if (best > price)
+            if (best > price && _pool.Columns.Count > chosenFrom)
             {
-                var request = new PoolRequest(_model.Demand, within, price, price + 1, PoolTime);
+                chosenFrom = _pool.Columns.Count;
+                var request = new PoolRequest(_model.Demand, within, price, price + 1, new PoolEffort(PoolTime, AtOnce: true));
                 best = _best.Take(PoolProgramme.Improve(_model, _pool.Columns, request, _work) ?? []);
             }
 

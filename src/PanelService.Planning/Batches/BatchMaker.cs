@@ -33,15 +33,15 @@ internal sealed class BatchMaker(Order order, Search search)
     private Batch Plan(ImmutableArray<int> bought)
     {
         ImmutableArray<int> made = [.. Wanted.Zip(bought, (wanted, count) => wanted - count)];
-        var boards = BoardPlanner.Plan(order, made, ready: [], search);
-        return new Batch(
-            made,
-            bought,
-            boards,
-            ClothPlanner.Plan(order, made, ready: [], search.After(boards.Outcome)),
-            LiquidPlanner.Plan(order, made),
-            StripPlanner.Plan(order, made, search.Cancellation),
-            order.Panels.Zip(bought).Aggregate(
-                Money.Zero, (sum, pair) => sum + ((pair.First.ShopPrice ?? Money.Zero) * pair.Second)));
+        var shop = order.Panels.Zip(bought).Aggregate(
+            Money.Zero, (sum, pair) => sum + ((pair.First.ShopPrice ?? Money.Zero) * pair.Second));
+
+        // These are soon planned, so whoever listens to the others hears what the whole batch costs.
+        var liquids = LiquidPlanner.Plan(order, made);
+        var strips = StripPlanner.Plan(order, made, search.Cancellation);
+        var others = search.After(liquids.Spent + strips.Spent + shop, liquids.LeastPossible + strips.LeastPossible + shop);
+        var boards = BoardPlanner.Plan(order, made, ready: [], ClothPlanner.IsWanted(order, made) ? others.OfPart() : others);
+        var cloth = ClothPlanner.Plan(order, made, ready: [], others.After(boards.Outcome.Spent, boards.Outcome.LeastPossible));
+        return new Batch(made, bought, boards, cloth, liquids, strips, shop);
     }
 }

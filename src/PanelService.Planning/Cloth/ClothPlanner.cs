@@ -33,9 +33,15 @@ internal static class ClothPlanner
     /// <param name="search">Whom to tell, and when to stop.</param>
     public static ClothPlan Plan(
         Order order, ImmutableArray<int> counts, ImmutableArray<ReadyOffer?> ready, Search search) =>
-        order.Panels.Zip(counts).Any(pair => pair.First.NeedsCloth && pair.Second > 0)
+        IsWanted(order, counts)
             ? SizeChoice.Cheaper(order, (sizes, heard) => PlanAt(order, new CutRequest(counts, sizes, ready), heard), search)
             : new ClothPlan([], [], CutOutcome.Nothing(order.Panels.Length));
+
+    /// <summary>Whether any of the panels to be made wants cloth.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="counts">Per line: how many are to be made.</param>
+    public static bool IsWanted(Order order, ImmutableArray<int> counts) =>
+        order.Panels.Zip(counts).Any(pair => pair.First.NeedsCloth && pair.Second > 0);
 
     private static ClothPlan PlanAt(Order order, CutRequest request, Search search) => ClothPrices.Vary(order)
         ? ClothPrices.Cheapest(order, request, search)

@@ -76,7 +76,7 @@ public sealed class RefusalTests
             OrderOf(Line("A", 14, 18, 2) with { Surface = Surface.Cloth }) with { Cloths = [remnants] }, heard));
 
         Assert.Equal((CannotReason.NotEnoughStock, 1), (no.Reason, Assert.Single(no.Marks).Count));
-        Assert.All(heard.Bounds, bound => Assert.InRange(bound.Minor, 0, 10_000));
+        Assert.All(heard.Told, told => Assert.InRange(told.LeastPossible.Minor, 0, 10_000));
     }
 
     [Fact]
@@ -115,12 +115,4 @@ public sealed class RefusalTests
     }
 
     private static CannotBeMade Refused(Order order) => Assert.IsType<CannotBeMade>(Planner.Plan(order));
-
-    /// <summary>Keeps the bounds it is told, in the thread that tells them.</summary>
-    private sealed class Heard : IProgress<PlanProgress>
-    {
-        public List<Money> Bounds { get; } = [];
-
-        public void Report(PlanProgress value) => Bounds.Add(value.LeastPossible);
-    }
 }
