@@ -83,22 +83,14 @@ internal sealed class CountPhase
 
     private void Look(int[] mix, long price, CountSearch counts, Queue<OpenCounts> open)
     {
-        if (_model.IsLimited)
+        var answer = CoverTightly(mix);
+        if (!answer.IsDecided && _decision is null)
         {
             _within.Look(mix, price);
             open.Enqueue(new OpenCounts(mix, price, null, null));
             return;
         }
 
-        var cover = TightCover.Solve(_model, mix, _relaxation.Inequalities, _work);
-        if (cover.Plan is null && !cover.Impossible && _decision is null)
-        {
-            _within.Look(mix, price);
-            open.Enqueue(new OpenCounts(mix, price, null, null));
-            return;
-        }
-
-        var answer = new CountsAnswer(cover.Plan, null, cover.Impossible);
         var packing = answer.IsDecided ? null : CountsPacking.Of(_model, _pool, mix, price);
         answer = answer.IsDecided ? answer : LookCloser(mix, price, packing);
         _best.Take(answer.Plan ?? []);
@@ -115,6 +107,17 @@ internal sealed class CountPhase
         {
             open.Enqueue(new OpenCounts(mix, price, answer.Tight, packing));
         }
+    }
+
+    private CountsAnswer CoverTightly(int[] mix)
+    {
+        if (_model.IsLimited)
+        {
+            return CountsAnswer.Unknown;
+        }
+
+        var cover = TightCover.Solve(_model, mix, _relaxation.Inequalities, _work);
+        return new CountsAnswer(cover.Plan, null, cover.Impossible);
     }
 
     /// <summary>

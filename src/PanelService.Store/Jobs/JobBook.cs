@@ -191,7 +191,7 @@ public sealed class JobBook(Studio studio, TimeProvider clock)
         Filled = StoreJson.Write(task),
         Client = client,
         CreatedAt = clock.GetUtcNow().ToUnixTimeMilliseconds(),
-        State = StoreJson.Word(JobState.Waiting),
+        State = Waiting,
     };
 
     private static async Task<JobRow?> NextAsync(StudioContext context, CancellationToken cancellation)

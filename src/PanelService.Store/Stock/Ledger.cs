@@ -30,12 +30,14 @@ internal sealed class Ledger(StudioContext context, CancellationToken cancellati
     }
 
     /// <summary>Moves something. The heap is another one then: whoever has seen it as it was must look again.</summary>
-    internal async Task MoveAsync(BookingRow booking, string stock, long quantity, MovementReason reason, long? undoOf = null, StockChange? change = null)
+    /// <returns>The heap.</returns>
+    internal async Task<StockRow> MoveAsync(BookingRow booking, string stock, long quantity, MovementReason reason, long? undoOf = null, StockChange? change = null)
     {
         StockRow row = await context.Stock.FindAsync([stock], cancellation)
             ?? throw new InvalidOperationException($"No heap \"{stock}\" to move anything of.");
         row.Version++;
         Add(booking, stock, quantity, reason, undoOf, change);
+        return row;
     }
 
     /// <summary>How much there is of some heaps: the sums of their movements, in one query.</summary>

@@ -23,8 +23,8 @@ internal static class Undoing
         {
             // Taken back in its turn, it gives again what it takes.
             StockChange? back = StockChange.Read(movement.Change)?.Reversed();
-            await ledger.MoveAsync(booking, movement.StockId, -movement.Quantity, MovementReason.Undone, movement.Id, back);
-            back?.PutOn(await context.Stock.FirstAsync(row => row.Id == movement.StockId, cancellation));
+            StockRow heap = await ledger.MoveAsync(booking, movement.StockId, -movement.Quantity, MovementReason.Undone, movement.Id, back);
+            back?.PutOn(heap);
         }
 
         await context.SaveChangesAsync(cancellation);
@@ -38,24 +38,28 @@ internal static class Undoing
     internal static async Task<IReadOnlyList<MovementRow>> StandingAsync(
         StudioContext context, IReadOnlyList<MovementRow> movements, CancellationToken cancellation)
     {
-        var standing = new List<MovementRow>();
-        foreach (MovementRow movement in movements)
+        MovementRow[] last = [.. movements];
+        bool[] stands = [.. movements.Select(_ => true)];
+        while (await NextAsync(context, last, cancellation) is { Count: > 0 } next)
         {
-            MovementRow last = movement;
-            bool stands = true;
-            while (await context.Movements.FirstOrDefaultAsync(other => other.UndoOf == last.Id, cancellation) is { } next)
+            for (int i = 0; i < last.Length; i++)
             {
-                last = next;
-                stands = !stands;
-            }
-
-            if (stands)
-            {
-                standing.Add(last);
+                if (next.TryGetValue(last[i].Id, out MovementRow? other))
+                {
+                    (last[i], stands[i]) = (other, !stands[i]);
+                }
             }
         }
 
-        return standing;
+        return [.. last.Where((_, i) => stands[i])];
+    }
+
+    /// <summary>What takes some movements back, by what it takes back; one query for all of them.</summary>
+    private static Task<Dictionary<long, MovementRow>> NextAsync(StudioContext context, MovementRow[] movements, CancellationToken cancellation)
+    {
+        long[] ids = [.. movements.Select(movement => movement.Id)];
+        return context.Movements.Where(other => other.UndoOf != null && ids.Contains(other.UndoOf.Value))
+            .ToDictionaryAsync(other => other.UndoOf!.Value, cancellation);
     }
 
     private static async Task<ImmutableArray<StockLack>> MissingAsync(
