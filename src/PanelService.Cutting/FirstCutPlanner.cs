@@ -75,7 +75,7 @@ public static class FirstCutPlanner
             foreach (var _ in strip)
             {
                 int part = number++;
-                var block = found.Patterns.Where(use => use.Stock == part).Select(use => Named(use.Block, kinds)).FirstOrDefault();
+                var block = found.Patterns.Where(use => use.Stock == part).Select(use => BlockMath.Renamed(use.Block, kinds)).FirstOrDefault();
                 row = Join(way.Axis == Axis.X ? Axis.Y : Axis.X, row, block);
             }
 
@@ -87,10 +87,6 @@ public static class FirstCutPlanner
 
     private static Block? Join(Axis axis, Block? first, Block? second) =>
         first is null || second is null ? first ?? second : BlockMath.Join(axis, first, second);
-
-    private static Block Named(Block block, int[] kinds) => block is StackBlock stack
-        ? stack with { Parts = [.. stack.Parts.Select(part => Named(part, kinds))] }
-        : (PieceBlock)block with { Piece = kinds[((PieceBlock)block).Piece] };
 
     /// <summary>Strips across an axis, each in as few parts as it takes: as large as may be, or all alike.</summary>
     private static IEnumerable<Way> Ways(SheetFrame frame, FirstCuts first)

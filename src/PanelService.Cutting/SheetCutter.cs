@@ -1,8 +1,8 @@
 // Problem: an arrangement says how pieces lie to one another; the saw needs places, cuts and what is left over.
-// Idea:    every block takes no more room than it needs; what a block has too much is cut off first, in one strip
-//          from edge to edge, so that leftovers are few and large. Of the two strips' orders the one with the larger
-//          single leftover is taken. Then parts are cut off one after another, and each is divided in its turn.
-// Source:  common practice: the strip from edge to edge first, so that what is left is in one piece.
+// Idea:    what a block has too much is cut off in one strip from edge to edge, so that leftovers are few and large; where the
+//          sheet is cut for its leftover, of its parts, if that leaves a larger one: SlackOrder. Then parts are cut off one after
+//          another, and each is divided in its turn. Where the fence is in the way of a leftover, the strips come off at once.
+// Source:  see SlackOrder.
 // Cost:    linear in the pieces times the depth of the arrangement.
 // Not:     the most valuable leftovers of all arrangements with the same pieces, only of this one.
 using System.Collections.Immutable;
@@ -39,7 +39,7 @@ public static class SheetCutter
         bool hasRoom = width <= frame.Width - (2 * frame.EdgeTrim) && height <= frame.Height - (2 * frame.EdgeTrim);
         return !hasRoom && (frame.First is not { } first || first.Kerf >= frame.Kerf)
             ? null
-            : FirstCutter.Cut(block, frame, pieceSizes) is { } parts ? new Run(frame, pieceSizes).Cut(parts) : null;
+            : FirstCutter.Cut(block, frame, pieceSizes) is { } parts ? Cut(parts, frame, pieceSizes) : null;
     }
 
     /// <summary>The smallest rectangle that holds a block.</summary>
@@ -53,9 +53,24 @@ public static class SheetCutter
 
     /// <summary>Whether a part of a sheet that comes to the saw can be cut up there.</summary>
     internal static bool CanCut(SheetPart part, SheetFrame frame, ImmutableArray<(long Width, long Height)> pieceSizes) =>
-        new Run(frame, pieceSizes).Cut(new SheetParts([], [part])) is not null;
+        Cut(new SheetParts([], [part]), frame, pieceSizes) is not null;
 
-    private sealed class Run(SheetFrame frame, ImmutableArray<(long Width, long Height)> sizes)
+    private static SheetCuts? Cut(SheetParts parts, SheetFrame frame, ImmutableArray<(long Width, long Height)> sizes)
+    {
+        var slack = new SlackOrder(sizes, frame);
+        var cuts = new Run(frame, sizes, slack).Cut(parts);
+        if (frame.Fence is null || !frame.ForLeftover)
+        {
+            return cuts;
+        }
+
+        var atOnce = Cut(parts, frame with { ForLeftover = false }, sizes);
+        return cuts is null || (atOnce is not null && Largest(atOnce) >= Largest(cuts)) ? atOnce : cuts;
+
+        Int128 Largest(SheetCuts all) => all.Leftovers.Select(one => slack.Rank(one.At.Width, one.At.Height)).DefaultIfEmpty().Max();
+    }
+
+    private sealed class Run(SheetFrame frame, ImmutableArray<(long Width, long Height)> sizes, SlackOrder slack)
     {
         private readonly ImmutableArray<CutLine>.Builder _cuts = ImmutableArray.CreateBuilder<CutLine>();
         private readonly ImmutableArray<PlacedPiece>.Builder _pieces = ImmutableArray.CreateBuilder<PlacedPiece>();
@@ -208,24 +223,12 @@ public static class SheetCutter
         private Rectangle CutOffSlack(Block block, Rectangle room)
         {
             var need = BlockMath.Size(block, sizes, frame.Kerf);
-            if (LargestLeftover(room, need, Axis.X) >= LargestLeftover(room, need, Axis.Y))
+            foreach (var axis in slack.Of(block, room.Width, room.Height))
             {
-                room = CutTo(room, Axis.X, need.Width);
-                return CutTo(room, Axis.Y, need.Height);
+                room = CutTo(room, axis, axis == Axis.X ? need.Width : need.Height);
             }
 
-            room = CutTo(room, Axis.Y, need.Height);
-            return CutTo(room, Axis.X, need.Width);
-        }
-
-        /// <summary>The area of the larger strip when the slack along <paramref name="first"/> is cut off first.</summary>
-        private Int128 LargestLeftover(Rectangle room, (long Width, long Height) need, Axis first)
-        {
-            Int128 right = Math.Max(0, room.Width - need.Width - frame.Kerf);
-            Int128 top = Math.Max(0, room.Height - need.Height - frame.Kerf);
-            return first == Axis.X
-                ? Int128.Max(right * room.Height, top * need.Width)
-                : Int128.Max(right * need.Height, top * room.Width);
+            return room;
         }
 
         private Rectangle CutTo(Rectangle room, Axis axis, long need)

@@ -12,6 +12,24 @@ public sealed record SheetFrame(long Width, long Height, long EdgeTrim, long Ker
 
     /// <summary>What the saw's fence can hold; null: every cut can be made.</summary>
     public FenceSides? Fence { get; init; }
+
+    /// <summary>What a leftover must hold, either way round, to be worth keeping; nothing: every one is.</summary>
+    public (long Width, long Height) SmallestKept { get; init; }
+
+    /// <summary>
+    /// Whether what a block has too much may be left to its parts where one larger leftover comes of that; otherwise it is cut off in
+    /// strips from edge to edge before the block is parted, which takes fewer cuts and settings.
+    /// </summary>
+    public bool ForLeftover { get; init; }
+
+    /// <summary>Whether a leftover is worth keeping.</summary>
+    /// <param name="width">Its width.</param>
+    /// <param name="height">Its height.</param>
+    internal bool Keeps(long width, long height)
+    {
+        var (one, other) = SmallestKept;
+        return (width >= one && height >= other) || (width >= other && height >= one);
+    }
 }
 
 /// <summary>Cuts made elsewhere, from edge to edge, until every part is small enough.</summary>

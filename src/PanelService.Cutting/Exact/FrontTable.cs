@@ -81,6 +81,26 @@ internal sealed class FrontTable
     public bool Fits(int set, long width, long height) =>
         set == 0 || (_area[set] <= width * height && _fronts[set] is { } front && front.StepWithin(width, height) >= 0);
 
+    /// <summary>The least a set takes along an axis.</summary>
+    /// <param name="set">The set's number, not 0.</param>
+    /// <param name="axis">The axis.</param>
+    /// <param name="across">What there is along the other axis, grown by the kerf.</param>
+    /// <returns>The extent, grown by the kerf; −1 where the set does not fit so.</returns>
+    public long Least(int set, Axis axis, long across)
+    {
+        if (_fronts[set] is not { } front)
+        {
+            return -1;
+        }
+
+        int step = axis == Axis.X ? front.StepWithin(long.MaxValue, across) : front.LastWithin(across);
+        return step < 0 ? -1 : axis == Axis.X ? front.Width[step] : front.Height[step];
+    }
+
+    /// <summary>The pieces' area, each grown by the kerf; above that of every stock where they cannot lie on them.</summary>
+    /// <param name="set">The set's number.</param>
+    public long AreaOf(int set) => _area[set];
+
     /// <summary>An arrangement of a set that fits.</summary>
     /// <param name="set">The set's number, not 0.</param>
     /// <param name="width">Width, grown by the kerf.</param>
@@ -181,33 +201,18 @@ internal sealed class FrontTable
     /// <summary>Every way to part a set in two, each once.</summary>
     private IEnumerable<(int Part, int Other)> Parts(int set)
     {
-        int[] digits = _sets.Digits(set);
-        int[] part = new int[digits.Length];
-        int number = 0;
-        while (true)
+        foreach (int part in _sets.Parts(set))
         {
-            int t = 0;
-            while (t < digits.Length && part[t] == digits[t])
-            {
-                number -= part[t] * _sets.One(t);
-                part[t++] = 0;
-            }
-
-            if (t == digits.Length)
-            {
-                yield break;
-            }
-
-            part[t]++;
-            number += _sets.One(t);
-
             // Numbers rise, so from the middle on every pair would come again.
-            if (2L * number > set)
+            if (2L * part > set)
             {
                 yield break;
             }
 
-            yield return (number, set - number);
+            if (part > 0)
+            {
+                yield return (part, set - part);
+            }
         }
     }
 }

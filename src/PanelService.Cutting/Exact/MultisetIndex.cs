@@ -51,6 +51,47 @@ internal sealed class MultisetIndex
         return digits;
     }
 
+    /// <summary>What two choices have in common.</summary>
+    /// <param name="one">One choice's number.</param>
+    /// <param name="other">The other's.</param>
+    public int Common(int one, int other)
+    {
+        int common = 0;
+        for (int t = 0; t < Types; t++)
+        {
+            common += Math.Min(Digit(one, t), Digit(other, t)) * _stride[t];
+        }
+
+        return common;
+    }
+
+    /// <summary>Every part of a choice by rising number: the empty one first, the choice itself last.</summary>
+    /// <param name="choice">The choice's number.</param>
+    public IEnumerable<int> Parts(int choice)
+    {
+        int[] digits = Digits(choice);
+        int[] part = new int[digits.Length];
+        int number = 0;
+        while (true)
+        {
+            yield return number;
+            int t = 0;
+            while (t < digits.Length && part[t] == digits[t])
+            {
+                number -= part[t] * _stride[t];
+                part[t++] = 0;
+            }
+
+            if (t == digits.Length)
+            {
+                yield break;
+            }
+
+            part[t]++;
+            number += _stride[t];
+        }
+    }
+
     /// <summary>How many choices there would be.</summary>
     /// <param name="demand">How many of each type there are.</param>
     public static double Number(IEnumerable<int> demand) => demand.Aggregate(1.0, (number, d) => number * (d + 1.0));

@@ -54,6 +54,24 @@ internal sealed class SetCover
     /// <returns>Its price, <see cref="long.MaxValue"/> where there is none; null where the work did not suffice.</returns>
     public long? Solve()
     {
+        long whole = PriceOf(_sets.Count - 1);
+        return _work.Exhausted ? null : whole;
+    }
+
+    /// <summary>The least price of a cover of a set; <see cref="long.MaxValue"/> where none was found. All there is to cover with is given by then.</summary>
+    /// <param name="set">The set's number.</param>
+    public long PriceOf(int set)
+    {
+        if (_price.Count == 0)
+        {
+            Prepare();
+        }
+
+        return Price(_units.Count, set, _sets.Digits(set));
+    }
+
+    private void Prepare()
+    {
         _holding = [.. Enumerable.Range(0, _sets.Types).Select(t => _unlimited.Where(entry => entry.Counts[t] > 0).ToArray())];
         _order = [.. Enumerable.Range(0, _sets.Types).OrderBy(t => _holding[t].Length)];
         for (int level = 0; level <= _units.Count; level++)
@@ -64,16 +82,16 @@ internal sealed class SetCover
             _price.Add(price);
             _choice.Add(new int[_sets.Count]);
         }
-
-        long whole = Price(_units.Count, _sets.Count - 1, _sets.Digits(_sets.Count - 1));
-        return _work.Exhausted ? null : whole;
     }
 
-    /// <summary>The cheapest cover found; its sets may overlap.</summary>
-    public IEnumerable<(int Stock, int Set)> Uses()
+    /// <summary>The cheapest cover found of the whole order; its sets may overlap.</summary>
+    public IEnumerable<(int Stock, int Set)> Uses() => Uses(_sets.Count - 1);
+
+    /// <summary>The cheapest cover found of a set that has one; what it is covered with may hold more, and overlap.</summary>
+    /// <param name="set">The set's number.</param>
+    public IEnumerable<(int Stock, int Set)> Uses(int set)
     {
         int level = _units.Count;
-        int set = _sets.Count - 1;
         while (set > 0)
         {
             int at = _choice[level][set];

@@ -1,58 +1,124 @@
-// Problem: of all plans of the same price, the one that leaves the largest piece of a dear stock whole.
-// Idea:    take one of the stocks used away and offer parts of it instead, full along one side and some sixteenths along the
-//          other, at the price of their size, while everything else the plan uses costs nothing more. The cheapest plan
-//          of that problem that takes one part leaves the most of the stock. Nothing forbids the engine two parts of it: two of
-//          one way are joined to one as wide as both, and where they are of both ways, each way is asked for by itself. Then
-//          the same once more with sixteenths of the last sixteenth (PartSearch). Stock by stock, the dearest first; what was
-//          found for one holds for the next.
+// Problem: of all plans of the same price out of the same stocks, the one whose largest kept leftovers are worth most. Of every
+//          sheet the largest counts; of two plans that one is better whose dearest is dearer, then the next.
+// Idea:    of a small order every plan is looked at (LeftoverChoice). Of a larger one strips right across a stock are made
+//          larger (PartSearch), and then the pieces of the sheet that leaves most are arranged anew (LeftoverChoice again, of that
+//          sheet alone). Whatever is found is laid out as it will be cut, and stands where that leaves more. Arranged so for its
+//          leftover every sheet of a large order took a setting in nine more, for pieces that are not the plan's largest.
 // Source:  cutting stock with usable leftovers: Cherri, Arenales and Yanasse, EJOR 196 (2009), there by rules of thumb.
-// Cost:    two short runs of the engine for each kind of stock looked at, the second where the first came to its end; two more
-//          for each of them where parts of both ways are the cheapest.
-// Not:     leftovers that reach across the stock neither way: those are as they come. Of 80 drawn orders of up to seven panels
-//          held against brute force none could leave a larger strip, and 23 a piece of another kind that is worth more, an eighth
-//          in the median. Nor finer than 256ths, or than sixteenths where the first run's work did not do; one leftover for each
-//          kind of stock, not the best sum of many.
+// Cost:    see the parts: mostly some milliseconds for a small order, up to two tenths of a second for a large one.
+// Not:     the best of a large order, where pieces are exchanged between sheets only for a strip; nor other stocks of the same
+//          cost together.
 using System.Collections.Immutable;
+using PanelService.Cutting.Patterns;
+using PanelService.Cutting.Search;
 
 namespace PanelService.Cutting.Leftovers;
 
-/// <summary>Makes the largest leftover of a plan larger at no price.</summary>
-public static class LeftoverPlanner
+/// <summary>Makes the largest leftovers of a plan larger at no price.</summary>
+public sealed class LeftoverPlanner
 {
     private const int MostStocks = 2;
 
-    /// <summary>Looks for a plan of the same price with a larger leftover.</summary>
+    // About a tenth of a second.
+    private const long Units = 100_000;
+
+    private readonly CuttingProblem _problem;
+    private readonly Func<int, SheetFrame?> _frameOf;
+    private readonly (long Width, long Height) _smallest;
+    private readonly CancellationToken _cancellation;
+    private CuttingResult _best;
+    private KeptPieces? _kept;
+
+    private LeftoverPlanner(CuttingProblem problem, CuttingResult result, Func<int, SheetFrame?> frameOf, CancellationToken cancellation)
+    {
+        (_problem, _best, _frameOf, _cancellation) = (problem, result, frameOf, cancellation);
+        _smallest = result.Patterns.Select(use => frameOf(use.Stock)).FirstOrDefault(frame => frame is not null)?.SmallestKept ?? default;
+        _kept = KeptPieces.Of(problem, result, frameOf);
+    }
+
+    /// <summary>Looks for a plan of the same price with larger leftovers.</summary>
     /// <param name="problem">What was planned.</param>
     /// <param name="result">The plan; every piece in it.</param>
-    /// <param name="smallestKept">A leftover is worth something where this fits into it, either way round.</param>
+    /// <param name="frameOf">The sheets that the stocks are, with what of them is kept: the same of all; null: it is not cut.</param>
     /// <param name="cancellation">Ends it; what was found so far stands.</param>
     /// <returns>A plan of the same price and counts of stocks; <paramref name="result"/> itself where none leaves more.</returns>
     public static CuttingResult Gather(
-        CuttingProblem problem, CuttingResult result, (long Width, long Height) smallestKept, CancellationToken cancellation = default)
+        CuttingProblem problem, CuttingResult result, Func<int, SheetFrame?> frameOf, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(problem);
         ArgumentNullException.ThrowIfNull(result);
-        if (!result.Complete || result.StoppedEarly)
+        ArgumentNullException.ThrowIfNull(frameOf);
+        return !result.Complete || result.StoppedEarly || cancellation.IsCancellationRequested
+            ? result
+            : new LeftoverPlanner(problem, result, frameOf, cancellation).Gather();
+    }
+
+    private CuttingResult Gather()
+    {
+        if (!Offer(LeftoverChoice.Of(_problem, _best, _smallest, new WorkMeter(Units, _cancellation))))
         {
-            return result;
+            Offer(WithStrips());
+            ArrangeDearest();
         }
 
+        return _cancellation.IsCancellationRequested ? _best with { StoppedEarly = true } : _best;
+    }
+
+    /// <summary>Takes a plan where it is better.</summary>
+    /// <returns>Whether there was one that can be cut.</returns>
+    private bool Offer(CuttingResult? plan)
+    {
+        if (plan is null || KeptPieces.Of(_problem, plan, _frameOf) is not { } kept)
+        {
+            return false;
+        }
+
+        if (_kept is null || kept.IsBetterThan(_kept))
+        {
+            (_best, _kept) = (plan, kept);
+        }
+
+        return true;
+    }
+
+    private CuttingResult WithStrips()
+    {
+        var plan = _best;
+        var kept = ImmutableArray<Part>.Empty;
         int[] dearest =
         [
-            .. result.Patterns.Select(use => use.Stock).Distinct()
-                .Where(s => problem.Stocks[s].Price > 0)
-                .OrderByDescending(s => problem.Stocks[s].Price).ThenBy(s => s)
+            .. plan.Patterns.Select(use => use.Stock).Distinct()
+                .Where(s => _problem.Stocks[s].Price > 0)
+                .OrderByDescending(s => _problem.Stocks[s].Price).ThenBy(s => s)
                 .Take(MostStocks),
         ];
-        var best = result;
-        var kept = ImmutableArray<Part>.Empty;
-        foreach (int stock in dearest.TakeWhile(_ => !best.StoppedEarly))
+        foreach (int stock in dearest.TakeWhile(_ => !plan.StoppedEarly))
         {
-            var search = new PartSearch(problem, new Target(stock, smallestKept, kept), cancellation);
-            best = search.Gather(best);
-            kept = kept.Add(search.LargestOf(best));
+            var search = new PartSearch(_problem, new Target(stock, _smallest, kept), _cancellation);
+            plan = search.Gather(plan);
+            kept = kept.Add(search.LargestOf(plan));
         }
 
-        return best;
+        return plan with { StoppedEarly = false };
+    }
+
+    /// <summary>The sheet that leaves most, with its pieces arranged for that.</summary>
+    private void ArrangeDearest()
+    {
+        var dearest = _best.Patterns.Where(use => _frameOf(use.Stock) is not null)
+            .MaxBy(use => KeptPieces.Of(_problem, _best with { Patterns = [use] }, _frameOf)?.Worths[0] ?? 0);
+        if (dearest is null)
+        {
+            return;
+        }
+
+        int[] counts = BlockMath.Counts(dearest.Block, _problem.Pieces.Length);
+        int[] kinds = [.. Enumerable.Range(0, counts.Length).Where(i => counts[i] > 0)];
+        var alone = _problem with { Pieces = [.. kinds.Select(i => _problem.Pieces[i] with { Demand = counts[i] })] };
+        var sheet = _best with { Patterns = [dearest with { Copies = 1 }] };
+        if (LeftoverChoice.Of(alone, sheet, _smallest, new WorkMeter(Units, _cancellation)) is { Patterns: [var other] })
+        {
+            Offer(_best with { Patterns = _best.Patterns.Replace(dearest, other with { Block = BlockMath.Renamed(other.Block, kinds), Copies = dearest.Copies }) });
+        }
     }
 }

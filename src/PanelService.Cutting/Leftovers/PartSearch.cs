@@ -1,9 +1,14 @@
 // Problem: the least part of one stock that a plan of the same stocks can do with: what is left of it is the leftover.
-// Idea:    a problem of its own for the engine, with parts of the stock at the price of their size among the stocks, in
-//          sixteenths and then in 256ths of the last sixteenth: see LeftoverPlanner.
+// Idea:    take one of the stocks used away and offer parts of it instead, full along one side and some sixteenths along the
+//          other, at the price of their size, while everything else the plan uses costs nothing more. The cheapest plan
+//          of that problem that takes one part leaves the most of the stock. Nothing forbids the engine two parts of it: two of
+//          one way are joined to one as wide as both, and where they are of both ways, each way is asked for by itself. Then
+//          the same once more with sixteenths of the last sixteenth.
 // Source:  see LeftoverPlanner.
-// Cost:    two runs of a twentieth of a second and less; two more for each where parts of both ways are the cheapest.
-// Not:     leftovers that reach across the stock neither way.
+// Cost:    two runs of a twentieth of a second and less, the second where the first came to its end; two more for each where
+//          parts of both ways are the cheapest.
+// Not:     leftovers that reach across the stock neither way, nor finer than 256ths, or than sixteenths where the first run's
+//          work did not do.
 using System.Collections.Immutable;
 using PanelService.Cutting.Patterns;
 
@@ -21,7 +26,7 @@ internal sealed record Part(int Stock, long Width, long Height, Axis Way, int Sh
 /// <summary>What is looked for: a leftover of a stock, with the parts already kept of others.</summary>
 internal sealed record Target(int Stock, (long Width, long Height) SmallestKept, ImmutableArray<Part> Kept);
 
-/// <summary>Looks for the least part of one stock that a plan can do with; see <see cref="LeftoverPlanner"/>.</summary>
+/// <summary>Looks for the least part of one stock that a plan can do with; what is left of it is a strip right across.</summary>
 internal sealed class PartSearch(CuttingProblem problem, Target target, CancellationToken cancellation)
 {
     private const int Whole = 256;

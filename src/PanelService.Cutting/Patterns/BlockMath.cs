@@ -18,6 +18,13 @@ internal static class BlockMath
         ? new StackBlock(stack.Axis == Axis.X ? Axis.Y : Axis.X, [.. stack.Parts.Select(Mirrored)])
         : block;
 
+    /// <summary>A block with its pieces under other numbers.</summary>
+    /// <param name="block">The block.</param>
+    /// <param name="numbers">Per piece: its new number.</param>
+    public static Block Renamed(Block block, int[] numbers) => block is StackBlock stack
+        ? stack with { Parts = [.. stack.Parts.Select(part => Renamed(part, numbers))] }
+        : (PieceBlock)block with { Piece = numbers[((PieceBlock)block).Piece] };
+
     /// <summary>The smallest rectangle that holds a block.</summary>
     /// <param name="block">The block.</param>
     /// <param name="sizes">Each piece's size as cut.</param>

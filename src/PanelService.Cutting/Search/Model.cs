@@ -91,7 +91,7 @@ internal sealed class Model
             for (int copies = use.Copies; copies > 0;)
             {
                 int alike = Alike(counts, open, copies);
-                Add(uses, new PatternUse(Stocks[use.Stock], NameTypes(use.Block, open, alike), alike));
+                Add(uses, use with { Stock = Stocks[use.Stock], Block = NameTypes(use.Block, open, alike), Copies = alike });
                 copies -= alike;
             }
         }
@@ -132,7 +132,7 @@ internal sealed class Model
 
     private static void Add(List<PatternUse> uses, PatternUse use)
     {
-        if (uses.Count > 0 && uses[^1].Stock == use.Stock && uses[^1].Block.Equals(use.Block))
+        if (uses.Count > 0 && uses[^1] == use with { Copies = uses[^1].Copies })
         {
             uses[^1] = uses[^1] with { Copies = uses[^1].Copies + use.Copies };
         }

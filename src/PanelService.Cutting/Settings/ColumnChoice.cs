@@ -1,11 +1,12 @@
 // Problem: which of the patterns known, from the stocks a plan uses, cut everything at fewest different sizes (FewSizesPlanner)?
 // Idea:    an integer programme: how often each pattern, and a yes or no for each size that a pattern used has. The leftovers
 //          kept are to be no smaller in all, and the emptiest sheet of each stock stays as it is, since most of what is left
-//          lies there. Every answer is forbidden before the next question.
+//          lies there; so does one that is cut for its leftover. Every answer is forbidden before the next question.
 // Source:  cutting stock with few set-ups: Henn and Wäscher, a survey, 2013; CP-SAT of OR-Tools does the search: one worker,
 //          one seed, deterministic time.
 // Cost:    some ten milliseconds an answer; bounded by the deterministic time given.
 // Not:     the settings that the saw comes to: how cuts share one is known only to whoever plans the run.
+using System.Collections.Immutable;
 using System.Globalization;
 using Google.OrTools.Sat;
 using PanelService.Cutting.Patterns;
@@ -26,11 +27,12 @@ internal sealed class ColumnChoice
     /// <summary>Sets the programme up.</summary>
     /// <param name="model">Whose stocks are limited to those a plan uses.</param>
     /// <param name="columns">The patterns; those of the plan known come first.</param>
-    /// <param name="knownCopies">How often the plan known uses each of its own.</param>
+    /// <param name="known">How the plan known uses its own.</param>
     /// <param name="smallest">What a leftover must hold to be kept.</param>
-    public ColumnChoice(Model model, IReadOnlyList<Column> columns, int[] knownCopies, (long Width, long Height) smallest)
+    public ColumnChoice(Model model, IReadOnlyList<Column> columns, ImmutableArray<PatternUse> known, (long Width, long Height) smallest)
     {
         _columns = columns;
+        int[] knownCopies = [.. known.Select(use => use.Copies)];
         long MostOf(int stock) => model.Stock(stock).Limit ?? 0;
         _copies = [.. columns.Select(column => _programme.NewIntVar(0, MostOf(column.Stock), ""))];
         _isUsed = [.. columns.Select(_ => _programme.NewBoolVar(""))];
@@ -58,19 +60,22 @@ internal sealed class ColumnChoice
             _programme.AddHint(_copies[c], c < knownCopies.Length ? knownCopies[c] : 0);
         }
 
-        // What a plan leaves of a stock mostly lies on the sheet that holds least: that one stays.
+        // What a plan leaves of a stock mostly lies on the sheet that holds least: that one stays, and what is cut for its leftover.
         foreach (var stock in Enumerable.Range(0, knownCopies.Length).GroupBy(c => columns[c].Stock))
         {
             int emptiest = stock.MinBy(c => AreaOf(model, columns[c]));
-            _programme.Add(_copies[emptiest] >= 1);
+            foreach (int stays in stock.Where(c => c == emptiest || known[c].ForLeftover))
+            {
+                _programme.Add(_copies[stays] >= 1);
+            }
         }
 
         var leftovers = new Leftover(model, smallest);
         long[] kept = [.. columns.Select(leftovers.KeptOf)];
         foreach (var stock in Enumerable.Range(0, columns.Count).GroupBy(c => columns[c].Stock).Select(group => group.ToList()))
         {
-            long known = stock.Where(c => c < knownCopies.Length).Sum(c => knownCopies[c] * kept[c]);
-            _programme.Add(LinearExpr.WeightedSum(stock.Select(c => _copies[c]), stock.Select(c => kept[c])) >= known);
+            long keptNow = stock.Where(c => c < knownCopies.Length).Sum(c => knownCopies[c] * kept[c]);
+            _programme.Add(LinearExpr.WeightedSum(stock.Select(c => _copies[c]), stock.Select(c => kept[c])) >= keptNow);
         }
 
         int now = _sizes.Take(knownCopies.Length).SelectMany(all => all).Distinct().Count();

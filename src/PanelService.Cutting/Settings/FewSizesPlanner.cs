@@ -55,7 +55,7 @@ public static class FewSizesPlanner
         search.Run();
         var known = Columns(model, result);
         List<Column> columns = [.. known.Concat(search.Columns.Take(MostColumns))];
-        var choice = new ColumnChoice(model, columns, [.. result.Patterns.Select(use => use.Copies)], smallest);
+        var choice = new ColumnChoice(model, columns, result.Patterns, smallest);
         var found = ImmutableArray.CreateBuilder<CuttingResult>();
         for (int turn = 0; work > 0 && !cancellation.IsCancellationRequested; turn++)
         {
@@ -96,7 +96,11 @@ public static class FewSizesPlanner
             return null;
         }
 
-        var (patterns, _) = model.Translate(exact.Select(use => new PatternUse(use.Column.Stock, use.Column.Block, use.Copies)));
+        var forLeftover = result.Patterns.Where(use => use.ForLeftover).Select(use => model.ToTypes(use.Block)).ToHashSet();
+        var (patterns, _) = model.Translate(exact.Select(use => new PatternUse(use.Column.Stock, use.Column.Block, use.Copies)
+        {
+            ForLeftover = forLeftover.Contains(use.Column.Block),
+        }));
         bool same = patterns.GroupBy(use => use.Stock).All(group =>
             group.Sum(use => use.Copies) == result.Patterns.Where(use => use.Stock == group.Key).Sum(use => use.Copies));
         return same && !patterns.SequenceEqual(result.Patterns) ? result with { Patterns = patterns } : null;

@@ -28,7 +28,11 @@ internal sealed record BoardPlan(ImmutableArray<BoardPattern> Patterns, Immutabl
 /// <param name="Stock">The board.</param>
 /// <param name="Block">What is cut from it.</param>
 /// <param name="Copies">How many are cut so.</param>
-internal sealed record BoardPattern(BoardStock Stock, Block Block, int Copies);
+internal sealed record BoardPattern(BoardStock Stock, Block Block, int Copies)
+{
+    /// <summary>Whether it is cut for its leftover.</summary>
+    public bool ForLeftover { get; init; }
+}
 
 /// <summary>What the engine was asked for boards, and its answer.</summary>
 /// <param name="Stocks">The boards, first of the problem's stocks; one that is partly paid for stands there twice.</param>

@@ -58,9 +58,8 @@ internal static class BoardPlanner
             return plan;
         }
 
-        var smallest = (order.Saw.SmallestKeptWidth.Steps, order.Saw.SmallestKeptHeight.Steps);
-        var gathered = LeftoverPlanner.Gather(cut.Task.Problem, cut.Result, smallest, cancellation);
-        gathered = LimitedBoards.CanCut(gathered, cut.Stocks, cut.Task.Problem) ? gathered : cut.Result;
+        var gathered = LeftoverPlanner.Gather(
+            cut.Task.Problem, cut.Result, stock => stock < cut.Stocks.Length ? cut.Stocks[stock].ToFrame(order.Saw.Kerf) : null, cancellation);
         if (cut.Stocks.Any(stock => stock.First is not null))
         {
             gathered = gathered with { Patterns = [.. gathered.Patterns.Select(use => WithFewFirstCuts(order, cut, use, cancellation))] };
@@ -154,8 +153,8 @@ internal static class BoardPlanner
     [
         .. result.Patterns
             .Where(use => use.Stock < stocks.Length)
-            .GroupBy(use => (Stock: stocks.IndexOf(stocks[use.Stock]), use.Block))
+            .GroupBy(use => (Stock: stocks.IndexOf(stocks[use.Stock]), use.Block, use.ForLeftover))
             .OrderBy(group => group.Key.Stock)
-            .Select(group => new BoardPattern(stocks[group.Key.Stock], group.Key.Block, group.Sum(use => use.Copies))),
+            .Select(group => new BoardPattern(stocks[group.Key.Stock], group.Key.Block, group.Sum(use => use.Copies)) { ForLeftover = group.Key.ForLeftover }),
     ];
 }

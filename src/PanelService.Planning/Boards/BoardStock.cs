@@ -30,6 +30,9 @@ internal sealed record BoardStock(BoardSupply Board, Source Source, Length EdgeT
     /// <summary>What the saw's fence can hold; null: nothing is said of it.</summary>
     public FenceSides? Fence { get; init; }
 
+    /// <summary>What a leftover must hold, either way round, to be kept.</summary>
+    public (Length Width, Length Height) SmallestKept { get; init; }
+
     /// <summary>Whether there is anything that may keep a pattern from being cut.</summary>
     public bool IsLimited => First is not null || Fence is not null;
 
@@ -47,6 +50,7 @@ internal sealed record BoardStock(BoardSupply Board, Source Source, Length EdgeT
     {
         First = First,
         Fence = Fence,
+        SmallestKept = (SmallestKept.Width.Steps, SmallestKept.Height.Steps),
     };
 
     /// <summary>
@@ -74,6 +78,7 @@ internal sealed record BoardStock(BoardSupply Board, Source Source, Length EdgeT
         {
             First = parts.Holds(board.Width.Steps, board.Height.Steps, SheetEdges.All) ? null : new FirstCuts(parts, saw.SupplierKerf.Steps),
             Fence = HandlingLimits.Fence(saw),
+            SmallestKept = (saw.SmallestKeptWidth, saw.SmallestKeptHeight),
         };
     }
 }

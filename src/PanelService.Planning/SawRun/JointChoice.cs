@@ -114,18 +114,19 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
         one.Laid.Filled.Counts.SequenceEqual(known.Filled.Counts)
         && KeepsAsMuch(one.Run.Plan.Sheets, known.Sheets);
 
+    /// <summary>Whether of every board as much is kept in all, and as much in one piece.</summary>
     private static bool KeepsAsMuch(ImmutableArray<SheetLayout> one, ImmutableArray<SheetLayout> other)
     {
         var own = Kept(one);
-        return Kept(other).All(kept => own.GetValueOrDefault(kept.Key) >= kept.Value);
+        return Kept(other).All(kept => own.GetValueOrDefault(kept.Key) is var (all, largest) && all >= kept.Value.All && largest >= kept.Value.Largest);
     }
 
-    private static Dictionary<string, Area> Kept(ImmutableArray<SheetLayout> sheets) => sheets
+    private static Dictionary<string, (Area All, Area Largest)> Kept(ImmutableArray<SheetLayout> sheets) => sheets
         .GroupBy(sheet => sheet.Board.Id, StringComparer.Ordinal)
         .ToDictionary(
             board => board.Key,
             board => board.SelectMany(sheet => sheet.Offcuts.Where(offcut => offcut.Kept).SelectMany(offcut => Enumerable.Repeat(offcut.Area, sheet.Copies)))
-                .Aggregate(Area.Zero, (sum, area) => sum + area),
+                .Aggregate((All: Area.Zero, Largest: Area.Zero), (sum, area) => (sum.All + area, area > sum.Largest ? area : sum.Largest)),
             StringComparer.Ordinal);
 
     private sealed record LaidOut(FilledBatch Filled, ImmutableArray<SheetLayout> Sheets);

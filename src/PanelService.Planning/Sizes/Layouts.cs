@@ -21,7 +21,7 @@ internal static class Layouts
         [
             .. plan.Patterns.Select(pattern => new LaidOut<BoardStock>(
                 pattern.Stock,
-                ByLine(SheetCutter.Cut(pattern.Block, pattern.Stock.ToFrame(kerf), pieces), plan.LineOf),
+                ByLine(SheetCutter.Cut(pattern.Block, pattern.Stock.ToFrame(kerf) with { ForLeftover = pattern.ForLeftover }, pieces), plan.LineOf),
                 pattern.Copies)),
         ];
     }

@@ -161,7 +161,7 @@ internal sealed class SpareFiller<T>
 
     private SheetCuts? Cut(Block block, Rectangle room, int[] wishes)
     {
-        var frame = new SheetFrame(room.Width, room.Height, EdgeTrim: 0, _task.Kerf) { Fence = _task.Fence };
+        var frame = new SheetFrame(room.Width, room.Height, EdgeTrim: 0, _task.Kerf) { Fence = _task.Fence, SmallestKept = _task.SmallestKept };
         return SheetCutter.TryCut(block, frame, [.. wishes.Select(w => _task.Sizes[w])]) is not { } cuts ? null : new SheetCuts(
             [.. cuts.Cuts.Select(c => c with { Workpiece = Moved(c.Workpiece, room), At = c.At + (c.Axis == Axis.X ? room.X : room.Y) })],
             [.. cuts.Pieces.Select(p => p with { Piece = _task.FirstNumber + wishes[p.Piece], At = Moved(p.At, room) })],

@@ -19,4 +19,7 @@ internal sealed record SpareTask<T>(
 {
     /// <summary>What the saw's fence can hold; null: every cut can be made.</summary>
     public FenceSides? Fence { get; init; }
+
+    /// <summary>What a leftover must hold, either way round, to be kept; nothing: every one is.</summary>
+    public (long Width, long Height) SmallestKept { get; init; }
 }

@@ -86,6 +86,7 @@ internal static class WishPlanner
         (wish, stock) => BoardFit.TurningOn(lines[wish], stock.Board))
     {
         Fence = HandlingLimits.Fence(order.Saw),
+        SmallestKept = (order.Saw.SmallestKeptWidth.Steps, order.Saw.SmallestKeptHeight.Steps),
     };
 
     private static SpareTask<ClothStock> ClothTask(Order order, ImmutableArray<PanelLine> lines) => new(

@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+
+namespace PanelService.Cutting.Leftovers;
+
+/// <summary>What the largest leftover kept of every sheet is worth, the dearest first: its area's share of what its stock costs.</summary>
+/// <param name="Worths">A worth a sheet; 0 where nothing is kept.</param>
+/// <param name="Sizes">How many different sizes are cut for it: about as many settings of the fence.</param>
+internal sealed record KeptPieces(ImmutableArray<double> Worths, int Sizes)
+{
+    /// <summary>The leftovers of a plan as it is laid out.</summary>
+    /// <param name="problem">What was planned.</param>
+    /// <param name="plan">The plan.</param>
+    /// <param name="frameOf">The sheets that the stocks are; null: it is not cut.</param>
+    /// <returns>The worths; null: some pattern cannot be cut.</returns>
+    public static KeptPieces? Of(CuttingProblem problem, CuttingResult plan, Func<int, SheetFrame?> frameOf)
+    {
+        ImmutableArray<(long Width, long Height)> sizes = [.. problem.Pieces.Select(piece => (piece.Width, piece.Height))];
+        var worths = new List<double>();
+        var cut = new HashSet<long>();
+        foreach (var use in plan.Patterns)
+        {
+            if (frameOf(use.Stock) is not { } frame)
+            {
+                continue;
+            }
+
+            if (SheetCutter.TryCut(use.Block, frame with { ForLeftover = use.ForLeftover }, sizes) is not { } cuts)
+            {
+                return null;
+            }
+
+            double area = cuts.Leftovers
+                .Where(leftover => !leftover.FromTrim && frame.Keeps(leftover.At.Width, leftover.At.Height))
+                .Select(leftover => (double)leftover.At.Width * leftover.At.Height)
+                .DefaultIfEmpty()
+                .Max();
+            cut.UnionWith(SizesOf(cuts));
+            worths.AddRange(Enumerable.Repeat(WorthOf(problem.Stocks[use.Stock], area), use.Copies));
+        }
+
+        return new KeptPieces([.. worths.OrderDescending()], cut.Count);
+    }
+
+    /// <summary>The sizes at which a sheet is cut: what is cut again along the same axis can be cut from the larger part at once.</summary>
+    private static IEnumerable<long> SizesOf(SheetCuts sheet)
+    {
+        var again = sheet.Cuts.Select(cut => (cut.Workpiece, cut.Axis)).ToHashSet();
+        foreach (var cut in sheet.Cuts.Where(cut => !cut.IsTrim))
+        {
+            long size = cut.At - (cut.Axis == Axis.X ? cut.Workpiece.X : cut.Workpiece.Y);
+            var near = cut.Axis == Axis.X ? cut.Workpiece with { Width = size } : cut.Workpiece with { Height = size };
+            if (!again.Contains((near, cut.Axis)))
+            {
+                yield return size;
+            }
+        }
+    }
+
+    /// <summary>What an area of a stock is worth.</summary>
+    /// <param name="stock">The stock.</param>
+    /// <param name="area">The area.</param>
+    public static double WorthOf(Stock stock, double area) => stock.Price * area / ((double)stock.Width * stock.Height);
+
+    /// <summary>Whether the first leftover that differs in worth is worth more here; fewer sizes where none differs.</summary>
+    /// <param name="other">The leftovers of another plan.</param>
+    public bool IsBetterThan(KeptPieces other)
+    {
+        var (own, others) = Worths.Zip(other.Worths).FirstOrDefault(pair => pair.First != pair.Second);
+        return own > others || (own == others && Sizes < other.Sizes);
+    }
+}
