@@ -108,7 +108,10 @@ internal static class BoardPlanner
         ? plan with { Cut = cut with { Task = cut.Task with { Problem = ProblemAt(cut, sizes) } } }
         : plan;
 
-    private static CuttingProblem ProblemAt(BoardCut cut, ImmutableArray<CutSize> sizes) => cut.Task.Problem with
+    /// <summary>The problem with its lines at other sizes.</summary>
+    /// <param name="cut">The problem.</param>
+    /// <param name="sizes">Per line: the size.</param>
+    public static CuttingProblem ProblemAt(BoardCut cut, ImmutableArray<CutSize> sizes) => cut.Task.Problem with
     {
         Pieces = [.. cut.Task.Problem.Pieces.Select((piece, i) => AtSize(piece, sizes[cut.Task.LineOf[i]], cut.Stocks))],
     };
@@ -149,7 +152,10 @@ internal static class BoardPlanner
     private static BoardPlan Read(BoardCut cut, int lines) =>
         new(PatternsOf(cut.Result, cut.Stocks), cut.Task.LineOf, CutOutcome.Of(cut.Result, cut.Task, lines)) { Cut = cut };
 
-    private static ImmutableArray<BoardPattern> PatternsOf(CuttingResult result, ImmutableArray<BoardStock> stocks) =>
+    /// <summary>The engine's patterns by board; what comes after the boards among its stocks is not cut.</summary>
+    /// <param name="result">The engine's plan.</param>
+    /// <param name="stocks">The boards.</param>
+    public static ImmutableArray<BoardPattern> PatternsOf(CuttingResult result, ImmutableArray<BoardStock> stocks) =>
     [
         .. result.Patterns
             .Where(use => use.Stock < stocks.Length)

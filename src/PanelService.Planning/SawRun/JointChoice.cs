@@ -43,7 +43,7 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
     /// <exception cref="OperationCanceledException">Nobody wants the plan, or after a stop it is too large to be written out.</exception>
     public static JointChoice Make(Order order, Batch batch, ImmutableArray<CutSize> sizes, PlanStop stop)
     {
-        var asFound = Laid(order, batch, sizes, stop);
+        var asFound = Laid(order, batch, sizes, isAsFound: true, stop);
         if (stop.Search.IsCancellationRequested && asFound.Sheets.Sum(sheet => sheet.Pieces.Length) > MostAfterStop)
         {
             throw new OperationCanceledException("A plan of so many places cannot be written out after a stop.", stop.Search);
@@ -74,7 +74,7 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
         BoardPlanner.AtFewSizes(order.Saw, batch.Boards, order.Effort == Effort.Thorough ? PatientWork : Work, stop.Search)
             .Select(boards => batch with { Boards = boards })
             .Where(other => Grown(order, other).SequenceEqual(sizes))
-            .Select(other => Laid(order, other, sizes, stop))
+            .Select(other => Laid(order, other, sizes, isAsFound: false, stop))
             .Where(laid => KeepsAsMuch(laid.Sheets, known))
             .OrderBy(laid => SawRunPlanner.Guess(order.Saw, laid.Sheets, stop));
 
@@ -87,13 +87,15 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
         batch.Boards.Rooms(order.Saw.Kerf).Concat(batch.Cloth.Rooms(order.Bench)),
         SizeGrower.Tape(order.Units));
 
-    private static LaidOut Laid(Order order, Batch batch, ImmutableArray<CutSize> sizes, PlanStop stop)
+    private static LaidOut Laid(Order order, Batch batch, ImmutableArray<CutSize> sizes, bool isAsFound, PlanStop stop)
     {
-        var filled = WishPlanner.Fill(order, new FilledBatch(
+        var plain = new FilledBatch(
             Layouts.Of(batch.Boards, sizes, order.Saw.Kerf),
             Layouts.Of(batch.Cloth, sizes, order.Bench),
             batch.Liquids.Uses,
-            Counts: []), stop);
+            Counts: []);
+        var filled = WishPlanner.Fill(order, plain, stop);
+        filled = isAsFound ? WishPlanner.FillBetter(order, plain, filled, (batch.Boards, sizes), stop) : filled;
         return new LaidOut(filled, SheetLayoutMaker.Make(order.Saw, filled.Boards, PanelResults.Marks(order)));
     }
 

@@ -5,7 +5,8 @@
 //          Worth counts first, the number of panels second: a worth is multiplied by more than any pattern holds.
 // Cost:    one exact pattern a leftover and filling.
 // Not:     the most worth over all leftovers together where the asked-for numbers bind, nor over other plans of the same
-//          cost; a pattern that the engine could not finish within a quick effort may not be the best.
+//          cost: for a small order WishBoards looks at those. A pattern that the engine could not finish within a quick effort may
+//          not be the best.
 using System.Collections.Immutable;
 using PanelService.Cutting;
 using PanelService.Planning.Sizes;

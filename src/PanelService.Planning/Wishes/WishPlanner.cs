@@ -32,16 +32,49 @@ internal static class WishPlanner
     /// <param name="stop">Of the search: what is filled by then stands. Of everything: ends it with an exception.</param>
     public static FilledBatch Fill(Order order, FilledBatch batch, PlanStop stop)
     {
-        if (order.Wishes.IsEmpty)
+        return order.Wishes.IsEmpty
+            ? batch
+            : Fill(order, batch, (lines, most) => SpareFiller<BoardStock>.Fill(batch.Boards, BoardTask(order, lines), most, stop), stop)!;
+    }
+
+    /// <summary>Fills the same boards with wishes of more worth, where panels and wishes planned together come to that.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="batch">The batch without wishes.</param>
+    /// <param name="filled">The batch with wishes in what it leaves over.</param>
+    /// <param name="plan">The plan of its boards, and per line the size it is cut to.</param>
+    /// <param name="stop">As in <see cref="Fill(Order, FilledBatch, PlanStop)"/>.</param>
+    /// <returns>The batch with more worth; <paramref name="filled"/> where none was found.</returns>
+    public static FilledBatch FillBetter(
+        Order order, FilledBatch batch, FilledBatch filled, (BoardPlan Boards, ImmutableArray<CutSize> Sizes) plan, PlanStop stop)
+    {
+        if (filled.Counts.Zip(order.Wishes).All(pair => pair.First == pair.Second.AtMost))
         {
-            return batch;
+            return filled;
         }
 
+        long known = WorthOf(order, filled.Counts, line => line.NeedsBoard);
+        var other = Fill(order, batch, (lines, most) => WishBoards.Above(known, new WishTask(order, lines, most), plan.Boards, plan.Sizes, stop.Search), stop);
+        return other is not null && WorthOf(order, other.Counts, _ => true) > WorthOf(order, filled.Counts, _ => true) ? other : filled;
+    }
+
+    private static long WorthOf(Order order, ImmutableArray<int> counts, Func<PanelLine, bool> counted) =>
+        order.Wishes.Zip(counts).Where(pair => counted(pair.First.AsLine(1))).Sum(pair => pair.First.Worth.Minor * pair.Second);
+
+    private static FilledBatch? Fill(
+        Order order,
+        FilledBatch batch,
+        Func<ImmutableArray<PanelLine>, ImmutableArray<int>, (ImmutableArray<LaidOut<BoardStock>> Sheets, ImmutableArray<int> Counts)?> fillBoards,
+        PlanStop stop)
+    {
         var lines = order.Wishes.Select(wish => wish.AsLine(1)).ToImmutableArray();
         var most = FreeLiquids.AtMost(order, batch.Liquids);
         while (true)
         {
-            var boards = SpareFiller<BoardStock>.Fill(batch.Boards, BoardTask(order, lines), OnlyWhere(most, lines, line => line.NeedsBoard), stop);
+            if (fillBoards(lines, OnlyWhere(most, lines, line => line.NeedsBoard)) is not { } boards)
+            {
+                return null;
+            }
+
             var wanted = most.Select((count, i) => lines[i].NeedsBoard ? boards.Counts[i] : count).ToImmutableArray();
             var cloth = SpareFiller<ClothStock>.Fill(batch.Cloth, ClothTask(order, lines), OnlyWhere(wanted, lines, line => line.NeedsCloth), stop);
             var made = wanted.Select((count, i) => lines[i].NeedsCloth ? cloth.Counts[i] : count).ToImmutableArray();
@@ -58,7 +91,7 @@ internal static class WishPlanner
     /// <param name="order">The order.</param>
     /// <param name="filled">The batch with its wishes.</param>
     /// <param name="sheets">Its sheets as the saw cuts them.</param>
-    /// <param name="stop">As in <see cref="Fill"/>.</param>
+    /// <param name="stop">As in <see cref="Fill(Order, FilledBatch, PlanStop)"/>.</param>
     /// <returns>The batch with more wishes; null: no leftover holds one that is still asked for.</returns>
     public static FilledBatch? FillAgain(Order order, FilledBatch filled, ImmutableArray<SheetLayout> sheets, PlanStop stop)
     {

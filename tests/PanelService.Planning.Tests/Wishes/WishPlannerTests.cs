@@ -47,6 +47,20 @@ public sealed class WishPlannerTests
     }
 
     [Fact]
+    public void Plan_lays_panels_so_that_the_wishes_have_room()
+    {
+        // Two of 18 × 15 in stacked to 30 1/8 in leave 24 × 17 3/4: two of 9 × 9 side by side, and 13 × 8 over them. Beside two stacked to 36 1/8 in only one fits.
+        var square = _small with { Mark = "S", Width = Inches(9), Height = Inches(9), AtMost = 2 };
+        var tall = _small with { Mark = "T", Width = Inches(8), Height = Inches(13), AtMost = 1 };
+        var order = OrderOf(Line("A", 18, 15, 2)) with { Wishes = [tall, square], Boards = [Hardboard with { Thickness = Inches(0.1875m) }] };
+
+        var plan = Planned(order);
+
+        Assert.Equal([1, 2], plan.Panels.Where(panel => panel.Line.Mark != "A").Select(panel => panel.Made));
+        Assert.Equal(1, plan.Sheets.Sum(sheet => sheet.Copies));
+    }
+
+    [Fact]
     public void Plan_never_buys_a_sheet_cloth_or_glue_for_a_wish()
     {
         var cloth = _small with { Mark = "C", Surface = Surface.Cloth, AtMost = 50 };
