@@ -164,6 +164,23 @@ public sealed partial class DayTests(Studio studio)
         await page.Context.CloseAsync();
     }
 
+    // As a script writes it: what may be left out is, and what is usual stands there by its name.
+    [BrowserFact]
+    public async Task A_choice_left_out_or_usual_is_shown_as_what_it_means()
+    {
+        IPage page = await OrderedAsync("delete order.panels[0].surface; order.boards[0].grain = 'none';");
+        await page.Locator(".good summary").First.ClickAsync();
+        await page.Locator("[data-path=\"boards[0].grain\"]").WaitForAsync();
+
+        string[] shown = await page.EvaluateAsync<string[]>(
+            "() => ['panels[0].surface', 'boards[0].grain'].map((path) => document.querySelector(`select[data-path=\"${path}\"]`).selectedOptions[0]?.value)");
+        int blank = await page.EvaluateAsync<int>("() => [...document.querySelectorAll('select[data-path]')].filter((one) => one.selectedIndex < 0).length");
+
+        Assert.Equal(["bare", ""], shown);
+        Assert.Equal(0, blank);
+        await page.Context.CloseAsync();
+    }
+
     /// <summary>The example with a change, planned by the service and opened by its link.</summary>
     private async Task<IPage> OrderedAsync(string change)
     {

@@ -3,7 +3,7 @@
  * One field of the order: a blank on the ticket with its unit and, where something is wrong with it, the words.
  *
  * @typedef {{ path: string, label: string, unit?: string, hint?: string, when?: (order: any) => boolean, size?: number, kind?: 'text' | 'number' | 'choice' | 'flag' | 'date' | 'time',
- *   options?: [string, string][] | ((order: any) => [string, string][]), list?: string, placeholder?: string, fallback?: boolean, spoken?: string }} FieldShape
+ *   options?: [string, string][] | ((order: any) => [string, string][]), list?: string, placeholder?: string, fallback?: boolean | string, spoken?: string }} FieldShape
  * @typedef {{ order: any, problem: import('../api/plans.js').Problem | null, change: (path: string, value: any) => void }} FieldProps
  */
 
@@ -76,6 +76,8 @@ export function field(shape) {
   function show(value) {
     if (kind === 'flag') input.checked = value ?? fallback;
     else if (input.value !== String(value ?? '')) input.value = String(value ?? '');
+    // What is left out, or stands there by its name, is what is usual: a choice never stands blank.
+    if (kind === 'choice' && input.selectedIndex < 0) input.value = fallback || '';
   }
 }
 

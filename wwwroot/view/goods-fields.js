@@ -112,7 +112,7 @@ export const GOODS = {
       (i) => ({ path: `${list}[${i}].width`, unit: 'length', label: t.goods.width, size: 7 }),
       (i) => ({ path: `${list}[${i}].selvedge`, unit: 'length', label: t.goods.selvedge, size: 6 }),
       (i) => ({ path: `${list}[${i}].warp`, label: t.goods.warp, kind: 'choice', options: [['', t.goods.warpAny], ['height', t.goods.warpHeight]] }),
-      (i) => ({ path: `${list}[${i}].sale.by`, label: t.goods.sale, kind: 'choice', options: [['length', t.goods.byLength], ['roll', t.goods.byRoll], ['none', t.goods.notSold]] }),
+      (i) => ({ path: `${list}[${i}].sale.by`, label: t.goods.sale, kind: 'choice', options: [['length', t.goods.byLength], ['roll', t.goods.byRoll], ['none', t.goods.notSold]], fallback: 'none' }),
       (i) => ({ path: `${list}[${i}].sale.step`, unit: 'length', when: (order) => by(order, i) === 'length', label: t.goods.step, size: 7 }),
       (i) => ({ path: `${list}[${i}].sale.length`, unit: 'length', when: (order) => by(order, i) === 'roll', label: t.goods.length, size: 7 }),
       (i) => ({ path: `${list}[${i}].sale.price`, unit: 'money', when: (order) => by(order, i) !== 'none', label: t.goods.price, size: 7, kind: 'number' }),

@@ -63,7 +63,7 @@ function parts() {
   const quantity = field((i) => ({ path: name(i, 'quantity'), label: t.make.quantity, kind: 'number', size: 3 }));
   const width = field((i) => ({ path: name(i, 'width'), label: t.make.width, size: 4 }));
   const height = field((i) => ({ path: name(i, 'height'), label: t.make.height, size: 4 }));
-  const surface = field((i) => ({ path: name(i, 'surface'), label: t.make.surface, kind: 'choice', options: Object.entries(t.surfaces) }));
+  const surface = field((i) => ({ path: name(i, 'surface'), label: t.make.surface, kind: 'choice', options: Object.entries(t.surfaces), fallback: 'bare' }));
   const cloth = field((i) => ({ path: name(i, 'cloth'), label: t.make.clothKind, size: 8, list: 'cloth-kinds', placeholder: t.make.anyCloth }));
   const board = field((i) => ({ path: name(i, 'board'), label: t.make.boardKind, size: 8, list: 'board-kinds', placeholder: t.make.anyBoard }));
   const price = field((i) => ({ path: name(i, 'shopPrice'), label: t.make.shop, kind: 'number', size: 4 }));

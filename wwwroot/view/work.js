@@ -31,7 +31,7 @@ const groups = () => [
     { path: 'bench.stackHeight', label: t.work.stackHeight, kind: 'number', size: 3 },
   ] },
   { head: t.work.search, shapes: [
-    { path: 'effort', label: t.work.effort, kind: 'choice', options: [['quick', t.work.quick], ['steady', t.work.steady], ['thorough', t.work.thorough]] },
+    { path: 'effort', label: t.work.effort, kind: 'choice', options: [['quick', t.work.quick], ['steady', t.work.steady], ['thorough', t.work.thorough]], fallback: 'steady' },
   ] },
   { head: t.work.handling, fold: true, shapes: [
     { path: 'saw.fenceReach', label: t.work.fenceReach, hint: t.work.noLimit, unit: 'length' },
