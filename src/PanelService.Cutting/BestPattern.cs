@@ -1,3 +1,8 @@
+// Problem: what is the most valuable pattern of one stock, without limits of the pieces' counts or within them?
+// Idea:    without limits one programme over the normal points; within them penalties, labels and, where sizes have too many sums,
+//          a coarse grid: a choice among the algorithms of Exact and Patterns.
+// Source:  see ValueProgramme, BoundedPattern and Grid.
+// Cost:    see there.
 using System.Collections.Immutable;
 using PanelService.Cutting.Exact;
 using PanelService.Cutting.Patterns;

@@ -1,3 +1,8 @@
+// Problem: which patterns of a stock are close enough to its best for a plan that may waste only so much?
+// Idea:    those that waste no more than a given amount, as LabelProgramme lists them; whoever plans asks for more waste step by
+//          step, up to what a plan may waste of one stock: then the list is complete.
+// Source:  see LabelProgramme.
+// Cost:    see LabelProgramme; too many labels end a step, and the list before it stays.
 using PanelService.Cutting.Patterns;
 using PanelService.Cutting.Search;
 

@@ -1,3 +1,8 @@
+// Problem: how many times do the rooms that are left hold what is still wanted, in fractions of the parts known?
+// Idea:    the greatest multiple of the demand that the parts cover within the rooms: 1 and more where it may be possible. Its
+//          dual values say how little a plan may waste.
+// Source:  as CoverMaster; GLOP of OR-Tools is the simplex.
+// Cost:    one warm start of the simplex a solve.
 using Google.OrTools.LinearSolver;
 
 namespace PanelService.Cutting.Lengths;

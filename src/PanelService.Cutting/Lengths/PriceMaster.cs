@@ -1,3 +1,7 @@
+// Problem: what is the least price of a cloth order in fractions of the patterns known?
+// Idea:    the covering programme; of what is sold by length a pattern costs its length's share of the whole.
+// Source:  as Master: Gilmore and Gomory, Operations Research 9 (1961); GLOP of OR-Tools is the simplex.
+// Cost:    one warm start of the simplex a solve.
 using Google.OrTools.LinearSolver;
 
 namespace PanelService.Cutting.Lengths;

@@ -1,3 +1,7 @@
+// Problem: searches over many single pieces try changes by the hundred thousand, and most are taken back.
+// Idea:    bins, and the pieces that lie in none; the bins touched since the last Begin are copied, and copied back.
+// Source:  ours.
+// Cost:    a copy of the bins touched.
 using System.Collections.Immutable;
 using PanelService.Cutting.Patterns;
 using PanelService.Cutting.Search;

@@ -1,3 +1,8 @@
+// Problem: what is the least price of the demand in fractions of the patterns found so far, and what is a piece worth then?
+// Idea:    the covering programme over those patterns, stocks within their box; what no pattern covers is bought at a penalty,
+//          which is raised where a solution still buys. Its dual values are what the next patterns are priced with.
+// Source:  Gilmore and Gomory, Operations Research 9 (1961); GLOP of OR-Tools is the simplex.
+// Cost:    one warm start of the simplex a solve.
 using Google.OrTools.LinearSolver;
 
 namespace PanelService.Cutting.Search;
