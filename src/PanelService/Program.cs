@@ -2,6 +2,7 @@ using PanelService.Documentation;
 using PanelService.Endpoints;
 using PanelService.FrontDoor;
 using PanelService.Hosting;
+using PanelService.Store.Faults;
 
 var builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
 builder.AddPage();
@@ -60,8 +61,16 @@ app.MapHealth();
 app.MapAccess();
 app.TellHowToJoin(reach);
 
-app.Run();
-return 0;
+try
+{
+    app.Run();
+    return 0;
+}
+catch (StoreUnavailableException fault) when (fault.Fault == StoreFault.Newer)
+{
+    await Console.Error.WriteLineAsync(fault.Message);
+    return DoorCommands.BadConfiguration;
+}
 
 /// <summary>The host; named so that tests can start it.</summary>
 internal sealed partial class Program;

@@ -3,6 +3,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
+using PanelService.Store.Faults;
 
 namespace PanelService.Store.Documents;
 
@@ -18,8 +19,19 @@ internal static class StoreJson
 
     internal static string Write<T>(T value) => JsonSerializer.Serialize(value, Options);
 
-    internal static T Read<T>(string json) =>
-        JsonSerializer.Deserialize<T>(json, Options) ?? throw new JsonException($"A stored {typeof(T).Name} is null.");
+    /// <exception cref="StoreUnavailableException">The document is damaged.</exception>
+    internal static T Read<T>(string json)
+    {
+        try
+        {
+            return JsonSerializer.Deserialize<T>(json, Options) ?? throw new JsonException($"A stored {typeof(T).Name} is null.");
+        }
+        catch (Exception fault) when (fault is JsonException or NotSupportedException or ArgumentException or InvalidOperationException)
+        {
+            throw new StoreUnavailableException(
+                StoreFault.Damaged, "What the database keeps under this name is damaged and cannot be read; everything else in it still can. A backup may have it whole.", fault);
+        }
+    }
 
     /// <summary>A word of a closed set as it is stored: "inch".</summary>
     internal static string Word<T>(T value)

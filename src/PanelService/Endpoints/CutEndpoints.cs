@@ -7,6 +7,7 @@ using PanelService.Store.Plans;
 using PanelService.Store.Stock;
 using PanelService.Wire.Reading;
 using PanelService.Wire.Studio;
+using PanelService.Work;
 
 namespace PanelService.Endpoints;
 
@@ -36,7 +37,7 @@ internal static class CutEndpoints
     }
 
     private static async Task<Results<Ok<CutBookingResponse>, ProblemHttpResult>> CutAsync(
-        string id, CutBody body, CutBook book, StockBook stock, CancellationToken cancellation)
+        string id, CutBody body, CutBook book, PlanDesk desk, StockBook stock, CancellationToken cancellation)
     {
         if (body.Problem is { } problem)
         {
@@ -46,7 +47,7 @@ internal static class CutEndpoints
         return await book.CutAsync(id, body.Spoiled, cancellation) switch
         {
             CutBooked cut => TypedResults.Ok(await WriteAsync(id, cut.Record, cut.Plan, stock, cancellation)),
-            NoPlanToCut => Problems.Unknown(id),
+            NoPlanToCut => NotKept(id, desk),
             AlreadyCut cut => StudioProblems.CutBefore(id, cut.At),
             GoodsGone gone => StudioProblems.Gone(gone.Missing, "Goods of this plan are not there any more."),
             SpoilingWrong wrong => Wrong(wrong),
@@ -55,11 +56,11 @@ internal static class CutEndpoints
     }
 
     private static async Task<Results<Ok<CutBookingResponse>, ProblemHttpResult>> FindAsync(
-        string id, CutBook book, PlanBook plans, StockBook stock, CancellationToken cancellation)
+        string id, CutBook book, PlanBook plans, PlanDesk desk, StockBook stock, CancellationToken cancellation)
     {
         if (await plans.FindAsync(id, cancellation) is not PlanFound { Plan: var plan })
         {
-            return Problems.Unknown(id);
+            return NotKept(id, desk);
         }
 
         return await book.FindAsync(id, cancellation) is { } record
@@ -68,7 +69,7 @@ internal static class CutEndpoints
     }
 
     private static async Task<Results<Ok<MovementListResponse>, ProblemHttpResult>> UndoAsync(
-        string id, CutBook book, PlanBook plans, CancellationToken cancellation)
+        string id, CutBook book, PlanBook plans, PlanDesk desk, CancellationToken cancellation)
     {
         UndoOutcome outcome = await book.UndoAsync(id, cancellation);
         if (outcome is not NothingToUndo)
@@ -76,8 +77,12 @@ internal static class CutEndpoints
             return MovementEndpoints.Answer(id, outcome);
         }
 
-        return await plans.OrderOfAsync(id, cancellation) is null ? Problems.Unknown(id) : StudioProblems.IsNotCut(id);
+        return await plans.OrderOfAsync(id, cancellation) is null ? NotKept(id, desk) : StudioProblems.IsNotCut(id);
     }
+
+    /// <summary>No plan of that name is stored: it is still being planned, there came none of it, or it never was.</summary>
+    private static ProblemHttpResult NotKept(string id, PlanDesk desk) =>
+        PlanPartEndpoints.PlanOf(id, desk, out ProblemHttpResult? problem) is null ? problem! : Problems.Unknown(id);
 
     private static async Task<CutBookingResponse> WriteAsync(string id, CutRecord record, FinishedPlan plan, StockBook stock, CancellationToken cancellation)
     {

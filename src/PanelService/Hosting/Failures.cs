@@ -1,6 +1,7 @@
 using System.Globalization;
 using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.Http.Metadata;
+using Microsoft.AspNetCore.Routing.Template;
 using Microsoft.AspNetCore.WebUtilities;
 using PanelService.Http;
 using PanelService.Store.Faults;
@@ -12,6 +13,7 @@ internal static class Failures
 {
     private static readonly Dictionary<int, string> Details = new()
     {
+        [StatusCodes.Status400BadRequest] = "A value in the address, in its path or after the question mark, is not of the kind expected there, a word for a number, say. What each address takes stands at /docs.",
         [StatusCodes.Status404NotFound] = "There is nothing at this address. The addresses there are stand at /docs.",
         [StatusCodes.Status405MethodNotAllowed] = "This address does not take this method; the Allow header names those it takes.",
     };
@@ -52,9 +54,26 @@ internal static class Failures
         return Answer(http, StatusCodes.Status413PayloadTooLarge, string.Create(CultureInfo.InvariantCulture, $"A body may have at most {most} bytes."));
     }
 
-    private static Task AnswerStatus(HttpContext http) => http.Response.StatusCode == StatusCodes.Status413PayloadTooLarge
-        ? TooLarge(http, http.GetEndpoint())
-        : Answer(http, http.Response.StatusCode, Details.GetValueOrDefault(http.Response.StatusCode, "The request was refused."));
+    private static Task AnswerStatus(HttpContext http) => http.Response.StatusCode switch
+    {
+        StatusCodes.Status413PayloadTooLarge => TooLarge(http, http.GetEndpoint()),
+        StatusCodes.Status415UnsupportedMediaType => Problems.MediaType(http.Request.ContentType, TypesFor(http)).ExecuteAsync(http),
+        _ => Answer(http, http.Response.StatusCode, Details.GetValueOrDefault(http.Response.StatusCode, "The request was refused.")),
+    };
+
+    // The one endpoint that refused is not known any more: what any at this address takes.
+    private static string TypesFor(HttpContext http)
+    {
+        string[] types = [.. http.RequestServices.GetRequiredService<EndpointDataSource>().Endpoints.OfType<RouteEndpoint>()
+            .Where(endpoint => Takes(endpoint, http.Request))
+            .SelectMany(endpoint => endpoint.Metadata.OfType<IAcceptsMetadata>().SelectMany(accepts => accepts.ContentTypes))
+            .Distinct(StringComparer.OrdinalIgnoreCase)];
+        return types.Length == 0 ? Problems.Json : string.Join(" or ", types);
+    }
+
+    private static bool Takes(RouteEndpoint endpoint, HttpRequest request) =>
+        endpoint.Metadata.GetMetadata<IHttpMethodMetadata>()?.HttpMethods.Contains(request.Method, StringComparer.OrdinalIgnoreCase) == true
+        && new TemplateMatcher(TemplateParser.Parse(endpoint.RoutePattern.RawText!), []).TryMatch(request.Path, []);
 
     private static Task Answer(HttpContext http, int status, string detail) =>
         TypedResults.Problem(

@@ -23,6 +23,7 @@ internal static class Problems
     internal const string NoPlanInTime = "/problems/no-plan-in-time";
     internal const string Busy = "/problems/busy";
     internal const string NotReadyNow = "/problems/not-ready";
+    internal const string Json = "application/json";
     internal const string InternalError = "/problems/internal-error";
 
     internal static ProblemHttpResult Invalid(Faults faults) => With(
@@ -53,11 +54,11 @@ internal static class Problems
         "The body is too large.",
         $"A body may have at most {limit} bytes.");
 
-    internal static ProblemHttpResult MediaType(string? given) => Of(
+    internal static ProblemHttpResult MediaType(string? given, string expected = Json) => Of(
         UnsupportedMediaType,
         StatusCodes.Status415UnsupportedMediaType,
-        "The body's type is not JSON.",
-        $"Expected Content-Type: application/json in UTF-8; this is {(string.IsNullOrEmpty(given) ? "not said" : given)}.");
+        expected == Json ? "The body's type is not JSON." : "The body's type is not one that is read here.",
+        $"Expected Content-Type: {expected} in UTF-8; this is {(string.IsNullOrEmpty(given) ? "not said" : given)}.");
 
     internal static ProblemHttpResult Unknown(string id) => Of(
         NoSuchPlan,

@@ -119,6 +119,33 @@ public sealed class BodyTests : IClassFixture<RefusingService>
     }
 
     [Theory]
+    [InlineData("POST", "/api/stock", "application/json")]
+    [InlineData("POST", "/api/stock.csv", "text/csv")]
+    public async Task Body_of_another_type_is_told_what_the_address_takes(string method, string address, string expected)
+    {
+        using var host = new TestHost();
+        using HttpClient client = host.CreateClient();
+        using var request = new HttpRequestMessage(new HttpMethod(method), address) { Content = new StringContent("eight by ten", Encoding.UTF8, "text/plain") };
+
+        using HttpResponseMessage response = await client.SendAsync(request);
+
+        JsonElement problem = await Json.ReadProblemAsync(response, 415, "/problems/unsupported-media-type");
+        Assert.Equal($"Expected Content-Type: {expected} in UTF-8; this is text/plain; charset=utf-8.", problem.GetProperty("detail").GetString());
+    }
+
+    [Fact]
+    public async Task Word_for_a_number_in_an_address_is_told_as_that()
+    {
+        using var host = new TestHost();
+        using HttpClient client = host.CreateClient();
+
+        using HttpResponseMessage response = await client.GetAsync(new Uri("/api/stock/movements?after=x", UriKind.Relative));
+
+        JsonElement problem = await Json.ReadProblemAsync(response, 400, "/problems/bad-request");
+        Assert.StartsWith("A value in the address", problem.GetProperty("detail").GetString(), StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData(null)]
     [InlineData("text/plain")]
     [InlineData("application/x-www-form-urlencoded")]

@@ -40,6 +40,11 @@ public sealed class PlanLifeTests : IDisposable
         Assert.Equal(7.00m, planning.GetProperty("spent").GetDecimal());
         Assert.Equal(5.00m, planning.GetProperty("leastPossible").GetDecimal());
 
+        using (HttpResponseMessage cut = await client.PostAsync(new Uri($"{address}/cut", UriKind.Relative), content: null))
+        {
+            await Json.ReadProblemAsync(cut, 409, "/problems/not-planned-yet");
+        }
+
         _planner.Open();
         await EndOf(client, address);
         JsonElement done = await client.GetJsonAsync(address);

@@ -112,12 +112,26 @@ public sealed class DiskTests
         using Studio studio = home.OpenStudio();
 
         var fault = await Assert.ThrowsAsync<StoreUnavailableException>(() => studio.OpenAsync());
-        Exception start = Assert.ThrowsAny<Exception>(() => home.Start().CreateClient());
+        Assert.ThrowsAny<Exception>(() => home.Start().CreateClient());
 
         Assert.Equal(StoreFault.Newer, fault.Fault);
         Assert.Contains("newer program", fault.Message, StringComparison.Ordinal);
-        Assert.Contains("newer program", start.Message, StringComparison.Ordinal);
         Assert.Equal(before, await File.ReadAllBytesAsync(home.Options.FilePath));
+    }
+
+    [Fact]
+    public async Task Service_ends_with_a_sentence_where_the_database_is_of_a_newer_program()
+    {
+        using Home home = new SqliteDatabase().Open();
+        await MakeNewerAsync(home.Options.FilePath);
+        using var process = new HostProcess((DataFolder.Setting, home.Options.DataFolder));
+
+        (int code, string error) = await process.EndedAsync();
+
+        Assert.Equal(78, code);
+        Assert.Equal(
+            "The database was made by a newer program (it has \"29990101000000_Tomorrow\", which this one does not know). It was left as it is: use the newer program, or another data folder.",
+            error.Trim());
     }
 
     [Fact]

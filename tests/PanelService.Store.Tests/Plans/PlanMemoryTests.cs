@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Microsoft.EntityFrameworkCore;
 using PanelService.Store.Tests.Hosts;
 
 namespace PanelService.Store.Tests.Plans;
@@ -40,6 +41,32 @@ public abstract class PlanMemoryTests(IDatabase database)
         {
             Assert.Equal(before[paper], await later.GetStringAsync(address + paper));
         }
+    }
+
+    [Fact]
+    public async Task Damaged_plan_is_told_as_damaged_and_the_others_are_read()
+    {
+        using Home home = database.Open();
+        string damaged;
+        string whole;
+        using (StudioHost host = home.Start())
+        using (HttpClient client = host.CreateClient())
+        {
+            damaged = await client.PlanAsync(Orders.Smallest("Torn"));
+            whole = await client.PlanAsync(Orders.Smallest("Whole"));
+        }
+
+        using (Studio studio = home.OpenStudio())
+        {
+            await studio.WriteAsync(context => context.Database.ExecuteSqlRawAsync("UPDATE plans SET \"Document\" = substr(\"Document\", 1, 200) WHERE \"Title\" = 'Torn'"), default);
+        }
+
+        using StudioHost again = home.Start();
+        using HttpClient later = again.CreateClient();
+        using HttpResponseMessage response = await later.GetAsync(new Uri(damaged, UriKind.Relative));
+        await response.ReadProblemAsync(503, "/problems/memory-damaged");
+        Assert.Equal("Whole", (await later.GetJsonAsync(whole)).GetProperty("title").GetString());
+        Assert.Equal(2, (await later.GetJsonAsync("/api/plans")).GetProperty("plans").GetArrayLength());
     }
 
     [Fact]
