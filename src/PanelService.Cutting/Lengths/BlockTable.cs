@@ -36,7 +36,7 @@ internal sealed class BlockTable
     private readonly int _offset;
     private readonly (int Width, int Length) _most;
     private readonly double[][] _gain;
-    private readonly List<TableBlock> _all = [];
+    private readonly ChunkedList<TableBlock> _all = new();
 
     // Of most pairs only this is asked for, so it lies beside one another in memory.
     private readonly List<UInt128> _pieces = [];
@@ -65,7 +65,7 @@ internal sealed class BlockTable
     }
 
     /// <summary>All blocks, by their number of pieces.</summary>
-    public IReadOnlyList<TableBlock> All => _all;
+    public ChunkedList<TableBlock> All => _all;
 
     /// <summary>Whether blocks may be turned: then no block is wider than long.</summary>
     public bool Turn => _shape.Turn;
@@ -93,7 +93,7 @@ internal sealed class BlockTable
             made = Keep(pieces);
         }
 
-        return _all.Count > 0 && UInt128.PopCount(_all[^1].Set) == (UInt128)_strip.Count ? _all.Count - 1 : -1;
+        return _all.Count > 0 && UInt128.PopCount(_all[_all.Count - 1].Set) == (UInt128)_strip.Count ? _all.Count - 1 : -1;
     }
 
     /// <summary>How a block lies.</summary>
@@ -176,9 +176,8 @@ internal sealed class BlockTable
 
     private void Join(int a, int b, (int First, int Second, bool Along) sides)
     {
-        var all = CollectionsMarshal.AsSpan(_all);
-        ref readonly var one = ref all[a];
-        ref readonly var other = ref all[b];
+        ref readonly var one = ref _all[a];
+        ref readonly var other = ref _all[b];
         int side = Math.Max(sides.First, sides.Second);
         int firstLength = OtherSide(one, sides.First, sides.Along);
         int secondLength = OtherSide(other, sides.Second, sides.Along);

@@ -14,7 +14,7 @@ internal static class PlanDocument
     /// <summary>The plan; null where a newer program wrote it.</summary>
     /// <param name="document">What was stored.</param>
     /// <param name="version">Under which version.</param>
-    /// <exception cref="JsonException">It is no such document.</exception>
+    /// <exception cref="Faults.StoreUnavailableException">It is damaged.</exception>
     internal static Plan? Read(string document, int version) => version > Version ? null : Joined(StoreJson.Read<Plan>(document));
 
     // Layouts name the order's own goods: the same records again, not copies of them. A sheet whose price has tax in it, or is the

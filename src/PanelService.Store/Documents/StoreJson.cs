@@ -19,12 +19,18 @@ internal static class StoreJson
 
     internal static string Write<T>(T value) => JsonSerializer.Serialize(value, Options);
 
-    /// <exception cref="StoreUnavailableException">The document is damaged.</exception>
+    /// <summary>Reads what was written elsewhere.</summary>
+    /// <exception cref="JsonException">It is no such document.</exception>
+    internal static T Parse<T>(string json) =>
+        JsonSerializer.Deserialize<T>(json, Options) ?? throw new JsonException($"A stored {typeof(T).Name} is null.");
+
+    /// <summary>Reads what the database keeps.</summary>
+    /// <exception cref="StoreUnavailableException">It is damaged.</exception>
     internal static T Read<T>(string json)
     {
         try
         {
-            return JsonSerializer.Deserialize<T>(json, Options) ?? throw new JsonException($"A stored {typeof(T).Name} is null.");
+            return Parse<T>(json);
         }
         catch (Exception fault) when (fault is JsonException or NotSupportedException or ArgumentException or InvalidOperationException)
         {

@@ -42,7 +42,7 @@ public sealed class StudioExchange(Studio studio)
     {
         try
         {
-            StudioDocument document = StoreJson.Read<StudioDocument>(json);
+            StudioDocument document = StoreJson.Parse<StudioDocument>(json);
             string? fault = Fault(document);
             return fault is null ? (document, null) : (null, new NotAStudio(fault));
         }

@@ -3,6 +3,7 @@ using System.Globalization;
 using Microsoft.EntityFrameworkCore;
 using PanelService.Planning.Measures;
 using PanelService.Store.Documents;
+using PanelService.Store.Faults;
 using PanelService.Store.Model;
 
 namespace PanelService.Store.Jobs;
@@ -64,6 +65,19 @@ public sealed class JobBook(Studio studio, TimeProvider clock)
             cancellation);
     }
 
+    /// <summary>The order of a row; null where it is damaged: the others must not wait for it.</summary>
+    private static PlanTask? TaskIn(JobRow row)
+    {
+        try
+        {
+            return StoreJson.Read<PlanTask>(row.Filled);
+        }
+        catch (StoreUnavailableException)
+        {
+            return null;
+        }
+    }
+
     /// <summary>The orders that wait, the oldest first, each with whose it is: after a start, what the last run left undone.</summary>
     /// <param name="givenUp">Why there is no plan of an order that was begun again three times, and cut short each time: a problem document.</param>
     /// <param name="cancellation">Gives up.</param>
@@ -71,13 +85,22 @@ public sealed class JobBook(Studio studio, TimeProvider clock)
         async context =>
         {
             JobRow[] rows = await context.Jobs.Where(job => Open.Contains(job.State)).OrderBy(job => job.CreatedAt).ToArrayAsync(cancellation);
-            foreach (JobRow row in rows.Where(row => TriesOf(row) >= MostTries))
+            var left = ImmutableArray.CreateBuilder<(PlanTask Task, string Client)>();
+            foreach (JobRow row in rows)
             {
-                row.State = StoreJson.Word(JobState.Failed);
-                row.Problem = givenUp;
+                PlanTask? task = TriesOf(row) < MostTries ? TaskIn(row) : null;
+                if (task is null)
+                {
+                    row.State = StoreJson.Word(JobState.Failed);
+                    row.Problem = givenUp;
+                }
+                else if (row.State == Waiting)
+                {
+                    left.Add((task, row.Client ?? ""));
+                }
             }
 
-            return rows.Where(row => row.State == Waiting).Select(row => (StoreJson.Read<PlanTask>(row.Filled), row.Client ?? "")).ToImmutableArray();
+            return left.ToImmutable();
         },
         cancellation);
 

@@ -1,5 +1,7 @@
 using System.Text.Json;
+using Microsoft.Data.Sqlite;
 using PanelService.Api.Tests.Hosts;
+using PanelService.Store;
 using PanelService.Tests.Shared;
 using PanelService.Work;
 
@@ -64,6 +66,32 @@ public sealed class PromisedPlanTests : IDisposable
         Assert.Equal(HttpStatusCode.NoContent, gone.StatusCode);
         Assert.Equal(HttpStatusCode.NotFound, asked.StatusCode);
         Assert.Equal("done", await EndAsync(later, planned));
+        Assert.Single(_second.Orders);
+    }
+
+    [Fact]
+    public async Task Order_that_was_damaged_fails_alone()
+    {
+        using TestHost killed = Start(_first.PlanBehindGate);
+        using HttpClient client = killed.CreateClient();
+        string damaged = await HandInAsync(client);
+        await _first.BegunAsync();
+        string whole = await HandInAsync(client);
+        await using (var connection = new SqliteConnection($"Data Source={Path.Combine(_folder.Path, StoreOptions.FileName)};Pooling=false"))
+        {
+            await connection.OpenAsync();
+            await using SqliteCommand command = connection.CreateCommand();
+            command.CommandText = "UPDATE jobs SET Filled = substr(Filled, 1, 50) WHERE Id = $id";
+            command.Parameters.AddWithValue("$id", damaged[(damaged.LastIndexOf('/') + 1)..]);
+            Assert.Equal(1, await command.ExecuteNonQueryAsync());
+        }
+
+        using TestHost next = Start(_second.PlanAtOnce);
+        using HttpClient later = next.CreateClient();
+
+        Assert.Equal("done", await EndAsync(later, whole));
+        using HttpResponseMessage asked = await later.GetAsync(damaged);
+        await Json.ReadProblemAsync(asked, 503, "/problems/memory-damaged");
         Assert.Single(_second.Orders);
     }
 

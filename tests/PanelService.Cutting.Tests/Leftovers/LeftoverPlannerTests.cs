@@ -51,7 +51,7 @@ public sealed class LeftoverPlannerTests
             var gathered = LeftoverPlanner.Gather(problem, result, FramesOf(problem, SmallestKept));
 
             Assert.Equal(result.Spent, PriceOf(problem, gathered));
-            Assert.Equal(pieces.Select(p => p.Demand), CountsOf(problem, gathered));
+            Assert.Equal(pieces.Select(p => p.Demand), PatternCounts.Of(gathered.Patterns, pieces.Length));
             Assert.All(gathered.Patterns, use => Assert.True(Fits(problem, use)));
             double before = DearestOf(problem, result, SmallestKept);
             double after = DearestOf(problem, gathered, SmallestKept);
@@ -91,31 +91,6 @@ public sealed class LeftoverPlannerTests
         result.Patterns.Sum(use => problem.Stocks[use.Stock].Price * use.Copies);
 
     private static int CountOf(Block block) => block is StackBlock stack ? stack.Parts.Sum(CountOf) : 1;
-
-    private static int[] CountsOf(CuttingProblem problem, CuttingResult result)
-    {
-        int[] counts = new int[problem.Pieces.Length];
-        foreach (var use in result.Patterns)
-        {
-            Add(use.Block, use.Copies, counts);
-        }
-
-        return counts;
-    }
-
-    private static void Add(Block block, int copies, int[] counts)
-    {
-        if (block is PieceBlock piece)
-        {
-            counts[piece.Piece] += copies;
-            return;
-        }
-
-        foreach (var part in ((StackBlock)block).Parts)
-        {
-            Add(part, copies, counts);
-        }
-    }
 
     private static bool Fits(CuttingProblem problem, PatternUse use)
     {

@@ -25,7 +25,7 @@ public sealed class WishChoiceTests
 
             long best = MostWorth(problem, wishes, stocks);
             var patterns = WishChoice.Of(problem, result, wishes, best - 1);
-            int[] counts = CountsOf(patterns, problem.Pieces.Length + wishes.Length);
+            int[] counts = PatternCounts.Of(patterns, problem.Pieces.Length + wishes.Length);
             long found = best == 0 ? 0 : wishes.Select((wish, w) => wish.Worth * counts[problem.Pieces.Length + w]).Sum();
             wrong.AddRange(found != best ? [$"seed {seed}: {found} for {best}"] : []);
             if (!patterns.IsEmpty)
@@ -67,30 +67,5 @@ public sealed class WishChoiceTests
         return EveryCut.Below([.. wishes.Select(wish => wish.Piece.Demand)])
             .Where(made => cuts.Fits(stocks, [.. problem.Pieces.Select(piece => piece.Demand), .. made]))
             .Max(made => made.Zip(wishes, (count, wish) => count * wish.Worth).Sum());
-    }
-
-    private static int[] CountsOf(ImmutableArray<PatternUse> patterns, int pieces)
-    {
-        int[] counts = new int[pieces];
-        foreach (var use in patterns)
-        {
-            Add(use.Block, use.Copies, counts);
-        }
-
-        return counts;
-    }
-
-    private static void Add(Block block, int copies, int[] counts)
-    {
-        if (block is PieceBlock piece)
-        {
-            counts[piece.Piece] += copies;
-            return;
-        }
-
-        foreach (var part in ((StackBlock)block).Parts)
-        {
-            Add(part, copies, counts);
-        }
     }
 }
