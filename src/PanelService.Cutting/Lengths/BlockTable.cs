@@ -25,6 +25,7 @@ internal sealed class BlockTable
 
     private const int TriesOfUnit = 100;
     private const int CheckEvery = 1 << 16;
+    private const int HearEvery = 1 << 13;
 
     // So many times what is kept may gather before the rest is dropped, and no more than so many above it.
     private const int Gathered = 6;
@@ -246,14 +247,25 @@ internal sealed class BlockTable
         _work.Cancellation.ThrowIfCancellationRequested();
         double[] ranks = [.. _found.Select(one => one.Rank)];
         Array.Sort(ranks);
+        _work.Cancellation.ThrowIfCancellationRequested();
         _least = ranks[^_shape.Kept];
         int alike = _shape.Kept - ranks.Count(rank => rank > _least);
         _found.RemoveAll(one => one.Rank < _least || (one.Rank <= _least && alike-- <= 0));
         _known.Clear();
         for (int i = 0; i < _found.Count; i++)
         {
+            HearStop(i);
             var block = _found[i].Block;
             _known[(block.Set, block.Width, block.Length)] = i;
+        }
+    }
+
+    // To keep a hundred thousand takes longer than a stop may.
+    private void HearStop(int done)
+    {
+        if (done % HearEvery == 0)
+        {
+            _work.Cancellation.ThrowIfCancellationRequested();
         }
     }
 
@@ -269,6 +281,7 @@ internal sealed class BlockTable
         var bySide = _bySide[pieces] = new List<int>?[_offset + Math.Max(_strip.Width, _strip.Length) + 1];
         foreach (var (block, _) in _found)
         {
+            HearStop(_all.Count);
             Put(block.Width);
             if (!Turn || block.Length != block.Width)
             {
