@@ -11,9 +11,11 @@ namespace PanelService.Hosting;
 /// <summary>Every failure that no endpoint answers itself becomes a problem document too.</summary>
 internal static class Failures
 {
+    // Where the platform cannot bind a value it answers so, or throws, by the environment.
+    private const string BadAddress = "A value in the address, in its path or after the question mark, is not of the kind expected there, a word for a number, say. What each address takes stands at /docs.";
+
     private static readonly Dictionary<int, string> Details = new()
     {
-        [StatusCodes.Status400BadRequest] = "A value in the address, in its path or after the question mark, is not of the kind expected there, a word for a number, say. What each address takes stands at /docs.",
         [StatusCodes.Status404NotFound] = "There is nothing at this address. The addresses there are stand at /docs.",
         [StatusCodes.Status405MethodNotAllowed] = "This address does not take this method; the Allow header names those it takes.",
     };
@@ -42,11 +44,15 @@ internal static class Failures
         return handled?.Error switch
         {
             BadHttpRequestException { StatusCode: StatusCodes.Status413PayloadTooLarge } => TooLarge(http, handled.Endpoint),
+            BadHttpRequestException { StatusCode: StatusCodes.Status400BadRequest, } unbound when IsOfTheAddress(unbound) => Answer(http, unbound.StatusCode, BadAddress),
             BadHttpRequestException bad => Answer(http, bad.StatusCode, Details.GetValueOrDefault(bad.StatusCode, "The request could not be read.")),
             StoreUnavailableException store => TypedResults.Problem(StoreProblems.Of(store)).ExecuteAsync(http),
             _ => TypedResults.Problem(Problems.Internal()).ExecuteAsync(http),
         };
     }
+
+    // A body or a header that cannot be read is thrown as the same exception: only the words tell them apart.
+    private static bool IsOfTheAddress(BadHttpRequestException fault) => fault.Message.StartsWith("Failed to bind parameter", StringComparison.Ordinal);
 
     private static Task TooLarge(HttpContext http, Endpoint? endpoint)
     {
@@ -56,6 +62,7 @@ internal static class Failures
 
     private static Task AnswerStatus(HttpContext http) => http.Response.StatusCode switch
     {
+        StatusCodes.Status400BadRequest => Answer(http, StatusCodes.Status400BadRequest, BadAddress),
         StatusCodes.Status413PayloadTooLarge => TooLarge(http, http.GetEndpoint()),
         StatusCodes.Status415UnsupportedMediaType => Problems.MediaType(http.Request.ContentType, TypesFor(http)).ExecuteAsync(http),
         _ => Answer(http, http.Response.StatusCode, Details.GetValueOrDefault(http.Response.StatusCode, "The request was refused.")),
