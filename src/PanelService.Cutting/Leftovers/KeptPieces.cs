@@ -4,8 +4,9 @@ namespace PanelService.Cutting.Leftovers;
 
 /// <summary>What the largest leftover kept of every sheet is worth, the dearest first: its area's share of what its stock costs.</summary>
 /// <param name="Worths">A worth a sheet; 0 where nothing is kept.</param>
+/// <param name="Areas">Their areas, the largest first: what costs nothing is worth nothing, and is kept all the same.</param>
 /// <param name="Sizes">How many different sizes are cut for it: about as many settings of the fence.</param>
-internal sealed record KeptPieces(ImmutableArray<double> Worths, int Sizes)
+internal sealed record KeptPieces(ImmutableArray<double> Worths, ImmutableArray<double> Areas, int Sizes)
 {
     /// <summary>The leftovers of a plan as it is laid out.</summary>
     /// <param name="problem">What was planned.</param>
@@ -16,6 +17,7 @@ internal sealed record KeptPieces(ImmutableArray<double> Worths, int Sizes)
     {
         ImmutableArray<(long Width, long Height)> sizes = [.. problem.Pieces.Select(piece => (piece.Width, piece.Height))];
         var worths = new List<double>();
+        var areas = new List<double>();
         var cut = new HashSet<long>();
         foreach (var use in plan.Patterns)
         {
@@ -36,9 +38,10 @@ internal sealed record KeptPieces(ImmutableArray<double> Worths, int Sizes)
                 .Max();
             cut.UnionWith(SizesOf(cuts));
             worths.AddRange(Enumerable.Repeat(WorthOf(problem.Stocks[use.Stock], area), use.Copies));
+            areas.AddRange(Enumerable.Repeat(area, use.Copies));
         }
 
-        return new KeptPieces([.. worths.OrderDescending()], cut.Count);
+        return new KeptPieces([.. worths.OrderDescending()], [.. areas.OrderDescending()], cut.Count);
     }
 
     /// <summary>The sizes at which a sheet is cut: what is cut again along the same axis can be cut from the larger part at once.</summary>
@@ -61,11 +64,15 @@ internal sealed record KeptPieces(ImmutableArray<double> Worths, int Sizes)
     /// <param name="area">The area.</param>
     public static double WorthOf(Stock stock, double area) => stock.Price * area / ((double)stock.Width * stock.Height);
 
-    /// <summary>Whether the first leftover that differs in worth is worth more here; fewer sizes where none differs.</summary>
+    /// <summary>Whether the first leftover that differs in worth is worth more here; where none differs, the same of areas, then fewer sizes.</summary>
     /// <param name="other">The leftovers of another plan.</param>
     public bool IsBetterThan(KeptPieces other)
     {
-        var (own, others) = Worths.Zip(other.Worths).FirstOrDefault(pair => pair.First != pair.Second);
-        return own > others || (own == others && Sizes < other.Sizes);
+        int more = Compare(Worths, other.Worths);
+        more = more == 0 ? Compare(Areas, other.Areas) : more;
+        return more > 0 || (more == 0 && Sizes < other.Sizes);
     }
+
+    private static int Compare(ImmutableArray<double> one, ImmutableArray<double> other) =>
+        one.Zip(other, (own, others) => own.CompareTo(others)).FirstOrDefault(more => more != 0);
 }

@@ -1,9 +1,11 @@
 // Problem: of all plans of the same price out of the same stocks, the one whose largest kept leftovers are worth most. Of every
-//          sheet the largest counts; of two plans that one is better whose dearest is dearer, then the next.
-// Idea:    of a small order every plan is looked at (LeftoverChoice). Of a larger one strips right across a stock are made
-//          larger (PartSearch), and then the pieces of the sheet that leaves most are arranged anew (LeftoverChoice again, of that
-//          sheet alone). Whatever is found is laid out as it will be cut, and stands where that leaves more. Arranged so for its
-//          leftover every sheet of a large order took a setting in nine more, for pieces that are not the plan's largest.
+//          sheet the largest counts; of two plans that one is better whose dearest is dearer, then the next; of sheets that cost
+//          nothing, whose largest is larger.
+// Idea:    of a small order every plan is looked at (LeftoverChoice). Of a larger one, and of any whose sheets have limits, strips
+//          right across a stock are made larger (PartSearch), and then the pieces of the sheet that leaves most are arranged anew
+//          (LeftoverChoice again, of that sheet alone). Whatever is found is laid out as it will be cut, and stands where that leaves
+//          more. Arranged so for its leftover every sheet of a large order took a setting in nine more, for pieces that are not the
+//          plan's largest.
 // Source:  cutting stock with usable leftovers: Cherri, Arenales and Yanasse, EJOR 196 (2009), there by rules of thumb.
 // Cost:    see the parts: mostly some milliseconds for a small order, up to two tenths of a second for a large one.
 // Not:     the best of a large order, where pieces are exchanged between sheets only for a strip; nor other stocks of the same
@@ -23,6 +25,7 @@ public sealed class LeftoverPlanner
     private const long Units = 100_000;
 
     private readonly CuttingProblem _problem;
+    private readonly CuttingResult _given;
     private readonly Func<int, SheetFrame?> _frameOf;
     private readonly (long Width, long Height) _smallest;
     private readonly CancellationToken _cancellation;
@@ -31,7 +34,7 @@ public sealed class LeftoverPlanner
 
     private LeftoverPlanner(CuttingProblem problem, CuttingResult result, Func<int, SheetFrame?> frameOf, CancellationToken cancellation)
     {
-        (_problem, _best, _frameOf, _cancellation) = (problem, result, frameOf, cancellation);
+        (_problem, _given, _best, _frameOf, _cancellation) = (problem, result, result, frameOf, cancellation);
         _smallest = result.Patterns.Select(use => frameOf(use.Stock)).FirstOrDefault(frame => frame is not null)?.SmallestKept ?? default;
         _kept = KeptPieces.Of(problem, result, frameOf);
     }
@@ -55,7 +58,8 @@ public sealed class LeftoverPlanner
 
     private CuttingResult Gather()
     {
-        if (!Offer(LeftoverChoice.Of(_problem, _best, _smallest, new WorkMeter(Units, _cancellation))))
+        // What the fence or the supplier's cuts leave of a plan may be less than what strips leave.
+        if (!Offer(LeftoverChoice.Of(_problem, _best, _smallest, new WorkMeter(Units, _cancellation))) || IsLimited)
         {
             Offer(WithStrips());
             ArrangeDearest();
@@ -63,6 +67,9 @@ public sealed class LeftoverPlanner
 
         return _cancellation.IsCancellationRequested ? _best with { StoppedEarly = true } : _best;
     }
+
+    /// <summary>Whether a sheet may have to be cut otherwise than is best for its leftover.</summary>
+    private bool IsLimited => _best.Patterns.Any(use => _frameOf(use.Stock) is { First: not null } or { Fence: not null });
 
     /// <summary>Takes a plan where it is better.</summary>
     /// <returns>Whether there was one that can be cut.</returns>
@@ -83,7 +90,7 @@ public sealed class LeftoverPlanner
 
     private CuttingResult WithStrips()
     {
-        var plan = _best;
+        var plan = _given;
         var kept = ImmutableArray<Part>.Empty;
         int[] dearest =
         [

@@ -62,6 +62,54 @@ public sealed class LeftoverPlannerTests
         Assert.True(larger > 0, "No leftover became larger.");
     }
 
+    /// <summary>What costs nothing is worth nothing, and is kept all the same: fewer sizes are no reason to keep a smaller piece.</summary>
+    [Fact]
+    public void Sheets_that_cost_nothing_keep_no_smaller_piece()
+    {
+        var smaller = new List<string>();
+        for (int seed = 1; seed <= 40; seed++)
+        {
+            var random = new Random(seed);
+            Piece[] pieces =
+            [
+                .. Enumerable.Range(0, random.Next(2, 5)).Select(_ =>
+                    new Piece(random.Next(8, 30), random.Next(8, 30), random.Next(1, 4), [Turning.Either])),
+            ];
+            var problem = new CuttingProblem([new Stock(48, 96, 0, 4)], [.. pieces], Kerf: 1);
+            var result = CuttingPlanner.Plan(problem, Effort.Quick);
+
+            var gathered = LeftoverPlanner.Gather(problem, result, FramesOf(problem, SmallestKept));
+
+            long before = LargestOf(problem, result, FramesOf(problem, SmallestKept));
+            long after = LargestOf(problem, gathered, FramesOf(problem, SmallestKept));
+            smaller.AddRange(after < before ? [$"seed {seed}: {before} became {after}"] : []);
+        }
+
+        Assert.Empty(smaller);
+    }
+
+    /// <summary>
+    /// Four pieces under one another, 28 + 19 + 19 + 18 and three kerfs, lie in 17 × 96 of a sheet of 48 × 96: a fence that reaches
+    /// 30 leaves 30 × 96, by hand. The largest leftover of all is wider, and cannot be cut off in one piece.
+    /// </summary>
+    [Fact]
+    public void Strip_is_kept_where_the_fence_does_not_reach_a_larger_leftover()
+    {
+        var problem = new CuttingProblem(
+            [new Stock(48, 96, 610, null)],
+            [
+                new Piece(16, 28, 1, [Turning.Either]),
+                new Piece(18, 8, 1, [Turning.Either]),
+                new Piece(19, 17, 2, [Turning.Either]),
+            ],
+            Kerf: 1);
+        SheetFrame FrameOf(int stock) => FramesOf(problem, SmallestKept)(stock) with { Fence = new FenceSides(Reach: 30, LeastAtFence: 1) };
+
+        var gathered = LeftoverPlanner.Gather(problem, CuttingPlanner.Plan(problem, Effort.Quick), FrameOf);
+
+        Assert.Equal(30 * 96, LargestOf(problem, gathered, FrameOf));
+    }
+
     /// <summary>Two orders whose cheapest two parts of the one sheet cost less than the part that holds everything; sizes in 3.125 µm.</summary>
     [Theory]
     [InlineData("693x837 317x100x2 150x291x1 307x200x1", 320, 1016, 693 * 530.0)]
@@ -97,6 +145,15 @@ public sealed class LeftoverPlannerTests
         var (width, height) = SizeOf(problem, use.Block);
         return width <= problem.Stocks[use.Stock].Width && height <= problem.Stocks[use.Stock].Height;
     }
+
+    /// <summary>The area of the largest leftover kept, as the plan is laid out.</summary>
+    private static long LargestOf(CuttingProblem problem, CuttingResult result, Func<int, SheetFrame> frameOf) => result.Patterns
+        .SelectMany(use => SheetCutter.Cut(
+            use.Block, frameOf(use.Stock) with { ForLeftover = use.ForLeftover }, [.. problem.Pieces.Select(piece => (piece.Width, piece.Height))]).Leftovers)
+        .Where(one => Math.Min(one.At.Width, one.At.Height) >= SmallestKept.Width && Math.Max(one.At.Width, one.At.Height) >= SmallestKept.Height)
+        .Select(one => one.At.Width * one.At.Height)
+        .DefaultIfEmpty()
+        .Max();
 
     /// <summary>What the dearest leftover kept is worth, as the plan is laid out.</summary>
     private static double DearestOf(CuttingProblem problem, CuttingResult result, (long Width, long Height) smallest) => result.Patterns
