@@ -2,7 +2,10 @@ using System.Collections.Immutable;
 
 namespace PanelService.Cutting.Leftovers;
 
-/// <summary>What the largest leftover kept of every sheet is worth, the dearest first: its area's share of what its stock costs.</summary>
+/// <summary>
+/// What the largest leftover kept of every sheet is worth, the dearest first: its area's share of what its stock costs. What costs
+/// nothing and is not cut into is kept whole.
+/// </summary>
 /// <param name="Worths">A worth a sheet; 0 where nothing is kept.</param>
 /// <param name="Areas">Their areas, the largest first: what costs nothing is worth nothing, and is kept all the same.</param>
 /// <param name="Sizes">How many different sizes are cut for it: about as many settings of the fence.</param>
@@ -41,7 +44,17 @@ internal sealed record KeptPieces(ImmutableArray<double> Worths, ImmutableArray<
             areas.AddRange(Enumerable.Repeat(area, use.Copies));
         }
 
+        areas.AddRange(Whole(problem, plan));
         return new KeptPieces([.. worths.OrderDescending()], [.. areas.OrderDescending()], cut.Count);
+    }
+
+    /// <summary>The areas of what costs nothing and is not cut into, as far as some plan may cut into it; where there is no end of it none is missed.</summary>
+    private static IEnumerable<double> Whole(CuttingProblem problem, CuttingResult plan)
+    {
+        long pieces = problem.Pieces.Sum(piece => (long)piece.Demand);
+        return problem.Stocks.SelectMany((stock, s) => Enumerable.Repeat(
+            (double)stock.Width * stock.Height,
+            SparedStocks.IsFree(stock) && stock.Limit is { } limit ? (int)Math.Min(limit, pieces) - plan.Patterns.Where(use => use.Stock == s).Sum(use => use.Copies) : 0));
     }
 
     /// <summary>The sizes at which a sheet is cut: what is cut again along the same axis can be cut from the larger part at once.</summary>

@@ -6,7 +6,7 @@
 // Source:  see the parts.
 // Cost:    StockSets, and LargestRest for the sets that are looked at: some milliseconds.
 // Not:     for more sets than StockSets takes, where the work does not do, or where more stocks leave something than are settled:
-//          then what is found may not be the best. Nor other stocks of the same cost together.
+//          then what is found may not be the best. Nor other stocks of the same cost together, but for those that cost nothing.
 using PanelService.Cutting.Exact;
 using PanelService.Cutting.Search;
 
@@ -34,7 +34,27 @@ internal sealed class LeftoverChoice
     /// <returns>A plan out of the same stocks; null: the order is too large, or the work was done before it was found.</returns>
     public static CuttingResult? Of(CuttingProblem problem, CuttingResult result, (long Width, long Height) smallest, WorkMeter work)
     {
-        var model = new Model(StockSets.Used(problem, result), work.Cancellation);
+        var used = StockSets.Used(problem, result);
+        var withFree = problem.Stocks.Any(SparedStocks.IsFree) ? Of(problem, result, WithFree(problem, used), smallest, work) : null;
+        return withFree ?? Of(problem, result, used, smallest, work);
+    }
+
+    /// <summary>The same with as many of what costs nothing as there are: pieces that are cut from these make room elsewhere.</summary>
+    private static CuttingProblem WithFree(CuttingProblem problem, CuttingProblem used)
+    {
+        long pieces = problem.Pieces.Sum(piece => (long)piece.Demand);
+        return used with
+        {
+            Stocks = [.. used.Stocks.Select((stock, s) => SparedStocks.IsFree(problem.Stocks[s])
+                ? stock with { Limit = (int)Math.Min(problem.Stocks[s].Limit ?? pieces, pieces) }
+                : stock)],
+        };
+    }
+
+    private static CuttingResult? Of(
+        CuttingProblem problem, CuttingResult result, CuttingProblem available, (long Width, long Height) smallest, WorkMeter work)
+    {
+        var model = new Model(available, work.Cancellation);
         if (StockSets.Of(model, work) is not { } sets || new LeftoverChoice(model, sets, smallest, work).Uses() is not { } uses)
         {
             return null;

@@ -164,15 +164,17 @@ internal sealed class PartSearch(CuttingProblem problem, Target target, Cancella
         return (width >= one && height >= other) || (width >= other && height >= one);
     }
 
-    /// <summary>What the plan uses at no price but for one of the target, of which whole and in parts one may be used at theirs.</summary>
+    /// <summary>What the plan uses, and all that costs nothing, at no price, but for one of the target, of which whole and in parts one may be used at theirs.</summary>
     private PartTask TaskOf(CuttingResult best, ImmutableArray<Part> parts)
     {
         var stocks = new List<(Stock Stock, int Of)>();
-        foreach (var same in best.Patterns.GroupBy(use => use.Stock).OrderBy(group => group.Key))
+        for (int s = 0; s < problem.Stocks.Length; s++)
         {
-            var stock = problem.Stocks[same.Key];
-            int whole = same.Sum(use => use.Copies) - (same.Key == target.Stock ? 1 : 0) - target.Kept.Count(part => part.Stock == same.Key);
-            stocks.Add((stock with { Price = 0, Limit = whole }, same.Key));
+            var stock = problem.Stocks[s];
+            int whole = best.Patterns.Where(use => use.Stock == s).Sum(use => use.Copies)
+                - (s == target.Stock ? 1 : 0) - target.Kept.Count(part => part.Stock == s);
+            int? limit = SparedStocks.IsFree(stock) ? stock.Limit : whole;
+            stocks.AddRange(limit == 0 ? [] : [(stock with { Price = 0, Limit = limit }, s)]);
         }
 
         stocks.AddRange(target.Kept.Select(part => (new Stock(part.Width, part.Height, 0, 1), part.Stock)));
