@@ -16,11 +16,21 @@ public sealed record SheetFrame(long Width, long Height, long EdgeTrim, long Ker
     /// <summary>What a leftover must hold, either way round, to be worth keeping; nothing: every one is.</summary>
     public (long Width, long Height) SmallestKept { get; init; }
 
+    /// <summary>What lies beside it to the left and to the right and cannot be used itself: a leftover as wide as the sheet keeps it; 0: nothing.</summary>
+    public long Selvedge { get; init; }
+
     /// <summary>
     /// Whether what a block has too much may be left to its parts where one larger leftover comes of that; otherwise it is cut off in
     /// strips from edge to edge before the block is parted, which takes fewer cuts and settings.
     /// </summary>
     public bool ForLeftover { get; init; }
+
+    /// <summary>The whole area, selvedges included.</summary>
+    internal double Area => AreaOf(new Rectangle(0, 0, Width, Height));
+
+    /// <summary>A leftover's area, with the selvedges that it keeps.</summary>
+    /// <param name="leftover">The leftover.</param>
+    internal double AreaOf(Rectangle leftover) => (double)(leftover.Width + (leftover.Width == Width ? 2 * Selvedge : 0)) * leftover.Height;
 
     /// <summary>Whether a leftover is worth keeping.</summary>
     /// <param name="width">Its width.</param>

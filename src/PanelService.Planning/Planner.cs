@@ -56,7 +56,11 @@ public static class Planner
             }
 
             var batch = SizeReturner.Return(priced, choice.Best, stop.Search);
-            batch = batch with { Boards = BoardPlanner.Gather(priced, batch.Boards, stop.Search) };
+            batch = batch with
+            {
+                Boards = BoardPlanner.Gather(priced, batch.Boards, stop.Search),
+                Cloth = ClothLeftovers.Gather(priced, batch.Cloth, new CutRequest(batch.Made, batch.SizesHeld(priced), Ready: []), stop.Search),
+            };
             var plan = Write(priced, choice with { Best = batch }, stop);
             return new Planned(plan with { Order = order, Tax = Tax.In(order, plan.Buy) });
         }

@@ -36,11 +36,11 @@ internal sealed record KeptPieces(ImmutableArray<double> Worths, ImmutableArray<
 
             double area = cuts.Leftovers
                 .Where(leftover => !leftover.FromTrim && frame.Keeps(leftover.At.Width, leftover.At.Height))
-                .Select(leftover => (double)leftover.At.Width * leftover.At.Height)
+                .Select(leftover => frame.AreaOf(leftover.At))
                 .DefaultIfEmpty()
                 .Max();
             cut.UnionWith(SizesOf(cuts));
-            worths.AddRange(Enumerable.Repeat(WorthOf(problem.Stocks[use.Stock], area), use.Copies));
+            worths.AddRange(Enumerable.Repeat(problem.Stocks[use.Stock].Price * area / frame.Area, use.Copies));
             areas.AddRange(Enumerable.Repeat(area, use.Copies));
         }
 

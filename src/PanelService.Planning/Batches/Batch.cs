@@ -3,6 +3,7 @@ using PanelService.Planning.Boards;
 using PanelService.Planning.Cloth;
 using PanelService.Planning.Liquids;
 using PanelService.Planning.Measures;
+using PanelService.Planning.Orders;
 using PanelService.Planning.Sizes;
 using PanelService.Planning.Strips;
 
@@ -27,6 +28,10 @@ internal sealed record Batch(
 {
     /// <summary>Per line: a size at which boards and cloth hold everything; empty: they do at the smallest sizes.</summary>
     public ImmutableArray<CutSize> Sizes { get; init; } = [];
+
+    /// <summary>Per line: the size at which its patterns hold everything.</summary>
+    /// <param name="order">The order.</param>
+    public ImmutableArray<CutSize> SizesHeld(Order order) => Sizes.IsEmpty ? CutSizes.Smallest(order) : Sizes;
 
     /// <summary>What the whole batch costs.</summary>
     public Money Spent => Boards.Outcome.Spent + Cloth.Outcome.Spent + Liquids.Spent + Strips.Spent + Ready;

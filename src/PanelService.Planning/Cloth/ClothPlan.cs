@@ -30,4 +30,8 @@ internal sealed record ClothPlan(ImmutableArray<ClothPattern> Patterns, Immutabl
 /// <param name="Stock">The cloth.</param>
 /// <param name="Block">What is cut from it.</param>
 /// <param name="Copies">How many are cut so.</param>
-internal sealed record ClothPattern(ClothStock Stock, Block Block, int Copies);
+internal sealed record ClothPattern(ClothStock Stock, Block Block, int Copies)
+{
+    /// <summary>Whether it is cut for the largest leftover there can be: see <see cref="SheetFrame.ForLeftover"/>.</summary>
+    public bool ForLeftover { get; init; }
+}

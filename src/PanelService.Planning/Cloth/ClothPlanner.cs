@@ -145,7 +145,10 @@ internal static class ClothPlanner
         return same ? plan with { Patterns = PatternsOf(found, stocks), LineOf = task.LineOf } : null;
     }
 
-    private static CutMaterial Material(Order order, ImmutableArray<ClothStock> stocks) => new(
+    /// <summary>How lines are cut from cloths.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="stocks">The cloths.</param>
+    public static CutMaterial Material(Order order, ImmutableArray<ClothStock> stocks) => new(
         line => order.Panels[line].NeedsCloth,
         size =>
         {
@@ -155,13 +158,16 @@ internal static class ClothPlanner
         (line, stock) => ClothFit.TurningOn(order.Panels[line], stocks[stock].Cloth),
         Kerf: 0);
 
-    private static ImmutableArray<ClothPattern> PatternsOf(ImmutableArray<PatternUse> patterns, ImmutableArray<ClothStock> stocks) =>
+    /// <summary>The engine's patterns by cloth; what comes after the cloths among its stocks is not cut.</summary>
+    /// <param name="patterns">The engine's patterns.</param>
+    /// <param name="stocks">The cloths.</param>
+    public static ImmutableArray<ClothPattern> PatternsOf(ImmutableArray<PatternUse> patterns, ImmutableArray<ClothStock> stocks) =>
     [
         .. patterns
             .Where(use => use.Stock < stocks.Length)
-            .GroupBy(use => (use.Stock, use.Block))
+            .GroupBy(use => (use.Stock, use.Block, use.ForLeftover))
             .OrderBy(group => group.Key.Stock)
-            .Select(group => new ClothPattern(stocks[group.Key.Stock], group.Key.Block, group.Sum(use => use.Copies))),
+            .Select(group => new ClothPattern(stocks[group.Key.Stock], group.Key.Block, group.Sum(use => use.Copies)) { ForLeftover = group.Key.ForLeftover }),
     ];
 
     private static Money PriceOf(ImmutableArray<ClothPattern> patterns) =>

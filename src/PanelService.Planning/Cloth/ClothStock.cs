@@ -37,6 +37,14 @@ internal sealed record ClothStock(
         return new Stock(UsableWidth.Steps, useful == 0 ? Length.Steps : Math.Min(useful, Length.Steps), Price.Minor, Limit);
     }
 
+    /// <summary>What it is cut from, between the selvedges.</summary>
+    /// <param name="bench">What is kept.</param>
+    public SheetFrame ToFrame(BenchSettings bench) => new(UsableWidth.Steps, Length.Steps, EdgeTrim: 0, Kerf: 0)
+    {
+        SmallestKept = (bench.SmallestClothWidth.Steps, bench.SmallestClothHeight.Steps),
+        Selvedge = Selvedge.Steps,
+    };
+
     /// <summary>A remnant.</summary>
     public static ClothStock Of(ClothSupply cloth, Remnant remnant) =>
         new(cloth, remnant, Steps: null, remnant.Width, remnant.Length, remnant.Value, remnant.Quantity);

@@ -82,7 +82,7 @@ internal sealed record JointChoice(FilledBatch Filled, SawPlan Saw)
     /// <param name="order">The order.</param>
     /// <param name="batch">The batch.</param>
     public static ImmutableArray<CutSize> Grown(Order order, Batch batch) => SizeGrower.Grow(
-        batch.Sizes.IsEmpty ? CutSizes.Smallest(order) : batch.Sizes,
+        batch.SizesHeld(order),
         CutSizes.Nominal(order),
         batch.Boards.Rooms(order.Saw.Kerf).Concat(batch.Cloth.Rooms(order.Bench)),
         SizeGrower.Tape(order.Units));

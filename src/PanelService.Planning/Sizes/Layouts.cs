@@ -38,13 +38,10 @@ internal static class Layouts
         [
             .. plan.Patterns.Select(pattern => new LaidOut<ClothStock>(
                 pattern.Stock,
-                ByLine(SheetCutter.Cut(pattern.Block, FrameOf(pattern.Stock), pieces), plan.LineOf),
+                ByLine(SheetCutter.Cut(pattern.Block, pattern.Stock.ToFrame(bench) with { ForLeftover = pattern.ForLeftover }, pieces), plan.LineOf),
                 pattern.Copies)),
         ];
     }
-
-    private static SheetFrame FrameOf(ClothStock stock) =>
-        new(stock.UsableWidth.Steps, stock.Length.Steps, EdgeTrim: 0, Kerf: 0);
 
     private static (long Width, long Height) Steps(CutSize size) => (size.Width.Steps, size.Height.Steps);
 
